@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import datetime
 from functools import cached_property
 from pathlib import Path
@@ -17,6 +17,7 @@ from barkeep.application.paths import default_bar, file_of
 from barkeep.application.session import Followed, Session, Subscriber
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.errors import InvalidField
 from barkeep.store.address import At, Location
 from barkeep.store.refusals import NoBarThere
 
@@ -33,6 +34,7 @@ if TYPE_CHECKING:  # each room, and the store, is loaded by whoever enters it fi
     from barkeep.application.shoots import Shoots
     from barkeep.application.shopping import Shopping
     from barkeep.application.specs import Specs, Trials
+    from barkeep.domain.buying.on_paper import OnPaper
     from barkeep.store.steps import Stamp, Way
 
 
@@ -135,8 +137,9 @@ class Bar:
     def beside(self) -> Bar:
         """The same bar opened once more, for what another thread does with it.
 
-        This one learns of that by `refresh`.
+        This one learns of that by `refresh`. Raises `OnlyOnPaper`.
         """
+        self._session.refuse_on_paper()
         shipped, clock = self._session.shipped, self._session.clock
         return Bar.open(self.at, shipped, clock, self._told, new=False)
 
@@ -269,7 +272,8 @@ class Bar:
         """The verdicts kept of the bar as it is now; None of one that nothing may be kept of."""
         from barkeep.application.kept_verdicts import KeptVerdicts
 
-        digest = kept_bar.digest_of(self._session) if self._is_kept else None
+        as_it_is = self._is_kept and self.on_paper is None
+        digest = kept_bar.digest_of(self._session) if as_it_is else None
         return None if digest is None else KeptVerdicts(self.snapshot, digest)
 
     @property
@@ -284,8 +288,32 @@ class Bar:
 
     @property
     def snapshot(self) -> Snapshot:
-        """The bar as it is now; frozen, and renewed after each change."""
-        return self._session.snapshot
+        """The bar as it is now, or would be on paper; frozen, and renewed after each change."""
+        paper = self._session.on_paper
+        return self._session.snapshot if paper is None else paper.snapshot
+
+    @property
+    def on_paper(self) -> OnPaper | None:
+        """What the bar is on paper, while every question is asked of that; None as it is."""
+        return self._session.on_paper
+
+    def what_if(self, bought: Sequence[str], gone: Sequence[str]) -> OnPaper:
+        """Ask every question as if there were what is `bought`, and without what is `gone`.
+
+        Nothing can be written until `as_it_is`. Raises as `read_on_paper` does, and
+        `InvalidField` where neither says anything.
+        """
+        from barkeep.application.on_paper import read_on_paper  # nobody starts with it
+
+        paper = read_on_paper(self._session.snapshot, bought, gone)
+        if not paper.is_changed:
+            raise InvalidField("with", "nothing", "say what there would be, or what would not")
+        self._session.put_on_paper(paper)
+        return paper
+
+    def as_it_is(self) -> None:
+        """Ask of the bar as it is again."""
+        self._session.put_on_paper(None)
 
     def subscribe(self, callback: Subscriber) -> Callable[[], None]:
         """Call back after each write with what has changed; the result ends that."""

@@ -220,7 +220,13 @@ class Inventory(UseCases):
         return self._session.finished(work, lambda _bar: bottle)
 
     def history(self, bottle_id: int) -> tuple[tuple[Entry, float], ...]:
-        """A bottle's active entries, oldest first, each with the level after it."""
+        """A bottle's active entries, oldest first, each with the level after it.
+
+        One that is there on paper alone has none.
+        """
+        paper = self._session.on_paper
+        if paper is not None and paper.is_only_there(bottle_id):
+            return ()
         with self._session.store.reading() as connection:
             there("bottle", bottle_rows.read_bottle(connection, bottle_id), bottle_id)
             return history(bottle_rows.entries_of(connection, bottle_id))

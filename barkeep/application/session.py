@@ -23,11 +23,13 @@ from barkeep.domain.ingredients.relations import MadeFrom, StandIn
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import Trial
+from barkeep.errors import UserError
 from barkeep.store.refusals import BarIsBusy, OutOfReach, WrittenNotRead
 from barkeep.store.steps import Stamp
 
 if TYPE_CHECKING:  # loads slowly, and what was kept of a bar is shown without it
     from barkeep.application.own_backups import OwnBackups
+    from barkeep.domain.buying.on_paper import OnPaper
     from barkeep.store.store import Store
     from barkeep.store.unit_of_work import Touched, UnitOfWork
 
@@ -41,6 +43,14 @@ Followed = Literal["same", "written", "restored", "foreign", "replaced", "gone",
 What is *foreign* was not written by barkeep. *away* is a bar on a server that cannot be reached
 just now.
 """
+
+
+class OnlyOnPaper(UserError):
+    """Something would be written while the bar is shown as it is not."""
+
+    words: str
+    says = "{words} Nothing is written until you go back to the bar as it is."
+
 
 _UNREAD = -2
 """No number of a version of the file: all of it is still to be read."""
@@ -88,6 +98,9 @@ class Session:
         self.shipped = shipped
         self.last_step: Step | None = None
         """What was done here last; None before anything was."""
+        self._paper: OnPaper | None = None
+        self._paper_of: Snapshot | None = None
+        """The bar as it is, of which `_paper` was made."""
         self._subscribers: list[Subscriber] = []
         self._snapshot = Snapshot(shipped, clock().date())
         self._data_version = AS_KNOWN
@@ -105,6 +118,24 @@ class Session:
         if self._snapshot.on != today:
             self._snapshot = self._snapshot.changed(on=today)
         return self._snapshot
+
+    @property
+    def on_paper(self) -> OnPaper | None:
+        """The bar as it would be, made of how it is now; None where nobody asked for that."""
+        if self._paper is not None and self._paper_of is not self.snapshot:
+            self._paper_of = self.snapshot
+            self._paper = self._paper.anew(self._paper_of)
+        return self._paper
+
+    def put_on_paper(self, paper: OnPaper | None) -> None:
+        """Answer of the bar as it would be, and write nothing; None goes back to how it is."""
+        self._paper, self._paper_of = paper, self.snapshot
+        self._tell(EVERYTHING)
+
+    def refuse_on_paper(self) -> None:
+        """Raise `OnlyOnPaper` while the bar is shown as it is not."""
+        if self.on_paper is not None:
+            raise OnlyOnPaper(self.on_paper.in_words)
 
     @property
     def tree(self) -> FamilyTree:
@@ -128,8 +159,9 @@ class Session:
     def before_writing(self) -> None:
         """Keep the day's backup, where that is wanted and there is none yet.
 
-        Raises `ReadOnlyBar`.
+        Raises `ReadOnlyBar` or `OnlyOnPaper`.
         """
+        self.refuse_on_paper()
         self.store.refuse_read_only()
         if self._backups is not None:
             self._backups.before_write(self.backup_folder, self.clock())

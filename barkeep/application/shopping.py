@@ -16,6 +16,7 @@ from barkeep.domain.bar.pars import Par, read_par
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bar.to_buy import MOST_TO_BUY, ToBuy, less_bought, with_to_buy
 from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Label, Product
+from barkeep.domain.buying.packages import Purchase, package_for, packages_for
 from barkeep.domain.buying.plan import Plan
 from barkeep.domain.buying.shopping import ShoppingItem
 from barkeep.domain.ingredients.names import rather_named
@@ -263,6 +264,15 @@ def read_to_buy(text: str, snapshot: Snapshot) -> ToBuy:
     return ToBuy(key, int(count) if times else 1)
 
 
-def listed_of(plan: Plan) -> tuple[ToBuy, ...]:
+def to_buy_of(bought: Purchase, snapshot: Snapshot) -> ToBuy:
+    """A purchase as it goes on the list; of what is sold by the piece as many as it has pieces."""
+    packages = bought.packages
+    if snapshot.knowledge.tree[bought.ingredient].unit == "each":
+        size = package_for(bought.ingredient, None, snapshot).size
+        packages = packages_for(bought.stock.amount, size)
+    return ToBuy(bought.ingredient, packages)
+
+
+def listed_of(plan: Plan, snapshot: Snapshot) -> tuple[ToBuy, ...]:
     """The purchases of a plan as they go on the list."""
-    return tuple(ToBuy(each.bought.ingredient, each.bought.packages) for each in plan.steps)
+    return tuple(to_buy_of(each.bought, snapshot) for each in plan.steps)

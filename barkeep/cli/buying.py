@@ -177,7 +177,7 @@ def _planned(arguments: Arguments, bar: Bar) -> Answer:
     if arguments.added or arguments.taken:
         raise InvalidField("option", "--add", "what is on paper only goes on no list")
     plan, tree = _found_plan(arguments, bar.snapshot), bar.snapshot.knowledge.tree
-    wanted = listed_of(plan)
+    wanted = listed_of(plan, bar.snapshot)
     listed = bar.shopping.add(wanted).value if wanted else bar.snapshot.settings.to_buy
     return Answer(
         lambda: {**_plan_json(plan, tree), "to_buy": _to_buy_json(listed, tree)},

@@ -48,7 +48,7 @@ from barkeep.desktop.screens.kept import COUNT
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
-from barkeep.desktop.widgets.buttons import button, offer, primary_button
+from barkeep.desktop.widgets.buttons import button, held_for, offer, primary_button
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.delegates import LevelDelegate
 from barkeep.desktop.widgets.empty_state import EmptyState
@@ -76,6 +76,7 @@ GROUPS = (
     ("tare", "full", "dasher", "house", "use_by", "label"),
     ("add", "again", "remove"),
     ("up", "down"),
+    ("use_up",),
 )
 OF_ONE_BOTTLE = (
     *("count", "open", "pour", "waste", "empty", "correct"),
@@ -84,6 +85,7 @@ OF_ONE_BOTTLE = (
 )
 OF_THE_COUNT = ("write", "leave")
 IN_THE_LIST = (*OF_ONE_BOTTLE, "up", "down")
+USE_UP = "&Use up what goes off"
 
 
 def _push_button(key: str, action: QAction) -> QPushButton:
@@ -94,6 +96,8 @@ def _push_button(key: str, action: QAction) -> QPushButton:
     keys = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
     made.setAccessibleName(words)
     made.setToolTip(f"{words} ({keys})" if keys else words)
+    if why := held_for(action):
+        offer(made, why)
     return made
 
 
@@ -147,6 +151,7 @@ class BottlesScreen(TableScreen[BottleRow]):
     key = "bottles"
     title = "Bottles"
     noun = "bottles"
+    only_looks = frozenset({USE_UP})
     search_hint = "Search bottles, makers, kinds and barcodes…"
     cares_about = frozenset({Part.BOTTLES, Part.PRODUCTS, Part.SETTINGS, Part.KNOWLEDGE})
     import_wanted = Signal()
@@ -223,6 +228,9 @@ class BottlesScreen(TableScreen[BottleRow]):
         self._import_button.setVisible(import_bottles is not None)
         if import_bottles is not None:
             self.import_wanted.connect(lambda: import_bottles())
+
+    def likely_on_paper(self) -> tuple[str, str]:
+        return "", "" if self.current is None else f"#{self.current.bottle.id}"
 
     def show_thing(self, thing: object) -> None:
         """Choose a bottle by its id, or search for the words that were given."""
@@ -551,7 +559,7 @@ class BottlesScreen(TableScreen[BottleRow]):
         for action in self._in_menu_order():
             self.add_bar_action(action)
         self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
-        self.view.addActions([self.actions_by_key[key] for key in IN_THE_LIST])
+        self.view.addActions([self.actions_by_key[key] for key in (*IN_THE_LIST, "use_up")])
 
     def _in_menu_order(self) -> Iterator[QAction]:
         """The actions as the Bar menu lists them, in groups."""
@@ -644,6 +652,7 @@ DOINGS = (
         lambda page: page.move_current(1),
         picture="chevron-down",
     ),
+    Doing("use_up", USE_UP, "", lambda page: page.context.go("use-up", None), picture="calendar"),
     Doing("write", "Confirm the coun&ts…", "Ctrl+Return", _Page.write_counts, picture="check"),
     Doing("leave", "&Leave the count\tEsc", "", _Page.leave_count, picture="clear"),
 )

@@ -1,1 +1,1 @@
-"""Next bottle, the shopping list and the pars."""
+"""The page Buying (next bottle, a plan, what each bottle carries, pairs), shopping and pars."""

@@ -8,6 +8,8 @@ from functools import partial
 
 from PySide6.QtWidgets import QCheckBox, QWidget
 
+from barkeep.application.shopping import to_buy_of
+from barkeep.desktop.buying.listing import ADD, ADD_KEYS, ListingScreen
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.screen import ScreenContext
@@ -19,6 +21,7 @@ from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes
 from barkeep.domain.buying.next_bottle import next_bottle, unweighed
+from barkeep.domain.buying.packages import purchase_of
 from barkeep.domain.buying.purchases import Candidate, Form, make_of
 from barkeep.domain.buying.shops import SHOP_NAMES, SHOP_WORDS, SHOPS
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -83,11 +86,11 @@ def family_line(candidate: Candidate, tree: FamilyTree) -> str:
 NO_PRICE = "not known"
 
 
-class NextBottleScreen(TableScreen[Candidate]):
+class NextBottleScreen(ListingScreen, TableScreen[Candidate]):
     """One row a purchase, bottles before what the market sells, most drinks first."""
 
     key = "next-bottle"
-    title = "Next bottle"
+    title = "Buying"
     noun = "purchases"
     search_hint = "Search ingredients and drinks…"
 
@@ -109,6 +112,8 @@ class NextBottleScreen(TableScreen[Candidate]):
         self.bottles_only.toggled.connect(lambda _on: self.filter_again())
         for each in (self.closeness, self.useful_only, self.bottles_only):
             self.add_filter(each)
+        self.add_parts()
+        self.list_actions([(f"&{ADD}", ADD_KEYS, "price", self.add_current, True)])
         set_widths(self.view, (176, 106, 106, 92))
         sort_by(self.view, 1, descending=True)
         on_activated(self.view, self._ask_for_stand_ins)
@@ -169,8 +174,21 @@ class NextBottleScreen(TableScreen[Candidate]):
             self._tree.name(row.ingredient),
             f"{family_line(row, self._tree)} · price {price}",
             sections,
-            buttons=[button("What stands in?", self._ask_for_stand_ins)],
+            buttons=[
+                button(ADD, self.add_current, "price"),
+                button("What stands in?", self._ask_for_stand_ins),
+            ],
         )
+
+    def add_current(self) -> None:
+        """Put the chosen purchase on the shopping list."""
+        if self.current is not None:
+            snapshot, row = self.context.bar.snapshot, self.current
+            bought = purchase_of(row.ingredient, snapshot)
+            self.put_on_list([to_buy_of(bought, snapshot)])
+
+    def likely_on_paper(self) -> tuple[str, str]:
+        return "" if self.current is None else self._tree.name(self.current.ingredient), ""
 
     def _form(self, form: Form) -> DetailRow:
         price = price_in_words(form.price, self._currency, NO_PRICE)

@@ -1,10 +1,11 @@
-"""Shop for shoots and pars: what to buy and why, and putting what was bought into the bar."""
+"""Shop for shoots, pars and what was put on the list, and put what was bought into the bar."""
 
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
+from typing import TypeVar
 
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QGuiApplication
@@ -25,14 +26,15 @@ from barkeep.desktop.buying.pars import ParsDialog
 from barkeep.desktop.look.metrics import HALF, PAD, TypeSize, scaled
 from barkeep.desktop.screens.form_dialog import read_number
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
-from barkeep.desktop.screens.screen import ScreenContext
-from barkeep.desktop.widgets.buttons import button, day_field, day_in, primary_button
+from barkeep.desktop.screens.screen import NOT_WRITTEN, ScreenContext
+from barkeep.desktop.widgets.buttons import button, day_field, day_in, hold, offer, primary_button
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.desktop.widgets.ticks import Tickable, TickList
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bar.shoots import Shoot
+from barkeep.domain.bar.to_buy import ToBuy
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.buying.shopping import (
     ShoppingItem,
@@ -50,6 +52,7 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import price_in_words
 from barkeep.errors import InvalidField, UserError
 
+T = TypeVar("T")
 WHAT, NEED, BUY, COUNT, PRICE, COST, WHY = range(7)
 HEADS = ("What", "Need", "To buy", "Got", "Each", "Cost", "Why")
 WIDTHS = {WHAT: 150, NEED: 70, COUNT: 48, PRICE: 62, COST: 62}
@@ -228,6 +231,7 @@ SIZE = (1000, 600)
 LIST_WIDTH = 256
 FEW_SHOOTS = 7
 """So many are seen at a glance, and need no search."""
+NOT_PUT_ON = "Only what you put on the list yourself, or from a plan, can be taken off it"
 HOW = "Tick what you bought; how many you got and what each cost can be typed over."
 
 
@@ -252,7 +256,7 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         self._found: ShoppingList | None = None
         self.heading = text_label("Shopping list", TypeSize.SUBTITLE)
         self.shoots: TickList[Shoot] = TickList("Shoots to shop for", "shoots")
-        self.with_pars = QCheckBox("Keep up the &pars too")
+        self.with_pars = QCheckBox("&Pars, and what I listed")
         self.with_pars.setChecked(True)
         self.pars_button = button("Pa&rs…", self.edit_pars)
         self.table = ShoppingTable(self._tree)
@@ -262,12 +266,14 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         self.on = day_field(self._bar.snapshot.on, latest=self._bar.snapshot.on)
         self.all_button = button("Tick all of the l&ist", self.table.tick_all)
         self.copy_button = button("&Copy list", self.copy_list)
+        self.off_button = button("Ta&ke off the list", self.take_off_list)
         self.close_button = button("C&lose", self.reject)
         self.put_button = primary_button("Put into the &bar", self.put_into_bar, "check")
         self._prepare()
         self._lay_out()
         self._offer(shoots)
         self._connect()
+        self._mind_paper()
         self.renew()
 
     @property
@@ -303,6 +309,17 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         ]
         run_operation(self, lambda: self._bar.shopping.receive(bought), self._finish)
 
+    def take_off_list(self) -> None:
+        """Take the chosen thing off the list, where it was put on it by hand or from a plan."""
+        thing = self.table.current_thing
+        if thing is not None and self._is_put_on(thing):
+            off = ToBuy(thing.ingredient, 0)
+            run_operation(
+                self,
+                lambda: self._bar.shopping.add([off]),
+                partial(self._say_done, f"Off the list: {self._tree.in_sentence(off.ingredient)}"),
+            )
+
     def copy_list(self) -> None:
         """Put the list on the clipboard as text."""
         if self._found is not None:
@@ -334,15 +351,36 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         thing = self.table.current_thing
         if thing is None:
             self.why.setText("")
+            offer(self.off_button, NOT_PUT_ON)
             return
+        offer(self.off_button, "" if self._is_put_on(thing) else NOT_PUT_ON)
         what = f"{name_in_words(thing, self._tree)}, {packages_in_words(thing)}"
         self.why.setText(f"{what}: {why_in_words(thing)}.")
+
+    def _is_put_on(self, thing: ShoppingItem) -> bool:
+        """Whether it was put on the list by hand, or from a plan."""
+        return any(each.ingredient == thing.ingredient for each in self._listed)
+
+    @property
+    def _listed(self) -> tuple[ToBuy, ...]:
+        return self._bar.snapshot.settings.to_buy
+
+    def _mind_paper(self) -> None:
+        """Say where the list is of a bar as it is not, and write nothing."""
+        paper = self._bar.on_paper
+        if paper is not None:
+            said = f"{paper.in_words} {NOT_WRITTEN}"
+            self.banner.say(said, "warning")
+            for each in (self.put_button, self.off_button, self.pars_button):
+                hold(each, said)
 
     def _finish(self, done: Done[tuple[Bottle, ...]]) -> None:
         count = len(done.value)
         said = "1 package is" if count == 1 else f"{count} packages are"
-        undo = partial(self._undo, done.step)
-        self.banner.say(f"{said} in the bar", "done", "Undo", undo)
+        self._say_done(f"{said} in the bar", done)
+
+    def _say_done(self, said: str, done: Done[T]) -> None:
+        self.banner.say(said, "done", "Undo", partial(self._undo, done.step))
         self.renew()
 
     def _undo(self, step: Step | None) -> None:
@@ -354,7 +392,8 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         self.table.setEnabled(self.ready)
         self.copy_button.setEnabled(listed)
         self.all_button.setEnabled(listed)
-        self.put_button.setEnabled(listed and self.table.any_ticked)
+        ticked = listed and self.table.any_ticked
+        offer(self.put_button, "" if ticked else "Tick what you bought first")
 
     # Building
 
@@ -377,7 +416,13 @@ class ShoppingDialog(RefusedInBanner, QDialog):
     def _prepare(self) -> None:
         self.on.setAccessibleName("Bought on")
         self.shoots.setFixedWidth(LIST_WIDTH)
-        for each in (self.pars_button, self.all_button, self.copy_button, self.close_button):
+        for each in (
+            self.pars_button,
+            self.all_button,
+            self.copy_button,
+            self.off_button,
+            self.close_button,
+        ):
             each.setAutoDefault(False)
         self.put_button.setAutoDefault(False)  # Enter ends the typing in a cell
 
@@ -408,6 +453,7 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         return row_of(
             self.copy_button,
             self.all_button,
+            self.off_button,
             SPRING,
             words,
             self.on,

@@ -12,6 +12,7 @@ from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS, AllCautionsDialog
 from barkeep.desktop.drink.analysis_view import CautionRow, before_you_pour, correction_words
 from barkeep.desktop.drink.bases import base_of
 from barkeep.desktop.drink.finding import Finding, language_as_help
+from barkeep.desktop.drink.parts import TONIGHT
 from barkeep.desktop.drink.tonight_filters import TonightFilters
 from barkeep.desktop.drink.tonight_rows import Answered, TonightRow, answered, tonight_columns
 from barkeep.desktop.drink.words import (
@@ -22,6 +23,7 @@ from barkeep.desktop.drink.words import (
     written,
 )
 from barkeep.desktop.screens.list_stack import set_widths
+from barkeep.desktop.screens.parts import OfParts
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.screens.worked_out import WorkedOut
@@ -33,8 +35,7 @@ from barkeep.desktop.widgets.delegates import (
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.drink_picture import DrinkPictureView
 from barkeep.desktop.widgets.empty_state import WIDER, EmptyState
-from barkeep.desktop.widgets.labels import text_label
-from barkeep.desktop.widgets.layouts import row_of
+from barkeep.desktop.widgets.fields import labelled
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.domain.bar.snapshot import Snapshot
@@ -85,7 +86,7 @@ def _facts_of(answer: Answered, asks: frozenset[str], memory: Memory) -> Sequenc
     return facts_tonight(drinks, answer.snapshot, asks, memory)
 
 
-class TonightScreen(TableScreen[TonightRow]):
+class TonightScreen(OfParts, TableScreen[TonightRow]):
     """One row a spec; the details say what goes in, line by line, and why.
 
     Verdicts are there at once; what is poured is worked out for the rows that are looked at,
@@ -94,6 +95,7 @@ class TonightScreen(TableScreen[TonightRow]):
 
     key = "tonight"
     title = "Tonight"
+    parts = TONIGHT
     noun = "drinks"
     search_hint = "Search drinks and ingredients…"
     search_help = language_as_help()
@@ -175,6 +177,9 @@ class TonightScreen(TableScreen[TonightRow]):
         return row.makeable or shown_anyway or row.spec.name == self._stays
 
     def show_thing(self, thing: object) -> None:
+        if thing is None:
+            super().show_thing(None)
+            return
         self.clear_filters()
         self._stays = str(thing)
         self.filter_again()
@@ -253,9 +258,10 @@ class TonightScreen(TableScreen[TonightRow]):
         self.also_short.toggled.connect(lambda _on: self._filter_anew())
         self.filters.changed.connect(self._filter_anew)
         self.add_filter(self.closeness)
-        self.add_filter(_labelled("Serves", self.serves))
+        self.add_filter(labelled("Serves", self.serves))
         self.add_filter(self.also_short)
         self.add_filter_row(self.filters)
+        self.add_parts()
 
     def _filter_anew(self) -> None:
         """Filter as it is asked now; nothing stays that is only there from before."""
@@ -411,11 +417,3 @@ def _subtitle(drink: Drink, tree: FamilyTree) -> str:
     if drink.makeable:
         parts.append(serves_in_words(drink, tree))
     return " · ".join(part for part in parts if part)
-
-
-def _labelled(text: str, field: QWidget) -> QWidget:
-    holder = QWidget()
-    label = text_label(text, quiet=True)
-    label.setBuddy(field)
-    row_of(label, field, on=holder)
-    return holder

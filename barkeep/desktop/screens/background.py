@@ -42,6 +42,8 @@ class Background(QObject):
     """
 
     idle = Signal()
+    finishing = Signal()
+    """Nobody waits any more for what runs."""
     _answered = Signal(object)
 
     def __init__(self, parent: QObject | None = None) -> None:
@@ -54,6 +56,14 @@ class Background(QObject):
         self._starter = QTimer(self, interval=0, singleShot=True)
         self._starter.timeout.connect(self._start_next)
         self._answered.connect(self._deliver, Qt.ConnectionType.QueuedConnection)
+        self._asides: dict[str, Background] = {}
+
+    def aside(self, key: str) -> Background:
+        """Where one long question may be worked on while all others go on being answered."""
+        if key not in self._asides:
+            self._asides[key] = made = Background(self)
+            made.idle.connect(self._tell_idle)
+        return self._asides[key]
 
     def ask(
         self,
@@ -82,12 +92,16 @@ class Background(QObject):
         self._starter.stop()
         self._waiting.clear()
         self._newest.clear()
+        self.finishing.emit()
+        for each in self._asides.values():
+            each.finish()
         self._pool.waitForDone()
 
     @property
     def is_busy(self) -> bool:
         """Whether an answer is still to come."""
-        return self._running is not None or bool(self._waiting)
+        is_aside = any(each.is_busy for each in self._asides.values())
+        return self._running is not None or bool(self._waiting) or is_aside
 
     def _start_next(self) -> None:
         if self._running is not None or not self._waiting:
@@ -113,6 +127,9 @@ class Background(QObject):
         self._starter.start()
         if wanted:
             _hand_over(question)
+        self._tell_idle()
+
+    def _tell_idle(self) -> None:
         if not self.is_busy:
             self.idle.emit()
 
@@ -157,6 +174,7 @@ class LongQuestion(QObject):
         """Whether an answer is still to come."""
         self._timer = QTimer(self, interval=LOOK_EVERY_MS)
         self._timer.timeout.connect(self._look)
+        background.finishing.connect(self.stop)
 
     def ask(
         self,

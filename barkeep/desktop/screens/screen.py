@@ -30,6 +30,7 @@ from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.list_stack import ListStack, ListView, header_of, prepare_view
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.screens.window_state import WindowState
+from barkeep.desktop.widgets.buttons import hold
 from barkeep.desktop.widgets.details import DetailPanel
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import text_label
@@ -101,6 +102,8 @@ def _stops_in(layout: QLayout) -> Iterator[QWidget]:
 
 T = TypeVar("T")
 Shortcut = QKeySequence | QKeySequence.StandardKey | str
+NOT_WRITTEN = "Nothing is written."
+"""What is said where the bar is shown as it is not."""
 SEARCH_WIDTH = 320
 """The least room for search and count beside filters, in device-independent pixels."""
 
@@ -119,6 +122,8 @@ class Screen(RefusedInBanner, QWidget):
     search_hint: ClassVar[str] = "Search…"
     search_help: ClassVar[str] = ""
     """What can be searched for, where that is more than words."""
+    only_looks: ClassVar[frozenset[str]] = frozenset()
+    """The words of those of its actions that write nothing."""
     noun: ClassVar[str] = "rows"
     """What the list holds, in the plural: “12 of 60 bottles”."""
     cares_about: ClassVar[Changes] = WITHOUT_SHOOTS
@@ -200,6 +205,17 @@ class Screen(RefusedInBanner, QWidget):
         action.triggered.connect(lambda: act())
         return action
 
+    def hold(self, reason: str) -> None:
+        """Offer nothing that writes, for a reason; all of it again once that is empty."""
+        for action in self.bar_actions:
+            if action.text() not in self.only_looks:
+                hold(action, reason)
+        for place in range(self._header_row.count()):
+            item = self._header_row.itemAt(place)
+            widget = None if item is None else item.widget()
+            if isinstance(widget, QAbstractButton):
+                hold(widget, reason)
+
     # What a screen overrides
 
     def refresh(self, changes: Changes) -> None:
@@ -223,6 +239,10 @@ class Screen(RefusedInBanner, QWidget):
     def offer_import(self, import_bottles: Callable[[], object] | None) -> None:
         """Offer to bring in a list of bottles where the page has a place for that; None for not."""
 
+    def likely_on_paper(self) -> tuple[str, str]:
+        """What one likely asks of here: as if there were also this, or were not that."""
+        return "", ""
+
     def chosen_specs(self) -> tuple[str, ...]:
         """The names of the specs that are chosen; none where the page lists other things."""
         return ()
@@ -235,13 +255,13 @@ class Screen(RefusedInBanner, QWidget):
 
     def ask(self, question: Callable[[], T], on_answer: Callable[[T], object], words: str) -> None:
         """Ask in the background; `words` say that it is being worked on, where that takes long."""
+        self._ask_in(self.context.background, question, on_answer, words)
 
-        def answered(answer: T) -> None:
-            self.waiting.end(self.key)
-            on_answer(answer)
-
-        self.waiting.begin(self.key, words)
-        self.context.background.ask(self.key, question, answered)
+    def ask_aside(
+        self, question: Callable[[], T], on_answer: Callable[[T], object], words: str
+    ) -> None:
+        """As `ask`, of what may take so long that other pages must not wait for it."""
+        self._ask_in(self.context.background.aside(self.key), question, on_answer, words)
 
     def ask_no_more(self) -> None:
         """Want no answer any more to what was asked last."""
@@ -292,6 +312,8 @@ class Screen(RefusedInBanner, QWidget):
             self.dialog = None
             (come_back or self.focus_list)()
 
+        if self.context.bar.on_paper is not None:
+            dialog.setWindowTitle(f"{dialog.windowTitle()} – on paper")
         self.dialog = dialog
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.finished.connect(closed)
@@ -366,6 +388,20 @@ class Screen(RefusedInBanner, QWidget):
         super().hideEvent(event)
         self.save_layout()
 
+    def _ask_in(
+        self,
+        place: Background,
+        question: Callable[[], T],
+        on_answer: Callable[[T], object],
+        words: str,
+    ) -> None:
+        def answered(answer: T) -> None:
+            self.waiting.end(self.key)
+            on_answer(answer)
+
+        self.waiting.begin(self.key, words)
+        place.ask(self.key, question, answered)
+
     def _restore_layout(self) -> None:
         if self._restored:
             return
@@ -382,10 +418,10 @@ class Screen(RefusedInBanner, QWidget):
             header.restoreState(kept)
 
     def _lay_out(self) -> None:
-        below = row_of(self.summary, self.waiting, SPRING, gap=PAD)
-        words = column_of(self.heading, below, gap=2)
+        self._below_title = row_of(self.summary, self.waiting, SPRING, gap=PAD)
+        self._title_words = column_of(self.heading, self._below_title, gap=2)
         self._header_row.setSpacing(UNIT)
-        self._header_row.addLayout(words, 1)
+        self._header_row.addLayout(self._title_words, 1)
         row_of(SPRING, on=self._filters, gap=PAD)
         self._filters.hide()
         self._filter_row.addWidget(self.search, 1)

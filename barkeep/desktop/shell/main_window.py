@@ -27,15 +27,15 @@ from barkeep.desktop.look.metrics import ICON, PAD, UNIT, scaled
 from barkeep.desktop.look.theme import Theme, ThemeChoice
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.operations import run_operation
-from barkeep.desktop.screens.screen import Screen, ScreenContext
+from barkeep.desktop.screens.screen import NOT_WRITTEN, Screen, ScreenContext
 from barkeep.desktop.screens.window_state import GEOMETRY, WindowState, restore_window
 from barkeep.desktop.shell.following import Following
 from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, TextDialog, changes_as_markdown
 from barkeep.desktop.shell.menus import WindowActions
-from barkeep.desktop.shell.navigation import PAGES, WIDTH, Navigation, Page
+from barkeep.desktop.shell.navigation import PAGES, PARTS, WIDTH, Navigation, Page
 from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label
-from barkeep.desktop.widgets.layouts import row_of, wide
-from barkeep.desktop.widgets.notices import BannerKind, Toast
+from barkeep.desktop.widgets.layouts import column_of, row_of, wide
+from barkeep.desktop.widgets.notices import Banner, BannerKind, Toast
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.errors import UserError
@@ -53,6 +53,7 @@ BARS = "Bars (*.barkeep);;All files (*)"
 LISTS = "Lists of bottles (*.csv);;All files (*)"
 WHOLE = "Documents of a whole bar (*.json);;All files (*)"
 CLIPBOARD = "What was pasted"
+GO_BACK = "Back to the bar as it is (F4)"
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,13 +127,14 @@ class MainWindow(QMainWindow):
         theme: Theme,
         hooks: WindowHooks | None = None,
         pages: Sequence[Page] = PAGES,
+        parts: Sequence[Page] = PARTS,
     ) -> None:
         super().__init__()
         self.bar = bar
         self.state = state
         self.hooks = hooks or WindowHooks()
         self._theme = theme
-        self._pages = {page.key: page for page in pages}
+        self._pages = {page.key: page for page in (*pages, *parts)}
         self._screens: dict[str, Screen] = {}
         self._day = bar.snapshot.on
         self._was_shown = False
@@ -143,6 +145,8 @@ class MainWindow(QMainWindow):
         self._redoes: Step | None = None
         self.navigation = Navigation(pages)
         self.stack = _Pages()
+        self.on_paper = Banner(closable=False)
+        """Says over every page that the bar is shown as it is not."""
         centre = self._centre()
         self.setCentralWidget(centre)
         self.toast = Toast(centre)
@@ -156,7 +160,7 @@ class MainWindow(QMainWindow):
             undo=self.undo,
             refuse=self.refuse,
         )
-        self.actions_ = WindowActions(self.menuBar(), pages)
+        self.actions_ = WindowActions(self.menuBar(), pages, parts)
         self._add_status()
         self._connect()
         self.signals = BarSignals(bar, self)
@@ -183,9 +187,10 @@ class MainWindow(QMainWindow):
             screen.offer_import(self.import_files if offered else None)
             self._screens[key] = screen
             self.stack.addWidget(screen)
-        self.navigation.light(key)
+        self.navigation.light(self._pages[key].stop)
         self.actions_.pages[key].setChecked(True)
         self.actions_.offer_of_page(screen.bar_actions)
+        screen.hold(self._held)
         self.stack.setCurrentWidget(screen)
         return screen
 
@@ -367,6 +372,16 @@ class MainWindow(QMainWindow):
 
         ShoppingDialog(self.context, self).open()
 
+    def what_if(self) -> None:
+        """Ask everything of a bar changed on paper; or, where it is, of the bar as it is again."""
+        if self.bar.on_paper is not None:
+            self.bar.as_it_is()
+            self.toast.say("This is the bar as it is")
+            return
+        from barkeep.desktop.shell.what_if import WhatIfDialog  # as above
+
+        WhatIfDialog(self.bar, self.current.likely_on_paper(), self).open()
+
     def check(self) -> None:
         """Look for what is wrong with the bar, and say it."""
         run_operation(self, self.bar.check, self._tell_findings, self.refuse)
@@ -451,7 +466,8 @@ class MainWindow(QMainWindow):
 
     def _centre(self) -> QWidget:
         centre = QWidget()
-        row_of(self.navigation, wide(self.stack), on=centre, gap=0)
+        shown = column_of(self.on_paper, wide(self.stack), gap=0)
+        row_of(self.navigation, wide(shown), on=centre, gap=0)
         return centre
 
     def _add_status(self) -> None:
@@ -502,6 +518,7 @@ class MainWindow(QMainWindow):
             (actions.read_again, self.read_again),
             (actions.make, self.make),
             (actions.shopping, self.shop),
+            (actions.what_if, self.what_if),
             (actions.check, self.check),
             (actions.shortcuts, self.show_shortcuts),
             (actions.changes, self.show_changes),
@@ -530,7 +547,7 @@ class MainWindow(QMainWindow):
     def _name_things(self) -> None:
         name = self.bar.snapshot.settings.name
         shown = f"{name} ({self.bar.where})" if is_on_a_server(self.bar.at) else name
-        self.setWindowTitle(f"{shown} – barkeep")
+        self.setWindowTitle(f"{shown}{' – on paper' if self._held else ''} – barkeep")
         self.bar_name.setText(name)
         self.navigation.show_name(name)
         if self.bar.is_read_only:
@@ -543,6 +560,23 @@ class MainWindow(QMainWindow):
             self._undoes, self._redoes = self.bar.next_step("undo"), self.bar.next_step("redo")
         undo, redo = (None if each is None else each.label for each in (self._undoes, self._redoes))
         self.actions_.name_undo(undo, redo)
+        self._say_on_paper()
+
+    @property
+    def _held(self) -> str:
+        """Why nothing can be written; empty where it can."""
+        paper = self.bar.on_paper
+        return "" if paper is None else f"{paper.in_words} {NOT_WRITTEN}"
+
+    def _say_on_paper(self) -> None:
+        """Say over every page that the bar is shown as it is not, and offer nothing that writes."""
+        if self._held:
+            self.on_paper.say(self._held, "warning", GO_BACK, self.what_if)
+        else:
+            self.on_paper.clear()
+        self.actions_.hold(self._held)
+        for screen in self._screens.values():
+            screen.hold(self._held)
 
     def follow(self) -> None:
         """Open the file of a bar that is shown as it was kept, and follow it from now on.

@@ -11,10 +11,11 @@ from PySide6.QtWidgets import QMenu, QMenuBar
 from barkeep.desktop.look.icons import wear
 from barkeep.desktop.look.theme import CHOICES, TEXT_SIZES, TextSize, ThemeChoice
 from barkeep.desktop.shell.navigation import Page
-from barkeep.desktop.widgets.buttons import offer
+from barkeep.desktop.widgets.buttons import hold, offer
 
 Keys = QKeySequence.StandardKey
 Shortcut = QKeySequence | QKeySequence.StandardKey | str | None
+WHAT_IF, AS_IT_IS = "&What if…", "&Back to the bar as it is"
 THEME_WORDS = {"system": "As the system", "light": "Light", "dark": "Dark"}
 TEXT_SIZE_WORDS: Mapping[TextSize, str] = {
     "plain": "&As the system",
@@ -36,7 +37,7 @@ class WindowActions(QObject):
     theme_wanted = Signal(str)
     text_size_wanted = Signal(str)
 
-    def __init__(self, bar: QMenuBar, pages: Sequence[Page]) -> None:
+    def __init__(self, bar: QMenuBar, pages: Sequence[Page], parts: Sequence[Page]) -> None:
         super().__init__(bar)
         self._bar = bar
         self._all: list[QAction] = []
@@ -46,7 +47,7 @@ class WindowActions(QObject):
         self.pages: dict[str, QAction] = {}
         self._make_file()
         self._make_edit()
-        self._make_view(pages)
+        self._make_view(pages, parts)
         self._make_bar()
         self._make_help()
 
@@ -69,6 +70,16 @@ class WindowActions(QObject):
         for action, word, label in ((self.undo, "Undo", undo), (self.redo, "Redo", redo)):
             action.setText(f"&{word}" if label is None else f"&{word}: {label.replace('&', '&&')}")
             offer(action, f"There is nothing to {word.lower()}" if label is None else "")
+
+    def hold(self, reason: str) -> None:
+        """Offer nothing that writes to the bar, or writes out what it holds, for a reason."""
+        for each in (
+            *(self.import_files, self.import_specs, self.paste, self.export_bottles),
+            *(self.publish, self.backups, self.settings, self.undo, self.redo),
+            *(self.removed, self.make),
+        ):
+            hold(each, reason)
+        self.what_if.setText(AS_IT_IS if reason else WHAT_IF)
 
     def _make_file(self) -> None:
         menu = self._menu("&File")
@@ -99,20 +110,27 @@ class WindowActions(QObject):
         self.paste = self._add(menu, "&Paste specs…", Keys.Paste)
         self.find = self._add(menu, "&Find", Keys.Find, "search")
 
-    def _make_view(self, pages: Sequence[Page]) -> None:
+    def _make_view(self, pages: Sequence[Page], parts: Sequence[Page]) -> None:
         menu = self._menu("&View")
         group = QActionGroup(self)
         for number, page in enumerate(pages, 1):
-            action = self._add(menu, f"&{number} {page.title}", f"Ctrl+{number}")
-            action.setCheckable(True)
-            group.addAction(action)
-            self._ask_on(action, self.page_wanted.emit, page.key)
-            self.pages[page.key] = action
+            words, keys = f"&{number} {page.title}", f"Ctrl+{number}"
+            group.addAction(self._add_page(menu, page, words, keys))
+        menu.addSeparator()
+        for part in parts:
+            group.addAction(self._add_page(menu, part, part.title, part.shortcut))
         menu.addSeparator()
         self._make_themes(menu.addMenu("&Theme"))
         self._make_text_sizes(menu.addMenu("Te&xt size"))
         self.reset_columns = self._add(menu, "Reset &columns", None)
         self.read_again = self._add(menu, "&Read again", Keys.Refresh)
+
+    def _add_page(self, menu: QMenu, page: Page, words: str, shortcut: str) -> QAction:
+        action = self._add(menu, words, shortcut)
+        action.setCheckable(True)
+        self._ask_on(action, self.page_wanted.emit, page.key)
+        self.pages[page.key] = action
+        return action
 
     def _make_themes(self, menu: QMenu) -> None:
         group = QActionGroup(self)
@@ -137,6 +155,7 @@ class WindowActions(QObject):
         self._after_page = self.bar_menu.addSeparator()
         self.make = self._add(self.bar_menu, "&Make something here…", "Ctrl+M", "house-made")
         self.shopping = self._add(self.bar_menu, "&Shopping list…", "Ctrl+L", "price")
+        self.what_if = self._add(self.bar_menu, WHAT_IF, "F4", "stand-ins")
         self.check = self._add(self.bar_menu, "C&heck this bar", None, "check")
 
     def _make_help(self) -> None:

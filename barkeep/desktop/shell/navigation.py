@@ -29,12 +29,23 @@ from barkeep.desktop.widgets.layouts import column_of, wide
 
 @dataclass(frozen=True, slots=True)
 class Page:
-    """One stop of the navigation. `make` imports what the page needs and builds it."""
+    """One stop of the navigation. `make` imports what the page needs and builds it.
+
+    A part of a page is no stop of its own: it belongs to the stop `of` that key, and has the
+    key that leads to it.
+    """
 
     key: str
     title: str
     picture: str
     make: Callable[[ScreenContext], Screen]
+    of: str = ""
+    shortcut: str = ""
+
+    @property
+    def stop(self) -> str:
+        """The key of the stop whose lamp is lit."""
+        return self.of or self.key
 
 
 def _tonight(context: ScreenContext) -> Screen:
@@ -67,6 +78,30 @@ def _next_bottle(context: ScreenContext) -> Screen:
     return NextBottleScreen(context)
 
 
+def _use_up(context: ScreenContext) -> Screen:
+    from barkeep.desktop.drink.use_up import UseUpScreen
+
+    return UseUpScreen(context)
+
+
+def _plan(context: ScreenContext) -> Screen:
+    from barkeep.desktop.buying.plan import PlanScreen
+
+    return PlanScreen(context)
+
+
+def _carried(context: ScreenContext) -> Screen:
+    from barkeep.desktop.buying.carried import CarriedScreen
+
+    return CarriedScreen(context)
+
+
+def _pairs(context: ScreenContext) -> Screen:
+    from barkeep.desktop.buying.pairs import PairsScreen
+
+    return PairsScreen(context)
+
+
 def _stand_ins(context: ScreenContext) -> Screen:
     from barkeep.desktop.stand_ins.page import StandInsScreen
 
@@ -78,9 +113,24 @@ PAGES = (
     Page("bottles", "Bottles", "bottles", _bottles),
     Page("specs", "Specs", "specs", _specs),
     Page("shoots", "Shoots", "shoots", _shoots),
-    Page("next-bottle", "Next bottle", "next-bottle", _next_bottle),
+    Page("next-bottle", "Buying", "next-bottle", _next_bottle),
     Page("stand-ins", "Stand-ins", "stand-ins", _stand_ins),
 )
+
+PARTS = (
+    Page("use-up", "Tonight: &use up", "tonight", _use_up, of="tonight", shortcut="F9"),
+    Page("buying-plan", "Buying: a &plan", "next-bottle", _plan, of="next-bottle", shortcut="F6"),
+    Page(
+        "carried",
+        "Buying: &what each carries",
+        "next-bottle",
+        _carried,
+        of="next-bottle",
+        shortcut="F7",
+    ),
+    Page("pairs", "Buying: pa&irs", "next-bottle", _pairs, of="next-bottle", shortcut="Shift+F7"),
+)
+"""Further parts of pages."""
 
 
 WIDTH, NARROW = 188, 72

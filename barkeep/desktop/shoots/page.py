@@ -105,6 +105,7 @@ class ShootsScreen(TableScreen[Shoot]):
 
     key = "shoots"
     title = "Shoots"
+    only_looks = frozenset({"On camera", "Shopping for it…", "Variances…"})
     noun = "shoots"
     search_hint = "Search theme, drink or bottle…"
     cares_about = EVERYTHING

@@ -78,6 +78,7 @@ class SpecsScreen(TableScreen[SpecRow]):
 
     key = "specs"
     title = "Specs"
+    only_looks = frozenset({"Show in &Tonight", "&Batch…", "On &camera"})
     noun = "specs"
     search_hint = "Search specs and ingredients…"
     search_help = language_as_help()

@@ -108,11 +108,28 @@ def offer_choices(box: QComboBox, choices: Iterable[tuple[str, object]]) -> None
 def offer(thing: QAction | QAbstractButton, unless: str = "") -> None:
     """Offer an action or a button; `unless` is why it cannot be done just now.
 
-    Its own tooltip comes back with the reason gone.
+    Its own tooltip comes back with the reason gone. What is held stays off.
     """
     kept = thing.property("own_tooltip")
     if kept is None:
         kept = thing.toolTip()
         thing.setProperty("own_tooltip", kept)
-    thing.setEnabled(not unless)
-    thing.setToolTip(plain_tip(unless) or str(kept))
+    thing.setProperty("unless", unless)
+    reason = held_for(thing) or unless
+    thing.setEnabled(not reason)
+    thing.setToolTip(plain_tip(reason) or str(kept))
+
+
+def hold(thing: QAction | QAbstractButton, reason: str) -> None:
+    """Offer it no more, whoever does, for a reason; it is as it was once that is empty."""
+    if reason != held_for(thing):
+        unless = thing.property("unless")
+        if unless is None and not thing.isEnabled():
+            return  # somebody else keeps it off, and would not put it back
+        thing.setProperty("held", reason)
+        offer(thing, str(unless or ""))
+
+
+def held_for(thing: QAction | QAbstractButton) -> str:
+    """The reason for which it is held; empty where it is not."""
+    return str(thing.property("held") or "")

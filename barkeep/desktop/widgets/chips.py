@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from PySide6.QtCore import QMargins, QRect, QSize, Qt, Signal
+from PySide6.QtCore import QMargins, QPoint, QRect, QSize, Qt, Signal
 from PySide6.QtWidgets import QButtonGroup, QLayout, QLayoutItem, QPushButton, QSizePolicy, QWidget
 
 from barkeep.desktop.look.metrics import HALF, UNIT
@@ -59,20 +59,30 @@ class FlowLayout(QLayout):
         return least
 
     def _flow(self, rect: QRect, *, move: bool) -> int:
-        """Place the items in `rect`; the height that takes."""
-        left, top, row_height = rect.left(), rect.top(), 0
+        """Place the items in `rect`, those of a row about one middle; the height that takes."""
+        top = rect.top()
+        for row in self._rows(rect.width()):
+            left, height = rect.left(), max(item.sizeHint().height() for item in row)
+            for item in row if move else ():
+                size = item.sizeHint().boundedTo(QSize(rect.width(), height))
+                item.setGeometry(QRect(QPoint(left, top + (height - size.height()) // 2), size))
+                left += size.width() + self.spacing()
+            top += height + self.spacing()
+        return max(0, top - rect.top() - self.spacing())
+
+    def _rows(self, width: int) -> list[list[QLayoutItem]]:
+        """The items row by row, as many in each as fit."""
+        rows, left = list[list[QLayoutItem]](), 0
         for item in self._items:
             if item.isEmpty():
                 continue
-            size = item.sizeHint()
-            if left > rect.left() and left + size.width() > rect.right() + 1:
-                left, top = rect.left(), top + row_height + self.spacing()
-                row_height = 0
-            if move:
-                item.setGeometry(QRect(left, top, min(size.width(), rect.width()), size.height()))
-            left += size.width() + self.spacing()
-            row_height = max(row_height, size.height())
-        return top + row_height - rect.top()
+            wide = item.sizeHint().width()
+            if not rows or left + wide > width:
+                rows.append([])
+                left = 0
+            rows[-1].append(item)
+            left += wide + self.spacing()
+        return rows
 
 
 CLOSENESS = (

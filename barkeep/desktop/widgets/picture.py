@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QBuffer, QEvent, QIODevice, QMimeData, QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QBuffer, QEvent, QIODevice, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import (
     QAction,
     QColor,
@@ -56,7 +56,7 @@ class Picture(QWidget):
         self.update()
 
     def copy_image(self) -> None:
-        """Put it on the clipboard as an image, with its words beside it."""
+        """Put it on the clipboard as an image."""
         size = self.size() * COPIED_SCALE
         image = QImage(size, QImage.Format.Format_ARGB32_Premultiplied)
         image.setDevicePixelRatio(COPIED_SCALE)
@@ -64,17 +64,12 @@ class Picture(QWidget):
         painter = QPainter(image)
         self.draw(painter, QRectF(self.rect()), current_tones())
         painter.end()
-        data = QMimeData()
-        data.setImageData(image)
-        data.setText(self.accessibleDescription())
-        QGuiApplication.clipboard().setMimeData(data)
+        QGuiApplication.clipboard().setImage(image)
 
     def copy_svg(self) -> None:
-        """Put it on the clipboard as SVG."""
-        data = QMimeData()
-        data.setData("image/svg+xml", self.as_svg())
-        data.setText(bytes(self.as_svg()).decode())
-        QGuiApplication.clipboard().setMimeData(data)
+        """Put it on the clipboard as the text of an SVG document."""
+        # As text: on some clipboards data of our own would outlive the interpreter, which fails.
+        QGuiApplication.clipboard().setText(self.as_svg().decode())
 
     def as_svg(self) -> bytes:
         """It as an SVG document, its words as the description."""

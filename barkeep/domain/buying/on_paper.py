@@ -57,6 +57,15 @@ class OnPaper:
         ]
         return f"On paper, not as the bar is: {', and '.join(said)}." if said else ""
 
+    def is_only_there(self, bottle_id: int) -> bool:
+        """Whether a bottle is there on paper alone."""
+        return bottle_id < 0 and bottle_id in self.snapshot.bottle_by_id
+
+    def anew(self, snapshot: Snapshot) -> OnPaper:
+        """The same changes to another picture of the bar; what is not there any more is gone."""
+        left = [each for each in self.gone if each.id in snapshot.bottle_by_id]
+        return changed_on_paper(snapshot, self.bought, left, self.not_there)
+
 
 def changed_on_paper(
     snapshot: Snapshot,

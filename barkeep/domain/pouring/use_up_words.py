@@ -45,9 +45,13 @@ def _how_good(found: UseUp) -> str:
 
 def drink_in_words(each: UsedIn) -> str:
     """What a drink uses: *3 × Sherry Flip, with 177 ml of Chalk Bank oloroso*."""
-    uses = spoken_list([_use_in_words(use) for use in _shown(each.uses)], "and")
     instead = "" if each.verdict == "ready" else ", which takes a stand-in"
-    return f"{each.serves} × {each.spec.name}{instead}: {uses}"
+    return f"{each.serves} × {each.spec.name}{instead}: {uses_in_words(each)}"
+
+
+def uses_in_words(each: UsedIn) -> str:
+    """So much of each ageing bottle: *177 ml of Chalk Bank oloroso*."""
+    return spoken_list([_use_in_words(use) for use in _shown(each.uses)], "and")
 
 
 def _shown(uses: Sequence[Use]) -> list[Use]:

@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 from barkeep.desktop.importing.files import import_files, import_texts
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
-from barkeep.desktop.shell.navigation import PAGES
+from barkeep.desktop.shell.navigation import PAGES, PARTS
 from barkeep.desktop.shell.settings import edit_settings
 from tests.desktop.shell.test_main_window import settle
 
@@ -29,6 +29,7 @@ pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=T
 
 
 KEYS = [page.key for page in PAGES]
+PART_KEYS = [part.key for part in PARTS]
 
 CLOSES_THE_WINDOW = ("&Quit",)
 
@@ -152,6 +153,10 @@ def idle(thing) -> bool:
 
 @pytest.mark.parametrize("key", KEYS)
 def test_every_action_of_the_menus_shows_or_says_why_not(window, key, qtbot, asked):
+    assert silent_actions(window, key, qtbot, asked) == []
+
+
+def silent_actions(window, key, qtbot, asked) -> list[str]:
     begin(window, key, qtbot)
     own = window.current.bar_actions
     # The window's own actions are the same on every page: once is enough.
@@ -166,7 +171,7 @@ def test_every_action_of_the_menus_shows_or_says_why_not(window, key, qtbot, ask
                 silent.append(f"{action.text()} is disabled and does not say why")
         elif not idle(action) and not shows(window, qtbot, asked, action.trigger):
             silent.append(f"{action.text()} does nothing that shows")
-    assert silent == []
+    return silent
 
 
 def name_of(button) -> tuple[str, str, str]:
@@ -181,6 +186,17 @@ def buttons(window) -> list[QAbstractButton]:
 
 @pytest.mark.parametrize("key", KEYS)
 def test_every_button_shows_or_says_why_not(window, key, qtbot, asked):
+    assert silent_buttons(window, key, qtbot, asked) == []
+
+
+@pytest.mark.parametrize("window", ["sample"], indirect=True)
+@pytest.mark.parametrize("key", PART_KEYS)
+def test_so_it_is_with_every_part_of_a_page(window, key, qtbot, asked):
+    assert silent_actions(window, key, qtbot, asked) == []
+    assert silent_buttons(window, key, qtbot, asked) == []
+
+
+def silent_buttons(window, key, qtbot, asked) -> list[str]:
     begin(window, key, qtbot)
     assert not shows(window, qtbot, asked, lambda: None)  # what does nothing is seen to do nothing
     names = list(dict.fromkeys(map(name_of, buttons(window))))
@@ -196,7 +212,7 @@ def test_every_button_shows_or_says_why_not(window, key, qtbot, asked):
                 silent.append(f"{name} is disabled and does not say why")
         elif not idle(found) and not shows(window, qtbot, asked, partial(press, found)):
             silent.append(f"{name} does nothing that shows")
-    assert silent == []
+    return silent
 
 
 def press(button) -> None:

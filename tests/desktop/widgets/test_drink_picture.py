@@ -102,10 +102,9 @@ def test_it_is_read_and_copied_in_the_real_window(window, qtbot):
     assert view.accessibleDescription().startswith(("A ", "An "))
     view.setFocus()
     QTest.keyClick(view, Qt.Key.Key_C, Qt.KeyboardModifier.ControlModifier)
-    held = QGuiApplication.clipboard().mimeData()
-    assert held.hasImage() and held.text() == view.accessibleDescription()
+    assert not QGuiApplication.clipboard().image().isNull()
     actions = {each.text(): each for each in view.actions()}
     assert set(actions) == {COPY, COPY_SVG}
     actions[COPY_SVG].trigger()
-    svg = bytes(QGuiApplication.clipboard().mimeData().data("image/svg+xml").data()).decode()
+    svg = QGuiApplication.clipboard().text()
     assert "<svg" in svg and view.accessibleDescription() in svg
