@@ -186,8 +186,9 @@ _VESSEL = (
 )
 _RINSE = re.compile(
     r"(?:absinthe[ ])?rinse[ ]*[:–-][ ]*(?=\w)|"
-    rf"(?:(?:and|then|now|i|we|you|just|first|so)[ ,]+)*"
-    rf"(?:rinse|wash|coat|season|swirl|spray|mist)[ ](?:out[ ]|down[ ])?{_VESSEL}"
+    rf"(?:(?:and|then|now|i|we|you|just|first|so|i['’]m|we['’]re|i['’]ll|we['’]ll|gonna)[ ,]+)*"
+    rf"(?P<verb>rins|wash|coat|season|swirl|spray|mist|spritz)(?:e|ing)?[ ](?:out[ ]|down[ ])?"
+    rf"{_VESSEL}"
     r"[ ](?:out[ ])?with[ ](?:(?:just[ ])?a[ ](?:(?:little|tiny|wee)[ ])?(?:bit|touch|hint"
     r"|splash|dash|drop)[ ]of[ ])?",
     re.IGNORECASE,
@@ -493,6 +494,8 @@ def _take_use(draft: Draft) -> None:
     if rinse:
         at = draft.at
         draft.advance(rinse.end())
+        verb = (rinse["verb"] or "rins").lower()
+        draft.notes += [] if verb in ("rins", "wash") else [verb]  # mist the glass with
         if _amount(draft.rest, draft.units) is None:
             _set(draft, Amount(1.0, None, "rinse"), at, at + rinse.end())
             draft.advance(_END_OF_ARTICLE.match(draft.rest).end())  # type: ignore[union-attr]

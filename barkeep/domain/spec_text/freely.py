@@ -25,9 +25,11 @@ from barkeep.domain.amounts.amount import ReadAmount, show_number
 from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.amounts.units import BarUnits, unit_named, words_of_units
 from barkeep.domain.ingredients.line_words import (
+    begins_what_is_told,
     may_follow_a_name,
     says_to_do,
     tells_nothing_else,
+    turns,
 )
 from barkeep.domain.ingredients.names import (
     ADJECTIVES,
@@ -41,6 +43,7 @@ from barkeep.domain.ingredients.slips import put_right, slips_of
 from barkeep.domain.ingredients.tree import FamilyTree, singular
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import (
+    ARTICLES,
     WORD,
     FoundAmount,
     FoundName,
@@ -209,7 +212,11 @@ def said_freely(
     makers = {word.span() for word in left if not _is_accounted_for(word.group(), told)}
     makers -= set(_said_again(text, measured))
     if makers and not _are_a_makers(text, makers, [name for _, name in pairs], tree):
-        return ()
+        makers, strange = _right_before(text, makers, pairs[0][1])
+        if len(pairs) != 1 or not _are_told_by_place(text, strange, *pairs[0]):
+            return ()
+        if makers and not _are_a_makers(text, makers, [pairs[0][1]], tree):
+            return ()
     things = _things(text, pairs)
     return tuple(_in_order(said, each, makers, tree) for each in things)
 
@@ -218,6 +225,60 @@ def _hidden(time: re.Match[str]) -> str:
     """As many marks as letters; of *the white one* the last word alone is hidden."""
     start = time.end("one") - len("one") - time.start() if time["one"] else 0
     return time.group()[:start] + "~" * (len(time.group()) - start)
+
+
+def _right_before(
+    text: str, words: set[tuple[int, int]], name: FoundName
+) -> tuple[set[tuple[int, int]], set[tuple[int, int]]]:
+    """The words that stand in a row right before a name, and all others."""
+    row, edge = set[tuple[int, int]](), name.start
+    for start, end in sorted(words, reverse=True):
+        if end <= edge and not text[end:edge].strip(" -"):
+            row.add((start, end))
+            edge = start
+    return row, words - row
+
+
+def _are_told_by_place(
+    text: str, words: set[tuple[int, int]], amount: FoundAmount | None, name: FoundName
+) -> bool:
+    """Whether words that nobody knows stand where they can only tell of the thing.
+
+    That is before the first amount, or behind the name in what a joining word begins.
+    """
+    begins = amount.start if amount else name.start
+    ends = max(amount.end, name.end) if amount else name.end
+    rest = f"{text[:begins]} {text[ends:]}" if ends >= begins else text
+    if any(turns(folded(each.group())) for each in WORD.finditer(rest)):
+        return False
+    return all(
+        _leads_in(text[start:end], text[end:begins])
+        if amount is not None and end <= begins <= name.start
+        else start >= ends and _is_told_behind(text[ends:start], text[start:end])
+        for start, end in words
+    )
+
+
+def _leads_in(word: str, behind: str) -> bool:
+    """Whether a word is only said before the amount; one in capitals may be a name."""
+    return word[:1].islower() and not behind.startswith(("-", "'", "’"))
+
+
+def _is_told_behind(before: str, word: str) -> bool:
+    """Whether a word stands in a piece that a joining word begins: *for flourish*."""
+    piece = before[max((stop.end() for stop in _STOPS.finditer(before)), default=0) :]
+    said = [folded(each.group()) for each in WORD.finditer(piece)]
+    if not said or not begins_what_is_told(said[0]):
+        return False
+    beside = [each for each in said if each not in ARTICLES][-1:]
+    joins = bool(beside) and beside[0] in _JOINS_A_THING
+    return word[:1].islower() and (not joins or word.endswith(_AS_IT_IS))
+
+
+_JOINS_A_THING = frozenset({"and", "with", "plus", "or", "then", "add", "some", "use", "of"})
+"""Words behind which one that nobody knows may well be another ingredient."""
+
+_AS_IT_IS = ("ed", "y", "ish", "ly")
 
 
 _IS_A_HEADING = re.compile(
@@ -253,7 +314,8 @@ def _with_no_amount(
         return ()
     if not _stand_apart(text, [], [name], tree=tree, told=told):
         return ()
-    if not all(_is_accounted_for(word.group(), told) for word in words):
+    strange = {word.span() for word in words if not _is_accounted_for(word.group(), told)}
+    if strange and not _are_told_by_place(text, strange, None, name):
         return ()
     leads = ADJECTIVES | told | {"add", "use", "need", "grab", "take", "get"}
     plain = all(may_follow_a_name(each) or each in leads for each in before)
