@@ -151,6 +151,15 @@ _NO = re.compile(
 )
 """*No* where it is not told of what there is none: it may put right what was said before."""
 
+_LEFT_OUT = re.compile(
+    r"\b(?:don['’]?t|do[ ]not|never|won['’]t|wouldn['’]t"
+    r"|shouldn['’]t|didn['’]t|skip|omit|avoid|leave[ ]out|without)\b"
+    r"(?![ ](?:forget|be|worry|skimp|judge|ask|laugh|know|care|mind|overthink|panic|hate|rush|lie"
+    r"|want[ ]to[ ](?:overdo|overpower|go[ ](?:crazy|mad|overboard)))\b)",
+    re.IGNORECASE,
+)
+"""*Don't add 2 dashes of bitters*: what is left out, or only would be otherwise."""
+
 _POURED = frozenset({"volume", "part", "mass"})
 
 _SHARE = re.compile(r"(?:an?[ ])?(?:half|three[ -]quarters?|a[ ]quarter|quarter)\b", re.IGNORECASE)
@@ -184,6 +193,9 @@ def said_freely(
     told_of_it = [each.span() for each in STATEMENT.finditer(text)]
     amounts = [each for each in _amounts(text, units) if not _covered(_span(each), told_of_it)]
     names = [each for each in names_in(text, tree) if not _inside(each, amounts)]
+    first = min([*(each.start for each in amounts), *(each.start for each in names)], default=0)
+    if _LEFT_OUT.search(text, 0, first):
+        return ()
     amounts = _with_articles(text, _with_shares(text, amounts, names, tree), names)
     if len({dimension(str(each.amount.unit), units) for each in amounts} & _POURED) > 1:
         return ()  # three parts of what two ounces are of

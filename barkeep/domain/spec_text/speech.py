@@ -653,13 +653,17 @@ def _with_its_count_first(said: Traced, units: BarUnits) -> Traced:
     return joined((count, " ", said.part(*found.span("what"))))
 
 
+_FIGURES_OF: Mapping[str, str] = {
+    **{"one": "1", "two": "2", "three": "3", "four": "4", "five": "5", "six": "6", "seven": "7"},
+    **{"eight": "8", "nine": "9", "ten": "10", "twelve": "12"},
+}
 _HYPHENED = re.compile(
     r"[0-9][0-9 ]*/[0-9](?P<hyphen>-)(?:oz|ounces?|ml|cl|tsp|tbsp|cups?)\b\.?[ ]"
     r"(?!(?:cans?|bottles?|tins?|bags?|box(?:es)?|cartons?|jars?)\b)",
     re.IGNORECASE,
 )
 _COUNT_TWICE = re.compile(
-    r"(?<!\w)(?:one|two|three|four|five|six|seven|eight|nine|ten"
+    r"(?<!\w)(?P<word>one|two|three|four|five|six|seven|eight|nine|ten"
     r"|twelve)[ ]\((?P<count>[0-9]+)\)(?=[ ])",
     re.IGNORECASE,
 )
@@ -682,7 +686,7 @@ def _with_small_words_in_full(said: Traced, _units: BarUnits) -> Traced:
     if hyphen:
         said = said.said_instead(*hyphen.span("hyphen"), " ")
     twice = _COUNT_TWICE.search(said.text)
-    if twice:
+    if twice and _FIGURES_OF.get(folded(twice["word"])) == twice["count"]:
         said = said.said_instead(*twice.span(), twice["count"])
     said = _instead(said, _OF, lambda _: "of")
     so = _OR_SO.search(said.text)
