@@ -192,7 +192,7 @@ def said_freely(
     text = _TIME.sub(_hidden, said.text)
     told_of_it = [each.span() for each in STATEMENT.finditer(text)]
     amounts = [each for each in _amounts(text, units) if not _covered(_span(each), told_of_it)]
-    names = [each for each in names_in(text, tree) if not _inside(each, amounts)]
+    names = [each for each in _names(text, tree) if not _inside(each, amounts)]
     first = min([*(each.start for each in amounts), *(each.start for each in names)], default=0)
     if _LEFT_OUT.search(text, 0, first):
         return ()
@@ -231,6 +231,23 @@ def said_freely(
             return ()
     things = _things(text, pairs)
     return tuple(_in_order(said, each, makers, tree) for each in things)
+
+
+def _names(text: str, tree: FamilyTree) -> list[FoundName]:
+    """The names of a line, one that narrows the one before it with that: *bourbon high rye*."""
+    found: list[FoundName] = []
+    for each in names_in(text, tree):
+        last = found[-1] if found else None
+        gap = text[last.end : each.start] if last else ""
+        if last and gap.strip() and not _STOPS.search(gap) and len(gap.split()) == 1:
+            whole = match_name(text[last.start : each.end], tree)
+            sure = whole is not None and whole.confidence >= ADJUSTED and not whole.stated
+            if whole and whole.key and sure and whole.key != last.key:
+                if tree.is_a(whole.key, last.key):
+                    found[-1] = FoundName(last.start, each.end, whole.key)
+                    continue
+        found.append(each)
+    return found
 
 
 def _hidden(time: re.Match[str]) -> str:

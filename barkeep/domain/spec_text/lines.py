@@ -100,7 +100,7 @@ _OPTIONAL = frozenset(
     }
 )
 _OPTIONAL_SAID = re.compile(
-    r"(?<!not )\boptional\b|^(?:(?:and|but|only|just|totally|it['’]?s|that['’]?s|this|is|all|use"
+    r"(?<!not )\boptional\b|^(?:(?:for|as|to)[ ](?:an?[ ]|the[ ])?garnish[ ,]+)?(?:(?:and|but|only|just|totally|it['’]?s|that['’]?s|this|is|all|use"
     r"|add|go[ ]for[ ]it"
     r"|maybe)[ ,]+)*if[ ](?:(?:you(?:['’]re|[ ]are)?|one)[ ](?:(?:really|all)[ ])?"
     r"(?:like|want|fancy|feel(?:ing)?|wish|prefer|care[ ]for|dig|enjoy|(?:so[ ])?inclined|into"
@@ -179,7 +179,7 @@ _HAVE_ONE = re.compile(
 """*Half an ounce* as it may be taken down from speech."""
 
 _DOUBT = re.compile(
-    r"\b(?:i|we)[ ](?:forget|(?:can|don)['’]?t[ ]remember|am[ ]not[ ]sure|have[ ]forgotten)"
+    r"\bor[ ]was[ ](?:it|that)\b|\b(?:i|we)[ ](?:forget|(?:can|don)['’]?t[ ]remember|am[ ]not[ ]sure|have[ ]forgotten)"
     r"(?:[ ]which|[ ]what)?"
     r"|\bi['’]m[ ]not[ ]sure|\bnot[ ]sure[ ]which|\btbd\b|\btbc\b|\?\?+|\?[ ]*$",
     re.IGNORECASE,
@@ -583,6 +583,7 @@ def _questions(draft: Draft, choice: Choice, text: str, tree: FamilyTree) -> Ite
         unclear = f"“{left}” corrects nothing that was found here"
         yield Complaint(draft.at, lambda: unclear)
     others = (
+        _one_of_a_list(draft, match),
         _a_slip_of_what_narrows(draft, choice, tree),
         _which_of_a_flavour(draft, choice, tree),
         _for_how_many(draft, choice),
@@ -602,6 +603,29 @@ def _questions(draft: Draft, choice: Choice, text: str, tree: FamilyTree) -> Ite
     if doubt:
         unsure = f"“{doubt.group().strip()}” says that this is not settled yet"
         yield Complaint(draft.at, lambda: unsure)
+
+
+_OR_LIST = re.compile(
+    r"[,(][ ]*(?P<list>(?:[\w' -]+,[ ]*)*[\w' -]+?[ ,]+or[ ][\w' -]+)[ .]*(?:$|[),;])", re.IGNORECASE
+)
+
+
+def _one_of_a_list(draft: Draft, match: Match) -> Complaint | None:
+    """The question of *vodka (plain, citrus, or vanilla)*, of which one narrowed the kind."""
+    listed = _OR_LIST.search(draft.rest) if "or" in draft.rest.casefold() else None
+    if listed is None:
+        return None
+    words = [each.strip() for each in re.split(r",|\bor\b", listed["list"]) if each.strip()]
+    called = folded(match.called)
+    taken = [each for each in words if re.search(rf"(?<!\w){re.escape(folded(each))}(?!\w)", called)]
+    before = folded(draft.rest[: listed.start()])
+    taken = [each for each in taken if folded(each) not in before]
+    if not taken or len(taken) == len(words):
+        return None
+    told = f"which one is meant, {spoken_list(words, 'or')}?"
+    front = draft.plain[: draft.at] + draft.rest[: listed.start()].rstrip(" ,(")
+    answer = f"{front} ({taken[0]})"
+    return Complaint(draft.at, lambda: f"{told} likely “{answer}”", answer=answer)
 
 
 _ASKED_ALONE: Mapping[str, str] = {
@@ -906,7 +930,7 @@ def _said_as_one(found: Match) -> bool:
     return bool(words) and singular(words[-1]) == words[-1]
 
 
-_SPOONED = frozenset({"cup", "pint", "imp_pint", "pinch", "handful"})
+_SPOONED = frozenset({"cup", "pint", "imp_pint", "pinch", "handful", "bunch", "scoop"})
 """Volumes in which whole fruit is measured too: *a cup of raspberries*."""
 
 _ASKED_WHICH: Mapping[str, str] = {"bitters": "aromatic"}

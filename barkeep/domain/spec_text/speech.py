@@ -302,7 +302,7 @@ _IN_PIECES = re.compile(
     r"|six|a[ ]few"
     r"|a[ ]couple(?:[ ]of)?)[ ])(?P<what>(?:(?!of[ ])[^\W\d_]+[- ]){0,2}?"
     r"(?:strip|ribbon|chunk|knob|thumb|nub|segment|spear|disc|round|ring|stalk|swath|curl|piece|shard|sliver|length"
-    r"|cheek|scoop|bunch|bulb|clove|pod|head|ear|rib|nest|flake|shaving|nugget|block|lump)e?s?)"
+    r"|cheek|bulb|clove|pod|head|ear|rib|nest|flake|shaving|nugget|block|lump)e?s?)"
     r"[ ](?:of[ ])?(?=[^\W\d_])",
     re.IGNORECASE,
 )

@@ -27,9 +27,11 @@ from barkeep.domain.spec_text.around_the_name import MARK
 from barkeep.domain.spec_text.blocks import Row, blocks
 from barkeep.domain.spec_text.corrections import (
     corrects,
+    meant_instead,
     points_back,
     put_right,
     says_again,
+    speaks_of_putting_right,
     taken_out,
     target,
     thing_named,
@@ -59,6 +61,7 @@ from barkeep.domain.spec_text.lines import (
     read_lines,
     unknown_name,
 )
+from barkeep.domain.spec_text.traced import squeezed
 from barkeep.domain.specs.garnish_notes import (
     GARNISH,
     garnish_notes,
@@ -238,6 +241,8 @@ class Reading:
         if self._takes_out(text) or self._only_says_again(text) or self._corrects(text, row):
             return False
         read = self._read_after_the_last(text)
+        if self.lines and speaks_of_putting_right(text):
+            read = tuple(_puts_right_what(each, text) for each in read)
         wrong = any(each.complaints for each in read) or self._only_ices(text, read)
         if wrong and self.lines and (begins_a_method(text) or _is_one_word_of_method(text)):
             self.method.append(text)
@@ -309,6 +314,7 @@ class Reading:
         """Put an earlier line right, where this one is a correction of it, or points at it."""
         pointed = points_back(text)
         said = _IN_BRACKETS.sub(r"\1", text.strip()) if pointed is None else pointed
+        said = meant_instead(squeezed(said)).text
         if not self.lines or not (pointed or corrects(said)):
             return False
         number = target(said, [each.line.text for each in self.lines], self.tree)
@@ -324,6 +330,9 @@ class Reading:
         if old.line.text != without_garnish(old.line.text):
             new = replace(new, line=replace(new.line, text=f"Garnish: {joint}"))
         self.lines[number] = replace(new, row=row)
+        if sum(each.row == old.row for each in self.lines) == 0:
+            self.problems = [each for each in self.problems if each.line != old.row]
+            self._asked = [each for each in self._asked if each.first != number]
         return True
 
     def _only_says_again(self, text: str) -> bool:
@@ -436,7 +445,11 @@ class Reading:
     def _garnishes(self, value: str) -> Sequence[tuple[str, ReadLine]]:
         """The garnishes of one line: its parts where each is one, else all of it, else some."""
         read = partial(read_line, tree=self.tree, units=self.units, garnish=True)
-        whole = read(value)
+        several = read_lines(value, self.tree, self.units, garnish=True)
+        whole = several[0]
+        if len(several) > 1:  # 1 lime wedge + 1 mint sprig
+            sure = not any(each.complaints for each in several)
+            return [(each.line.text, each) for each in several] if sure else [(value, _unsure(several))]
         in_one = not whole.complaints and not whole.line.note
         if len(value) > LONGEST or in_one:
             return [(value, whole)]
@@ -462,6 +475,20 @@ class Reading:
         likely = guesses(complaint.unknown, self.tree)
         names = [str(each.matched) for each in likely]
         return replace(line, guesses=likely), unknown_name(complaint.unknown, names)
+
+
+def _puts_right_what(read: ReadLine, text: str) -> ReadLine:
+    """What was not understood of a row that puts another right: it is no line of its own."""
+    words = " ".join(text.split())
+    told = f"“{words}” puts a line before it right; write on that line what is meant"
+    asked = Complaint(0, lambda: told)
+    line = replace(read.line, ingredient="", note="")
+    return replace(read, line=line, complaints=(asked,))
+
+
+def _unsure(several: Sequence[ReadLine]) -> ReadLine:
+    """The first of several lines of which one is not understood."""
+    return next(each for each in several if each.complaints)
 
 
 def _parted_between_names(value: str, tree: FamilyTree) -> Iterator[str]:

@@ -148,7 +148,7 @@ _OR_SO_MANY = re.compile(
 )
 """*Or 3*, *gern auch 6*, *maybe two if it is tart*: another number, of what the line counts."""
 
-_VAGUE_UNITS = frozenset({"handful", "bunch"})
+_VAGUE_UNITS = frozenset({"handful", "bunch", "scoop"})
 
 _TOLD_APART_OF = re.compile(rf"{_TOLD_APART.pattern}(?:(?![ ]and[ ]).)*", re.IGNORECASE)
 """What is told apart, up to what is told beside it: *not lemon* in *not lemon and syrup*."""
