@@ -264,7 +264,7 @@ _PIECES = re.compile(r"(?P<low>[0-9]{1,2})/(?P<high>[0-9]{1,2})(?=[ ]*[^\W\d_])"
 _PLAIN_FRACTIONS = {(1, 2), (1, 3), (2, 3), (1, 4), (3, 4), (1, 8), (3, 8), (5, 8), (7, 8)}
 _PIECE_UNITS = frozenset(
     {"piece", "leaf", "sprig", "slice", "wedge", "wheel", "cube", "stick", "twist", "peel", "each"}
-    | {"bunch", "scoop"}
+    | {"bunch", "scoop", "chunk"}
 )
 _AFTER_AMOUNT = re.compile(
     r"[ ]*(?:\((?P<aside>[^()]*)\)[ ]*(?=\w))?(?P<each>(?:of[ ]+)?each\b[ :]*)?"

@@ -112,9 +112,7 @@ _ON_SECOND_THOUGHT = (
     r"(?:actually|you[ ]know[ ]what|no|nah|nope|wait|hmm+|oh|well|sorry|hang[ ]on|hold[ ]on|and|but"
     r"|scratch[ ]that|on[ ]second[ ]thoughts?|i[ ]take[ ]that[ ]back)"
 )
-_USE_INSTEAD = (
-    r"(?:let['’]?s[ ]|we['’]?ll[ ]|i['’]?ll[ ])?(?:use|do|go[ ]with|try|pour|take|put[ ]in|make[ ]it)"
-)
+_USE_INSTEAD = r"(?:let['’]?s[ ]|we['’]?ll[ ]|i['’]?ll[ ])?(?:use|do|go[ ]with|try|pour|take|put[ ]in|make[ ]it)"
 _ASKED_ONESELF = re.compile(
     rf"(?P<gap>^|[ ]*[,.;–—-]+[ ]*|[ ]+)(?:{_ON_SECOND_THOUGHT}[ ,.]+)*(?:did|have)[ ]i[ ]sa(?:y|id)"
     r"[ ](?P<old>[^?.,]+?)[?.,]*[ ]+(?:(?:no|sorry|but|oh|well|of[ ]course)[ ,]+)*"

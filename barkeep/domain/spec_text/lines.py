@@ -50,6 +50,7 @@ from barkeep.domain.spec_text.foreign_grammar import Unsure
 from barkeep.domain.spec_text.found import WORD
 from barkeep.domain.spec_text.freely import put_apart, said_freely
 from barkeep.domain.spec_text.languages import Said, in_english
+from barkeep.domain.spec_text.misplaced import put_in_place
 from barkeep.domain.spec_text.prepared import Prepared, prepared_from, which_one
 from barkeep.domain.spec_text.several import items_in, likely_split
 from barkeep.domain.spec_text.speech import (
@@ -75,7 +76,7 @@ _STRENGTH = (
 
 _LEAST = re.compile(
     rf"(?:at[ ]least|min(?:imum)?\.?|over)[ ](?P<least>{_STRENGTH})"
-    rf"|(?P<more>{_STRENGTH})[ ]or[ ](?:more|above|stronger)",
+    rf"|(?P<more>{_STRENGTH})[ ](?:or[ ](?:more|above|stronger|higher|over|better|up|greater)|minimum|and[ ](?:up|above))",
     re.IGNORECASE,
 )
 _OPTIONAL = frozenset(
@@ -371,6 +372,7 @@ def _read_english(
         ways = [said_freely(better, tree, units, told)]
         if better is not said:
             ways.insert(0, items_in(better, tree, units))
+        ways += put_in_place(better, tree, units)
         for way in filter(None, ways):
             again = _read_items(way, text, tree=tree, units=units, garnish=garnish)
             if not any(each.complaints for each in again):
@@ -606,7 +608,8 @@ def _questions(draft: Draft, choice: Choice, text: str, tree: FamilyTree) -> Ite
 
 
 _OR_LIST = re.compile(
-    r"[,(][ ]*(?P<list>(?:[\w' -]+,[ ]*)*[\w' -]+?[ ,]+or[ ][\w' -]+)[ .]*(?:$|[),;])", re.IGNORECASE
+    r"[,(][ ]*(?P<list>(?:[\w' -]+,[ ]*)*[\w' -]+?[ ,]+or[ ][\w' -]+)[ .]*(?:$|[),;])",
+    re.IGNORECASE,
 )
 
 
@@ -617,7 +620,9 @@ def _one_of_a_list(draft: Draft, match: Match) -> Complaint | None:
         return None
     words = [each.strip() for each in re.split(r",|\bor\b", listed["list"]) if each.strip()]
     called = folded(match.called)
-    taken = [each for each in words if re.search(rf"(?<!\w){re.escape(folded(each))}(?!\w)", called)]
+    taken = [
+        each for each in words if re.search(rf"(?<!\w){re.escape(folded(each))}(?!\w)", called)
+    ]
     before = folded(draft.rest[: listed.start()])
     taken = [each for each in taken if folded(each) not in before]
     if not taken or len(taken) == len(words):
@@ -886,9 +891,18 @@ def _with_statements(whole: Match, found: Match, tree: FamilyTree) -> Match:
 def _completed_by_use(draft: Draft, tree: FamilyTree) -> tuple[Match | None, tuple[str, ...]]:
     """*Two dashes aromatic* are bitters, *¾ oz rich demerara* is a syrup: the measure tells."""
     amount = draft.amount
-    if amount is None or dimension(amount.unit, draft.units) not in ("volume", "part"):
+    herb = amount is not None and amount.unit in ("handful", "bunch", "sprig")
+    if amount is None or (
+        not herb and dimension(amount.unit, draft.units) not in ("volume", "part")
+    ):
         return None, ()
-    ends = ("bitters",) if amount.unit in ("dash", "drop") else ("syrup", "juice", "single malt")
+    ends = (
+        ("leaf",)
+        if herb
+        else ("bitters",)
+        if amount.unit in ("dash", "drop")
+        else ("syrup", "juice", "single malt")
+    )
     for name, notes in without_notes(draft.rest):
         said = folded(name).split()
         says_something = words_of_a_name(folded(name)) and said[-1] not in ADJECTIVES

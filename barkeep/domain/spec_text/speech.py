@@ -301,14 +301,14 @@ _IN_PIECES = re.compile(
     r"(?P<count>(?:[0-9]{1,2}(?:[ ]?(?:-|–|to|or)[ ]?[0-9]{1,2})?|an?|one|two|three|four|five"
     r"|six|a[ ]few"
     r"|a[ ]couple(?:[ ]of)?)[ ])(?P<what>(?:(?!of[ ])[^\W\d_]+[- ]){0,2}?"
-    r"(?:strip|ribbon|chunk|knob|thumb|nub|segment|spear|disc|round|ring|stalk|swath|curl|piece|shard|sliver|length"
+    r"(?:strip|ribbon|knob|thumb|nub|segment|spear|disc|round|ring|stalk|swath|curl|piece|shard|sliver|length"
     r"|cheek|bulb|clove|pod|head|ear|rib|nest|flake|shaving|nugget|block|lump)e?s?)"
     r"[ ](?:of[ ])?(?=[^\W\d_])",
     re.IGNORECASE,
 )
 """*2 wide strips of orange peel*: so many pieces, and what they are like."""
 _ONE_PIECE = re.compile(
-    r"(?:strip|ribbon|knob|chunk|thumb|piece|slice|wedge|wheel|sprig|twist|curl|swath|coin|round|stick)"
+    r"(?:strip|ribbon|knob|thumb|piece|slice|wedge|wheel|sprig|twist|curl|swath|coin|round|stick)"
     r"[ ]of[ ](?=[^\W\d_])",
     re.IGNORECASE,
 )
@@ -349,7 +349,7 @@ _HINTS = re.compile(
     r"|[ ]or[ ]so[ ]|(?:white"
     r"|yolk)s?[ ](?:from|of)"
     r"|\b(?:less|more|nothing|better|no|is|are|works|could|e[.]?g|and[ ](?:all|everything))\b"
-    r"|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
+    r"|chunk|cubes|[ ](?:out|off|on|in|removed|intact|attached)[ .!]*$|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
     r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\""
     r"|trust|believe|swear|promise|cold|torched|singed|slapped|smacked|spanked|clapped|bruised",
     re.IGNORECASE,
@@ -585,6 +585,9 @@ def _from_cells(said: Traced, units: BarUnits) -> Traced:
     cells = [said.part(*span).stripped() for span in spans]
     measured = [each for each in cells if _is_an_amount(each.text, units)]
     others = [each for each in cells if each not in measured]
+    unit = next((each for each in others if _is_a_unit(each.text, units)), None)
+    if unit and len(measured) == 1 and amount_at(f"{measured[0].text} ", units).unit is None:  # type: ignore[union-attr]
+        measured, others = [joined((measured[0], " ", unit))], [x for x in others if x is not unit]
     if len(measured) != 1 or not others:
         return said
     parts: list[Traced | str] = [measured[0], " ", others[0]]
@@ -722,6 +725,40 @@ def _with_its_times_first(said: Traced, _units: BarUnits) -> Traced:
     return joined((lead, parts[0], " ", parts[1], said.part(found.end())))
 
 
+_CUT_SMALL = re.compile(
+    r"(?P<what>[^\W\d_][\w' -]*?)[ ](?P<chunks>chunks?|cubes)(?=[ .]*(?:$|[,;(]))", re.IGNORECASE
+)
+_NO_CHUNKS = re.compile(r"\b(?:ice|sugar)$", re.IGNORECASE)
+
+
+def _with_its_chunks_first(said: Traced, units: BarUnits) -> Traced:
+    """*6 pineapple chunks* are 6 chunks of pineapple; of 2 cups of them it is a note."""
+    amount = next(amounts_in(said.text, units), None) if "c" in said.text else None
+    found = _CUT_SMALL.match(said.text, amount.end + 1) if amount and amount.start == 0 else None
+    if amount is None or found is None or _NO_CHUNKS.search(found["what"]):
+        return said
+    what, chunks = (said.part(*found.span(each)) for each in ("what", "chunks"))
+    rest, count = said.part(found.end()), said.part(0, amount.end)
+    if amount.amount.unit is not None:
+        return joined((count, " ", what, ", ", chunks, rest))
+    if chunks.text.casefold() == "cubes":
+        return said
+    return joined((count, " ", chunks, " ", what, rest))
+
+
+_PART_OUT = re.compile(
+    r"(?<=[\w)])(?P<gap>[ ]+)(?:seeds?|skin|peel|pith|stems?|rind|core|pips|stones?|ribs?|husk)[ ]"
+    r"(?:out|off|on|in|removed|intact|attached)[ .!]*$",
+    re.IGNORECASE,
+)
+
+
+def _with_its_parts_behind(said: Traced, _units: BarUnits) -> Traced:
+    """*Jalapeño seeds out* is jalapeño, seeds out."""
+    found = _PART_OUT.search(said.text)
+    return said.said_instead(*found.span("gap"), ", ") if found else said
+
+
 def _with_its_size_in_figures(said: Traced, _units: BarUnits) -> Traced:
     """*A six ounce can* is a 6 oz can."""
     return _instead(
@@ -853,6 +890,8 @@ _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
         _with_its_choice_behind,
         _with_its_count_first,
         _with_its_times_first,
+        _with_its_chunks_first,
+        _with_its_parts_behind,
         _with_its_ratio_of_parts,
         _with_its_ratio,
         _with_its_top_behind,

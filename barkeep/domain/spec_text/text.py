@@ -449,7 +449,11 @@ class Reading:
         whole = several[0]
         if len(several) > 1:  # 1 lime wedge + 1 mint sprig
             sure = not any(each.complaints for each in several)
-            return [(each.line.text, each) for each in several] if sure else [(value, _unsure(several))]
+            return (
+                [(each.line.text, each) for each in several]
+                if sure
+                else [(value, _unsure(several))]
+            )
         in_one = not whole.complaints and not whole.line.note
         if len(value) > LONGEST or in_one:
             return [(value, whole)]

@@ -99,7 +99,10 @@ _AS_IT_TASTES = re.compile(
 )
 """*Something juniper-heavy*: what a thing tastes of is no other thing."""
 
-_AND_ALL = re.compile(r"\b[^\W\d_]+[ ]and[ ](?:all|everything)\b", re.IGNORECASE)
+_AND_ALL = re.compile(
+    r"\b(?:the[ ])?(?:yolk|white)s?[ ](?:too|as[ ]well|included|also|in[ ]there)\b|\b[^\W\d_]+[ ]and[ ](?:all|everything)\b",
+    re.IGNORECASE,
+)
 """*Yolk and all*: a part of the thing that the line names."""
 
 _WHAT_IT_IS = re.compile(
@@ -296,7 +299,9 @@ _WOULD_DO = re.compile(
 """*Sub: vodka*, *vodka works too*: what would do as well."""
 
 _YOU_CAN = re.compile(
-    r"(?:you|we)[ ](?:can|could|might)[ ](?:also[ ])?(?:use|sub|swap|go|do|make|try)\b.*"
+    r"(?:(?:and|or|but|though|maybe)[ ,]+)?(?:you|we|one)[ ](?:(?:can|could|might)[ ]also|also[ ](?:can|could))[ ](?:use|sub|swap|go"
+    r"|do|make|try)\b[^0-9]*"
+    r"|(?:you|we)[ ](?:can|could|might)[ ](?:also[ ])?(?:use|sub|swap|go|do|make|try)\b.*"
     r"\b(?:too|instead|as[ ]well|also|here|if[ ].*)[ .!]*",
     re.IGNORECASE,
 )
