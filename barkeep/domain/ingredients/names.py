@@ -78,7 +78,8 @@ WORDS_AFTER = re.compile(
         |or[ ]whatever|give[ ]it|as[ ]needed|if[ ]needed
         |soaked|doused|drenched|moistened|saturated|smashed|bashed|slightly|very
         |to[ ](?:top|taste|serve|fill|finish|float|rinse|garnish|start|begin|balance|brighten|lift
-            |lengthen|cut|round|open|give|make|get|help|bring|keep|stop|wake|loosen)|on[ ]top
+            |lengthen|cut|round|open|give|make|get|help|bring|keep|stop|wake|loosen|lighten
+            |sweeten|sharpen|soften|stretch|cool|dilute|boost|deepen|tie)|on[ ]top
         |(?:for|serves|makes|yields)[ ](?:about[ ]|around[ ])?(?:[0-9]+|one|two|three|four|five|six
             |seven|eight|nine|ten|twelve|a[ ]dozen)
         |[x×][ ]?[0-9]{1,2}[ ]*$
@@ -88,7 +89,8 @@ WORDS_AFTER = re.compile(
         |for[ ](?:garnish|rinsing|the[ ]\w+|this|that|colour|color|good|me|you|us|an?[ ]\w+)
         |as[ ](?:a[ ])?(?:garnish|rinse|float|usual|needed)|or[ ]so|or[ ]thereabouts
         |give[ ]or[ ]take
-        |in[ ](?:the|there|here|a|an|to|my|our|your|with|next|first)|into|onto
+        |in[ ](?:the|there|here|a|an|to|my|our|your|with|next|first|one|two|long|big
+            |small|thin|wide|chunks|slices|strips|pieces|quarters)|into|onto
         |over[ ](?:the|ice|top)
         |on[ ](?:the|this|that|a)|at[ ]the|because
         |from[ ](?:(?:the|a|my|our|your|about|around|roughly|half|one|two|three|four)\b|[0-9½¼¾])

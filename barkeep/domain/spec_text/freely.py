@@ -153,7 +153,8 @@ _NO = re.compile(
 
 _LEFT_OUT = re.compile(
     r"\b(?:don['’]?t|do[ ]not|never|won['’]t|wouldn['’]t"
-    r"|shouldn['’]t|didn['’]t|skip|omit|avoid|leave[ ]out|without)\b"
+    r"|shouldn['’]t|didn['’]t|skip|omit|avoid|leave[ ]out|without"
+    r"|discard|dump|pour[ ]off|toss[ ]out)\b"
     r"(?![ ](?:forget|be|worry|skimp|judge|ask|laugh|know|care|mind|overthink|panic|hate|rush|lie"
     r"|want[ ]to[ ](?:overdo|overpower|go[ ](?:crazy|mad|overboard)))\b)",
     re.IGNORECASE,
@@ -486,7 +487,7 @@ def _stand_apart(
 
 
 _BIDS = re.compile(
-    r"[ ](?P<verb>[^\W\d_]+)[ ](?:(?:in|up|out|off|down|away|over)[ ])?"
+    r"[ ](?P<verb>[^\W\d_]+)[ ](?:and[ ][^\W\d_]+[ ])?(?:(?:in|up|out|off|down|away|over)[ ])?"
     r"(?:it|them|that|those|this|these|the|your|a[ ](?:little|quick|good|nice|bit|few|light|gentle)"
     r"|an?|all|both|each|some|over|into|onto|around|till|until|well|again|gently|hard|once|twice|briefly"
     r"|first|before|after|thoroughly|together|constantly)\b",

@@ -15,6 +15,7 @@ from typing import cast
 from barkeep.domain.amounts.amount import EXAMPLES, spaced
 from barkeep.domain.amounts.measures import dimension, to_quantity
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_named, unit_words
+from barkeep.domain.ingredients.line_words import tells_nothing_else
 from barkeep.domain.ingredients.names import (
     ADJECTIVES,
     ADJUSTED,
@@ -540,6 +541,7 @@ def _a_slip_of_what_narrows(draft: Draft, choice: Choice, tree: FamilyTree) -> C
     below = tree.descendants(str(choice.match.key))
     words = {word for said in choice.makers for word in said.split()}
     short = {word for word in words if len(word) < LEAST_LETTERS - 1 and word.islower()}
+    short -= {word for word in short if tells_nothing_else(folded(word))}
     slips = {word: sorted(one_letter_off(folded(word), tree.slips)) for word in words}
     if not any(slips.values()) and not short:
         return None

@@ -332,6 +332,7 @@ ginger beer as much as fits in the glass | - - ginger-beer # fits
 finish with a light dusting of cinnamon | - - cinnamon garnish # dusting
 pop a cherry on top and you're done | 1 each cocktail-cherry garnish
 anywhere from three quarters to an ounce of lime | 0.75-1 oz lime-juice
+two ounces of gin you can do vodka too | 2 oz gin # vodka
 forty mil mezcal the smokier the better | 40 ml mezcal # smokier
 one teaspoon caster sugar stir till it dissolves | 1 tsp superfine-sugar # dissolves
 an ounce of cream of coconut shake the can first | 1 oz cream-of-coconut # shake
@@ -341,6 +342,8 @@ now before we shake add your egg white | - - egg-white
 1 oz Hollow Lamp (amaro) | 1 oz amaro # Hollow Lamp
 100 ml Wasser, kochend | 100 ml boiling-water
 4 cl Bourbon oder Rye | 4 cl bourbon = rye-whiskey
+bien mélanger avec des glaçons | nothing
+1 oliva verde in salamoia | 1 each olive # verde
 2 ounes gin | 2 oz gin
 1 teaspooon sugar | 1 tsp sugar
 1 tablspoon honey | 1 tbsp honey
@@ -397,9 +400,27 @@ rimmed with celery salt | - - celery-salt garnish # rim
 1 c sugar | 1 cup sugar
 2 c. water | 2 cup water
 3 cl frischer Limettensaft, ca. 1 Limette | 3 cl lime-juice # 1 Limette
+Gläser vorher kühlen | nothing
 il succo di un limone e mezzo | 1.5 each lemon
 noce moscata grattugiata al momento | - - nutmeg # grattugiata
 el zumo de una lima y media | 1.5 each lime
 cerveza lager bien fría | - - lager # fría
+tear up a couple of basil leaves and chuck them in | 2 each basil
+grind of black pepper | - - black-pepper # grind
+squeeze of lemon to brighten it up | - - lemon # squeeze
+celery stick for the garnish obviously | - - celery garnish
+an ounce each of rum and pineapple | 1 oz rum ; 1 oz pineapple-juice
+an ounce of cream don't use half and half | 1 oz cream # half and half
+two ounces espresso let it cool first or it'll melt all your ice | 2 oz espresso # cool
+half an ounce cinnamon syrup recipe in the description | 0.5 oz cinnamon-syrup # recipe
+half an ounce of pineapple syrup see my last video | 0.5 oz pineapple-syrup # video
+garnish with all the mint you can find | - - mint garnish # all
+half an ounce of water for dilution | 0.5 oz water # dilution
+1 1/2-oz. vodka | 1.5 oz vodka
+whites of 2 eggs | 2 each egg-white
+Bitters: 2 dashes orange | 2 dash orange-bitters
+1 C. frozen mango | 1 cup mango # frozen
+4 cl Rum (alternativ: Cachaça) | 4 cl rum # Cacha
+1 branche de romarin légèrement brûlée | 1 sprig rosemary # brûlée
 """
 """Lines that were written down to learn from, and were asked about or misread at first."""

@@ -65,6 +65,10 @@ def test_a_line_is_said_again_in_the_usual_order(text, again):
         "2 oz smoked pineapple juice",  # done to it
         "For the raspberry syrup:",  # a heading
         "2 oz zorbly gin and zimt",  # nobody knows
+        "don't add 2 dashes bitters",  # left out
+        "skip the 2 oz gin",
+        "mint leaves give them a miss",
+        "two ounces of gin replace it with vodka",
     ],
 )
 def test_what_may_be_another_thing_is_not(text):
@@ -81,6 +85,15 @@ def test_what_may_be_another_thing_is_not(text):
         "1 oz bitters",
         "20 ml dragon lime juice",
         "2 oz peachy bourbon",
+        "2 dashes bitter",
+        "1 oz peper vodka",
+        "2 oz rey whiskey",
+        "2 oz Virgin rum",
+        "two ounces of gin it's a vodka",
+        "two ounces of rum a dark one and a light one",
+        "2 oz olives in brine",
+        "two (3) oz gin",
+        "never add 2 oz gin",
     ],
 )
 def test_a_line_that_was_once_taken_for_something_else_is_asked_about(text):
@@ -95,6 +108,9 @@ def test_a_line_that_was_once_taken_for_something_else_is_asked_about(text):
         ("1oz grapefriut juice", "1oz grapefruit juice"),
         ("2 oz bourbon, lovely", "2 oz bourbon, lovely"),
         ("2 oz bourbun", "2 oz bourbun"),  # may be anything, and is asked about
+        ("1 oz pinapple juice", "1 oz pineapple juice"),
+        ("1 teaspooon sugar", "1 teaspoon sugar"),
+        ("3 oz ginger beeer", "3 oz ginger beer"),
     ],
 )
 def test_words_run_together_and_slips_of_the_keys_are_put_right(text, better):
