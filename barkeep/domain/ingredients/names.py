@@ -141,6 +141,13 @@ STATEMENT = re.compile(
 )
 """An age, a strength or a ratio: what a line may ask beyond the kind."""
 
+_AT_LEAST = re.compile(
+    rf"(?:at[ ]least|min(?:imum)?|over)[ ]{_NUMBER}[ -]?(?:proof|%)(?:[ ]?(?:abv|vol))?"
+    rf"|{_NUMBER}[ -]?(?:proof|%)(?:[ ]?(?:abv|vol))?[ ](?:minimum|(?:or|and)[ ][a-z]+)",
+    re.IGNORECASE,
+)
+"""*100 proof or higher*: what is asked at least, and narrows to nothing."""
+
 _STATING_LIST = """
     jamaican cuban barbadian bajan haitian martinique guyanese trinidadian spanish french italian
     german english british scottish irish american canadian japanese mexican peruvian chilean
@@ -393,7 +400,7 @@ def _changes(note: str, found: Match, tree: FamilyTree) -> bool:
 
 def _narrowed_in_passing(found: Match, note: str, tree: FamilyTree) -> tuple[Match, str]:
     """*London dry, on top*: what begins a note may narrow the name; what is within it is asked."""
-    if _TOLD_APART.match(note) or LOOSENED.search(note):
+    if _TOLD_APART.match(note) or LOOSENED.search(note) or _AT_LEAST.fullmatch(note):
         return found, note
     if _PARTS_OF_IT.fullmatch(note):
         return found, note

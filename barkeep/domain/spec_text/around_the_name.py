@@ -652,6 +652,8 @@ def _take_scant(draft: Draft) -> bool:
     if unit is None or unit == "each" or not draft.rest[end:].strip(" "):
         return False
     draft.notes += [note] if note else []
+    vague = _VAGUE.match(draft.rest, begins)
+    draft.notes += [vague.group().lower()] if vague else []  # a good glug
     _take_amount(draft, ReadAmount(value=1.0, high=None, unit=unit, end=end, unit_at=begins))
     return True
 

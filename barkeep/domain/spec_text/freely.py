@@ -241,7 +241,9 @@ def _names(text: str, tree: FamilyTree) -> list[FoundName]:
         last = found[-1] if found else None
         gap = text[last.end : each.start] if last else ""
         if last and gap.strip() and not _STOPS.search(gap) and len(gap.split()) == 1:
-            whole = match_name(text[last.start : each.end], tree)
+            said, before = text[last.start : each.end], text[last.start : last.end]
+            behind = f"{text[last.end : each.end].strip()} {before}"
+            whole = match_name(said, tree) or match_name(behind, tree)
             sure = whole is not None and whole.confidence >= ADJUSTED and not whole.stated
             if whole and whole.key and sure and whole.key != last.key:
                 if tree.is_a(whole.key, last.key):
@@ -279,8 +281,12 @@ def _are_told_by_place(
     begins = amount.start if amount else name.start
     ends = max(amount.end, name.end) if amount else name.end
     rest = f"{text[:begins]} {text[ends:]}" if ends >= begins else text
-    if any(turns(folded(each.group())) for each in WORD.finditer(rest)):
+    others = [each.group() for each in WORD.finditer(rest)]
+    if any(turns(folded(each)) or is_a_number(each) for each in others):
         return False
+    lead = [each for each in WORD.finditer(text[:begins]) if each.span() not in words]
+    if not lead and any(end <= begins for _, end in words):
+        return False  # splendid 2 ounces gin
     return all(
         _leads_in(text[start:end], text[end:begins])
         if amount is not None and end <= begins <= name.start

@@ -48,7 +48,7 @@ from barkeep.domain.spec_text.corrections import corrected, is_left, without_its
 from barkeep.domain.spec_text.flavours import may_be_poured
 from barkeep.domain.spec_text.for_so_many import question_of
 from barkeep.domain.spec_text.foreign_grammar import Unsure
-from barkeep.domain.spec_text.found import WORD
+from barkeep.domain.spec_text.found import WORD, names_in
 from barkeep.domain.spec_text.freely import put_apart, said_freely
 from barkeep.domain.spec_text.languages import Said, in_english
 from barkeep.domain.spec_text.misplaced import put_in_place
@@ -363,7 +363,7 @@ def _read_english(
         return (ReadLine(line, (Complaint(0, lambda: too_long),)),)
     spoken = _without_mark(squeezed(spaced(text).rstrip()))
     written = put_in_writing(spoken, units, english=not told)
-    said = corrected(written, tree, units)
+    said = _with_its_own(corrected(written, tree, units), tree)
     read = _read_items(items_in(said, tree, units), text, tree=tree, units=units, garnish=garnish)
     read = _without_repeats(read, said, written)
     if not any(each.in_other_order for line in read for each in line.complaints):
@@ -383,6 +383,21 @@ def _read_english(
                     for each in again
                 )
     return read
+
+
+_ITS_OWN = re.compile(
+    r"\b(?:its|their)[ ](?:own[ ])?(?P<what>syrup|brine|juice|liquid|leaves)\b", re.IGNORECASE
+)
+
+
+def _with_its_own(said: Traced, tree: FamilyTree) -> Traced:
+    """*1 cocktail cherry + 1 tsp of its syrup*: the syrup is that of what was named before."""
+    own = _ITS_OWN.search(said.text)
+    name = next(reversed(list(names_in(said.text[: own.start()], tree))), None) if own else None
+    if own is None or name is None:
+        return said
+    whole = f"{tree.in_sentence(name.key)} {own['what']}"
+    return said.said_instead(*own.span(), whole) if named(whole, tree) else said
 
 
 def _with_its_slips(
@@ -1021,7 +1036,8 @@ def _measured(read: ReadLine, draft: Draft, ingredient: Ingredient) -> ReadLine:
     if draft.amount is None:
         if not (unsure and draft.rest[:1].isdigit()):
             return read
-        unread = Complaint(draft.at, lambda: f"this amount cannot be read; {EXAMPLES}")
+        told = f"this amount cannot be read; {EXAMPLES}"
+        unread = Complaint(draft.at, lambda: told, in_other_order=True)
         return replace(read, complaints=(unread,))
     if (draft.amount.high or draft.amount.value) <= 0:
         nothing = f"“{draft.amount.value:g}” is nothing; an amount is above nothing"

@@ -47,7 +47,7 @@ _SAID_TWICE = re.compile(
     re.IGNORECASE,
 )
 _MAYBE_MORE = re.compile(
-    r"(?P<front>.+?)[ ,(]+(?P<how>(?:or[ ])?(?:maybe|perhaps|possibly|even|up[ ]to)|or)[ ]"
+    r"(?P<front>.+?)[ ,(]+(?P<how>(?:or[ ])?(?:maybe|perhaps|possibly|even|up[ ]to))[ ]"
     r"(?P<more>[0-9]+|[^\W\d_]+)(?P<unit>[ ][^\W\d_]+)?[ .)!]*",
     re.IGNORECASE,
 )

@@ -139,6 +139,9 @@ _STRAINED = re.compile(
 """*Strain it over …*: what is done last, whatever it is poured over."""
 
 
+_STEP = re.compile(r"[ ]*step[ ](?:[0-9]{1,2}|one|two|three|four|five)[ ]*[:.)–-]?[ ]+", re.I)
+"""*Step 2: add …*"""
+
 _IN_BRACKETS = re.compile(r"^[(\[]([^()\[\]]*)[)\]]$")
 
 
@@ -247,7 +250,7 @@ class Reading:
         if wrong and self.lines and (begins_a_method(text) or _is_one_word_of_method(text)):
             self.method.append(text)
             return True
-        told_plainly = MARK.sub("", text, 1)
+        told_plainly = _STEP.sub("", MARK.sub("", text, 1), 1)
         if (
             wrong
             and (tells_what_to_do(told_plainly) or tells_what_to_do_elsewhere(told_plainly))
@@ -287,6 +290,8 @@ class Reading:
     def _only_ices(self, text: str, read: Sequence[ReadLine]) -> bool:
         """*Strain over one big rock*: whether a row says what to do, and names but its ice."""
         ices = all(self.tree.is_a(each.line.ingredient, "ice") for each in read if each.known)
+        if any(each.line.unit == "cup" for each in read if not each.complaints):
+            return False  # blend it with a cup of crushed ice
         strained = _STRAINED.match(text) is not None
         return ices and (strained or (begins_a_method(text) and tells_what_to_do(text)))
 
