@@ -141,13 +141,6 @@ STATEMENT = re.compile(
 )
 """An age, a strength or a ratio: what a line may ask beyond the kind."""
 
-_AT_LEAST = re.compile(
-    rf"(?:at[ ]least|min(?:imum)?|over)[ ]{_NUMBER}[ -]?(?:proof|%)(?:[ ]?(?:abv|vol))?"
-    rf"|{_NUMBER}[ -]?(?:proof|%)(?:[ ]?(?:abv|vol))?[ ](?:minimum|(?:or|and)[ ][a-z]+)",
-    re.IGNORECASE,
-)
-"""*100 proof or higher*: what is asked at least, and narrows to nothing."""
-
 _STATING_LIST = """
     jamaican cuban barbadian bajan haitian martinique guyanese trinidadian spanish french italian
     german english british scottish irish american canadian japanese mexican peruvian chilean
@@ -212,7 +205,11 @@ _AGED_IN = re.compile(
 _NO_KIND_ALONE = frozenset({"barrel", "cask", "batch", "grain", "malt", "pot", "column", "island"})
 """Words of style that alone behind a name are a thing of their own."""
 
-_AT_LEAST = re.compile(r"(?:at least|min|over)\b|.* or (?:more|above|stronger)$", re.IGNORECASE)
+_AT_LEAST = re.compile(
+    r"(?:at least|min|over)\b"
+    r"|.* (?:or (?:more|above|stronger|higher|over|better|up|greater)|minimum|and (?:up|above))$",
+    re.IGNORECASE,
+)
 
 _ONE_OF_IT = frozenset(
     {"kind", "one", "ones", "sort", "type", "version", "stuff", "style", "variety"}
@@ -400,8 +397,10 @@ def _changes(note: str, found: Match, tree: FamilyTree) -> bool:
 
 def _narrowed_in_passing(found: Match, note: str, tree: FamilyTree) -> tuple[Match, str]:
     """*London dry, on top*: what begins a note may narrow the name; what is within it is asked."""
-    if _TOLD_APART.match(note) or LOOSENED.search(note) or _AT_LEAST.fullmatch(note):
+    if _TOLD_APART.match(note) or LOOSENED.search(note):
         return found, note
+    if _AT_LEAST.match(note) and STATEMENT.search(note):
+        return found, note  # 100 proof or higher
     if _PARTS_OF_IT.fullmatch(note):
         return found, note
     which = _which_it_is(found, note, tree)

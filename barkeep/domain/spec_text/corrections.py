@@ -112,9 +112,13 @@ _ON_SECOND_THOUGHT = (
     r"(?:actually|you[ ]know[ ]what|no|nah|nope|wait|hmm+|oh|well|sorry|hang[ ]on|hold[ ]on|and|but"
     r"|scratch[ ]that|on[ ]second[ ]thoughts?|i[ ]take[ ]that[ ]back)"
 )
-_USE_INSTEAD = r"(?:let['’]?s[ ]|we['’]?ll[ ]|i['’]?ll[ ])?(?:use|do|go[ ]with|try|pour|take|put[ ]in|make[ ]it)"
+_USE_INSTEAD = (
+    r"(?:let['’]?s[ ]|we['’]?ll[ ]|i['’]?ll[ ])?"
+    r"(?:use|do|go[ ]with|try|pour|take|put[ ]in|make[ ]it)"
+)
 _ASKED_ONESELF = re.compile(
-    rf"(?P<gap>^|[ ]*[,.;–—-]+[ ]*|[ ]+)(?:{_ON_SECOND_THOUGHT}[ ,.]+)*(?:did|have)[ ]i[ ]sa(?:y|id)"
+    rf"(?P<gap>^|[ ]*[,.;–—-]+[ ]*|[ ]+)(?:{_ON_SECOND_THOUGHT}[ ,.]+)*(?:did"
+    rf"|have)[ ]i[ ]sa(?:y|id)"
     r"[ ](?P<old>[^?.,]+?)[?.,]*[ ]+(?:(?:no|sorry|but|oh|well|of[ ]course)[ ,]+)*"
     r"(?:i[ ]meant|i[ ]mean|make[ ](?:that|it)|(?:it|that)[ ]should(?:['’]ve|[ ]have)?[ ]be(?:en)?"
     r"|should(?:['’]ve|[ ]have)?[ ]be(?:en)?|it['’]?s|that['’]?s)[ ,]+(?P<new>[^?]+?)[ .!]*$",
@@ -122,13 +126,15 @@ _ASKED_ONESELF = re.compile(
 )
 _INSTEAD = re.compile(
     rf"(?P<gap>^|[ ]*[,.;–—-]+[ ]*|[ ]+)(?:{_ON_SECOND_THOUGHT}[ ,.]+)+{_USE_INSTEAD}[ ]"
-    r"(?:the[ ]|an?[ ])?(?P<new>[^,.?]+?)[ ]instead(?:[ ]of[ ](?:the[ ]|that[ ])?(?P<old>[^,.?]+?))?"
+    r"(?:the[ ]|an?[ ])?(?P<new>[^,.?]+?)[ ]instead(?:[ ]of[ ](?:the[ ]"
+    r"|that[ ])?(?P<old>[^,.?]+?))?"
     r"[ .!]*$",
     re.IGNORECASE,
 )
 _PUTS_RIGHT = re.compile(
     rf"(?:{_ON_SECOND_THOUGHT}[ ,.]+)*"
-    r"(?:i[ ]meant?\b|(?:did|have)[ ]i[ ]sa(?:y|id)\b|i[ ]said\b|make[ ]th(?:at|e)\b|should['’]?ve\b"
+    r"(?:i[ ]meant?\b|(?:did|have)[ ]i[ ]sa(?:y|id)\b|i[ ]said\b|make[ ]th(?:at|e)\b"
+    r"|should['’]?ve\b"
     rf"|on[ ]second[ ]thought|i[ ]take[ ]that[ ]back|scratch[ ]that"
     rf"|{_USE_INSTEAD}[ ].*[ ]instead[ .!]*$|[^,;()]*[^,;( ][ ]instead[ .!]*$)",
     re.IGNORECASE,
@@ -156,9 +162,9 @@ def speaks_of_putting_right(text: str) -> bool:
 def corrected(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced:
     """A line with each slip in it put right, the last first said; else as it is."""
     meant = meant_instead(said)
-    better = said if meant is said else corrected(meant, tree, units)
-    if better is not meant and better is not said:
-        return better
+    put = said if meant is said else corrected(meant, tree, units)
+    if put is not meant and put is not said:
+        return put
     for _ in range(4):  # nobody corrects a line more often in one breath
         better = (
             _change(said, tree, units)

@@ -39,7 +39,7 @@ from barkeep.domain.ingredients.names import (
     may_change,
     states,
 )
-from barkeep.domain.ingredients.slips import put_right, slips_of
+from barkeep.domain.ingredients.slips import put_right, put_right_beside, slips_of
 from barkeep.domain.ingredients.tree import FamilyTree, singular
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import (
@@ -245,10 +245,10 @@ def _names(text: str, tree: FamilyTree) -> list[FoundName]:
             behind = f"{text[last.end : each.end].strip()} {before}"
             whole = match_name(said, tree) or match_name(behind, tree)
             sure = whole is not None and whole.confidence >= ADJUSTED and not whole.stated
-            if whole and whole.key and sure and whole.key != last.key:
-                if tree.is_a(whole.key, last.key):
-                    found[-1] = FoundName(last.start, each.end, whole.key)
-                    continue
+            key = whole.key if whole and sure else None
+            if key and key != last.key and tree.is_a(key, last.key):
+                found[-1] = FoundName(last.start, each.end, key)
+                continue
         found.append(each)
     return found
 
@@ -855,6 +855,40 @@ def put_apart(said: Traced, tree: FamilyTree) -> Traced:
         if meant and not _is_a_form_of(plain, meant):
             said = said.said_instead(word.start(), word.end(), meant)
     return said
+
+
+def with_a_name_put_right(said: Traced, tree: FamilyTree) -> Traced:
+    """*1 oz lemn juice*: the one word by which what stands there is the whole name of a kind.
+
+    Where two kinds are as near it stays as it is, and so does a word written large.
+    """
+    words = list(WORD.finditer(said.text))
+    for number, word in enumerate(words):
+        plain = folded(word.group())
+        known = plain in tree.words or _is_accounted_for(plain) or unit_named(plain)
+        if known or is_a_number(plain) or not word.group().islower():
+            continue
+        found: dict[str, set[str]] = {}
+        for start, end in _rows_around(number, len(words)):
+            row = [folded(each.group()) for each in words[start:end]]
+            between = said.text[words[start].start() : words[end - 1].end()]
+            if _STOPS.search(between):
+                continue
+            for meant in put_right_beside(row, number - start, tree.words):
+                row[number - start] = meant
+                key = tree.by_name.get(" ".join(row))
+                if key:
+                    found.setdefault(meant, set()).add(key)
+        if len(found) == 1:
+            return said.said_instead(word.start(), word.end(), next(iter(found)))
+    return said
+
+
+def _rows_around(at: int, count: int) -> Iterator[tuple[int, int]]:
+    """The rows of two and three words that hold one of them."""
+    for length in (3, 2):
+        for start in range(max(0, at - length + 1), min(at, count - length) + 1):
+            yield start, start + length
 
 
 _THRICE = re.compile(r"(\w)\1{2,}")

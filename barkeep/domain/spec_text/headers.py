@@ -216,7 +216,8 @@ _TELLS_OF_THEN = re.compile(
     r"|star|key|secret))"
     r"|good[ ](?:morning|evening|afternoon)|welcome|hello|everyone|thanks|cheers|link"
     r"|recipe[ ](?:below|in)|let['’]?s[ ](?:talk|chat|discuss|get[ ]into|dive|move)|talk[ ]about"
-    r"|speaking[ ]of|a[ ]word[ ](?:on|about)|works?[ ](?:here|too|as[ ]well|instead|great|well|fine))\b",
+    r"|speaking[ ]of|a[ ]word[ ](?:on|about)|works?[ ](?:here|too|as[ ]well|instead|great"
+    r"|well|fine))\b",
     re.IGNORECASE,
 )
 _SPOKEN_TO_WHOEVER_LISTENS = 5

@@ -49,7 +49,7 @@ from barkeep.domain.spec_text.flavours import may_be_poured
 from barkeep.domain.spec_text.for_so_many import question_of
 from barkeep.domain.spec_text.foreign_grammar import Unsure
 from barkeep.domain.spec_text.found import WORD, names_in
-from barkeep.domain.spec_text.freely import put_apart, said_freely
+from barkeep.domain.spec_text.freely import put_apart, said_freely, with_a_name_put_right
 from barkeep.domain.spec_text.languages import Said, in_english
 from barkeep.domain.spec_text.misplaced import put_in_place
 from barkeep.domain.spec_text.prepared import Prepared, prepared_from, which_one
@@ -77,7 +77,8 @@ _STRENGTH = (
 
 _LEAST = re.compile(
     rf"(?:at[ ]least|min(?:imum)?\.?|over)[ ](?P<least>{_STRENGTH})"
-    rf"|(?P<more>{_STRENGTH})[ ](?:or[ ](?:more|above|stronger|higher|over|better|up|greater)|minimum|and[ ](?:up|above))",
+    rf"|(?P<more>{_STRENGTH})[ ](?:or[ ](?:more|above|stronger|higher|over|better|up|greater)"
+    r"|minimum|and[ ](?:up|above))",
     re.IGNORECASE,
 )
 _OPTIONAL = frozenset(
@@ -102,7 +103,8 @@ _OPTIONAL = frozenset(
     }
 )
 _OPTIONAL_SAID = re.compile(
-    r"(?<!not )\boptional\b|^(?:(?:for|as|to)[ ](?:an?[ ]|the[ ])?garnish[ ,]+)?(?:(?:and|but|only|just|totally|it['’]?s|that['’]?s|this|is|all|use"
+    r"(?<!not )\boptional\b|^(?:(?:for|as|to)[ ](?:an?[ ]|the[ ])?garnish[ ,]+)?(?:(?:and|but"
+    r"|only|just|totally|it['’]?s|that['’]?s|this|is|all|use"
     r"|add|go[ ]for[ ]it"
     r"|maybe)[ ,]+)*if[ ](?:(?:you(?:['’]re|[ ]are)?|one)[ ](?:(?:really|all)[ ])?"
     r"(?:like|want|fancy|feel(?:ing)?|wish|prefer|care[ ]for|dig|enjoy|(?:so[ ])?inclined|into"
@@ -181,7 +183,8 @@ _HAVE_ONE = re.compile(
 """*Half an ounce* as it may be taken down from speech."""
 
 _DOUBT = re.compile(
-    r"\bor[ ]was[ ](?:it|that)\b|\b(?:i|we)[ ](?:forget|(?:can|don)['’]?t[ ]remember|am[ ]not[ ]sure|have[ ]forgotten)"
+    r"\bor[ ]was[ ](?:it|that)\b|\b(?:i|we)[ ](?:forget|(?:can|don)['’]?t[ ]remember"
+    r"|am[ ]not[ ]sure|have[ ]forgotten)"
     r"(?:[ ]which|[ ]what)?"
     r"|\bi['’]m[ ]not[ ]sure|\bnot[ ]sure[ ]which|\btbd\b|\btbc\b|\?\?+|\?[ ]*$",
     re.IGNORECASE,
@@ -369,7 +372,8 @@ def _read_english(
     if not any(each.in_other_order for line in read for each in line.complaints):
         return read
     pieces = in_pieces(said, units)
-    for better in dict.fromkeys((said, pieces, put_apart(pieces, tree))):
+    apart = put_apart(pieces, tree)
+    for better in dict.fromkeys((said, pieces, apart, with_a_name_put_right(apart, tree))):
         ways = [said_freely(better, tree, units, told)]
         if better is not said:
             ways.insert(0, items_in(better, tree, units))
@@ -396,8 +400,11 @@ def _with_its_own(said: Traced, tree: FamilyTree) -> Traced:
     name = next(reversed(list(names_in(said.text[: own.start()], tree))), None) if own else None
     if own is None or name is None:
         return said
-    whole = f"{tree.in_sentence(name.key)} {own['what']}"
-    return said.said_instead(*own.span(), whole) if named(whole, tree) else said
+    written = singular(folded(said.text[name.start : name.end]))
+    for thing in (tree.in_sentence(name.key), written):
+        if named(f"{thing} {own['what']}", tree):
+            return said.said_instead(*own.span(), f"{thing} {own['what']}")
+    return said
 
 
 def _with_its_slips(
@@ -1036,8 +1043,8 @@ def _measured(read: ReadLine, draft: Draft, ingredient: Ingredient) -> ReadLine:
     if draft.amount is None:
         if not (unsure and draft.rest[:1].isdigit()):
             return read
-        told = f"this amount cannot be read; {EXAMPLES}"
-        unread = Complaint(draft.at, lambda: told, in_other_order=True)
+        what = f"this amount cannot be read; {EXAMPLES}"
+        unread = Complaint(draft.at, lambda: what, in_other_order=True)
         return replace(read, complaints=(unread,))
     if (draft.amount.high or draft.amount.value) <= 0:
         nothing = f"“{draft.amount.value:g}” is nothing; an amount is above nothing"

@@ -61,7 +61,8 @@ _WHICH_I_LIKE = re.compile(
     r"(?P<front>.+?)[ ,]+(?P<told>(?:and[ ])?(?:(?:for[ ](?:this|that|it)(?:[ ]one)?|here)[ ,]+)?"
     r"(?:i|we)(?:['’]m|['’]re|['’]ll)?[ ](?:really[ ]|usually[ ]|always[ ])?"
     r"(?:like|love|use|using|prefer|go[ ]with|going[ ]with|want|have|had)(?:[ ]to[ ]use)?)[ ]"
-    r"(?:an?[ ]|the[ ]|some[ ])?(?P<which>[\w' -]+?)(?:[ ](?:one|kind|stuff|here|for[ ]this))?[ .!]*",
+    r"(?:an?[ ]|the[ ]|some[ ])?(?P<which>[\w' -]+?)(?:[ ](?:one|kind|stuff|here"
+    r"|for[ ]this))?[ .!]*",
     re.IGNORECASE,
 )
 _JUICE = re.compile(r"(?<=[^\W\d_])(?P<short>[ ](?:j|ju|jc))[ .]*$", re.IGNORECASE)

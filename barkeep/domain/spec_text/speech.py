@@ -345,11 +345,14 @@ _HINTS = re.compile(
     r"|\b(?:lt|dk|garn|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc|mara|pref|xtra|hvy|blk|wht|bbn|teq|lem"
     r"|jce|juc|simp|aro|arom|liqu?|syr|gren|bt?trs|bitt|crm|rasp|cukes?|pom|cran|elderfl|bourb|champ"
     r"|prosec|sqz|sqzed|chld)\b|[ ][x×][ ]?[0-9]"
-    r"|only|parts?|which|any[ ]|[ ]or,|[0-9]-[a-z]|[ ]\([0-9]+\)|[ ]o['’][ ]|fat[ ]"
+    r"|only|parts?|which|any[ ]|[ ]or,|[0-9]-[a-z]|[ ]\((?:[0-9]+|one|two|three|four|five|six"
+    r"|eight|ten|twelve)\)|[ ]o['’][ ]|fat[ ]"
     r"|[ ]or[ ]so[ ]|(?:white"
     r"|yolk)s?[ ](?:from|of)"
     r"|\b(?:less|more|nothing|better|no|is|are|works|could|e[.]?g|and[ ](?:all|everything))\b"
-    r"|chunk|cubes|[ ](?:out|off|on|in|removed|intact|attached)[ .!]*$|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
+    r"|chunk|cubes|[ ](?:out|off|on|in|removed|intact|attached)[ .!]*$"
+    r"|(?:and|then)[ ](?:blend|shake|stir|mix|muddle|strain)\b|[ ]just[ ]|[ ]to[ ]the"
+    r"|all[ ]the[ ]way|fill"
     r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\""
     r"|trust|believe|swear|promise|cold|torched|singed|slapped|smacked|spanked|clapped|bruised",
     re.IGNORECASE,
@@ -667,7 +670,8 @@ _HYPHENED = re.compile(
 )
 _COUNT_TWICE = re.compile(
     r"(?<!\w)(?P<word>one|two|three|four|five|six|seven|eight|nine|ten"
-    r"|twelve)[ ]\((?P<count>[0-9]+)\)(?=[ ])",
+    r"|twelve)[ ]\((?P<count>[0-9]+)\)(?=[ ])"
+    r"|(?<!\w)(?P<figure>[0-9]+)[ ]\((?P<again>[^\W\d_]+)\)(?=[ ])",
     re.IGNORECASE,
 )
 _OF = re.compile(r"(?<=\w[ ])o['’](?=[ ])", re.IGNORECASE)
@@ -689,8 +693,9 @@ def _with_small_words_in_full(said: Traced, _units: BarUnits) -> Traced:
     if hyphen:
         said = said.said_instead(*hyphen.span("hyphen"), " ")
     twice = _COUNT_TWICE.search(said.text)
-    if twice and _FIGURES_OF.get(folded(twice["word"])) == twice["count"]:
-        said = said.said_instead(*twice.span(), twice["count"])
+    number = str(twice["count"] or twice["figure"]) if twice else ""
+    if twice and number == _FIGURES_OF.get(folded(twice["word"] or twice["again"])):
+        said = said.said_instead(*twice.span(), number)
     said = _instead(said, _OF, lambda _: "of")
     so = _OR_SO.search(said.text)
     if so:
@@ -748,7 +753,9 @@ def _with_its_chunks_first(said: Traced, units: BarUnits) -> Traced:
 
 _PART_OUT = re.compile(
     r"(?<=[\w)])(?P<gap>[ ]+)(?:seeds?|skin|peel|pith|stems?|rind|core|pips|stones?|ribs?|husk)[ ]"
-    r"(?:out|off|on|in|removed|intact|attached)[ .!]*$",
+    r"(?:out|off|on|in|removed|intact|attached)[ .!]*$"
+    r"|(?<=[\w)])(?P<then>[ ]+)(?:and|then)[ ](?:blend|shake|stir|mix|muddle|strain)"
+    r"(?:[ ](?:it|well|hard|everything|again|gently|briefly|them|until|smooth))*[ .!]*$",
     re.IGNORECASE,
 )
 
@@ -756,7 +763,9 @@ _PART_OUT = re.compile(
 def _with_its_parts_behind(said: Traced, _units: BarUnits) -> Traced:
     """*Jalapeño seeds out* is jalapeño, seeds out."""
     found = _PART_OUT.search(said.text)
-    return said.said_instead(*found.span("gap"), ", ") if found else said
+    if found is None or not said.text[: found.start()].strip():
+        return said
+    return said.said_instead(*found.span("gap" if found["gap"] else "then"), ", ")
 
 
 def _with_its_size_in_figures(said: Traced, _units: BarUnits) -> Traced:
