@@ -325,6 +325,9 @@ def _with_its_notes(
     kept: list[str] = []
     for note in notes:
         for part in filter(None, map(str.strip, _BETWEEN_NOTES.split(note))):
+            if _DONE_THEN.match(part):
+                kept.append(part)
+                continue
             narrower = None if _TOLD_APART.match(part) else narrowed(found, part, tree)
             if narrower is None and _changes(part, found, tree):
                 found = replace(found, changed=part)
@@ -341,6 +344,11 @@ def _with_its_notes(
         kept
     ) else whole
 
+
+_DONE_THEN = re.compile(
+    r"(?:and|then)[ ](?:then[ ])?(?:blend|shake|stir|mix|muddle|strain|whisk)\b", re.IGNORECASE
+)
+"""*And blend*: what is done then, and no blended one."""
 
 _PARTS_OF_IT = re.compile(
     r"(?:(?:its|the|of|and|both|only|all|zest|juice|peel|skin|flesh|pulp|seeds)[ ,]*|[&+][ ]?){2,}",
