@@ -427,6 +427,7 @@ def _with_its_slips(
             named_so = rf"(?<!\w){re.escape(word.group())}(?!\w)"
             if re.search(named_so, called, re.IGNORECASE):
                 called = re.sub(named_so, there, called, flags=re.IGNORECASE)
+                line = replace(line, text=re.sub(named_so, there, line.text, flags=re.IGNORECASE))
                 told.add(places[0])
     called = re.sub(r"(?<!\w)(\w+)[ ]\1(?!\w)", r"\1", called)  # run together, and put apart
     same = called == (line.called or tree.in_sentence(line.ingredient))
