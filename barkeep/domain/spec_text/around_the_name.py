@@ -802,10 +802,16 @@ _VAGUE = re.compile(r"(?:an?[ ])?few\b|(?:an?[ ])?(?:glug|slug)\b", re.IGNORECAS
 """Amounts that are counted as something (*common practice*), and said to be vague."""
 
 
+_GLUGS = re.compile(r"(?:glug|slug)s?(?=[ ]*$)", re.IGNORECASE)
+
+
 def _said_of(amount: str) -> list[str]:
     """What the words of an amount say beyond its number and unit."""
     vague = _VAGUE.match(amount)
     times = _TIMES.match(amount)
+    loose = _GLUGS.search(amount) if vague is None else None
+    if loose:
+        return [loose.group().lower()]
     return [vague.group().lower()] if vague else [amount.strip()] if times else []
 
 

@@ -32,6 +32,7 @@ from barkeep.domain.spec_text.found import (
     FoundName,
     amount_at,
     amounts_in,
+    is_a_number,
     names_in,
     share_at,
 )
@@ -133,7 +134,7 @@ _INSTEAD = re.compile(
 )
 _PUTS_RIGHT = re.compile(
     rf"(?:{_ON_SECOND_THOUGHT}[ ,.]+)*"
-    r"(?:i[ ]meant?\b|(?:did|have)[ ]i[ ]sa(?:y|id)\b|i[ ]said\b|make[ ]th(?:at|e)\b"
+    r"(?:i[ ]meant?\b|(?:did|have)[ ]i[ ]sa(?:y|id)\b|i[ ]said\b|make[ ]that\b"
     r"|should['’]?ve\b"
     rf"|on[ ]second[ ]thought|i[ ]take[ ]that[ ]back|scratch[ ]that"
     rf"|{_USE_INSTEAD}[ ].*[ ]instead[ .!]*$|[^,;()]*[^,;( ][ ]instead[ .!]*$)",
@@ -149,7 +150,7 @@ def meant_instead(said: Traced) -> Traced:
         return said
     before, new = said.part(0, found.start()), said.part(*found.span("new"))
     gap = ", " if before.text.strip() else ""
-    if not found["old"]:
+    if not found["old"] or is_a_number(found["old"].split()[0]):
         return joined((before, f"{gap}I mean ", new))
     return joined((before, f"{gap}change the ", said.part(*found.span("old")), " to ", new))
 

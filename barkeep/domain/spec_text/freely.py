@@ -288,16 +288,47 @@ def _are_told_by_place(
     if not lead and any(end <= begins for _, end in words):
         return False  # splendid 2 ounces gin
     return all(
-        _leads_in(text[start:end], text[end:begins])
+        _leads_in(text[:start], text[start:end], text[end:begins])
         if amount is not None and end <= begins <= name.start
         else start >= ends and _is_told_behind(text[ends:start], text[start:end])
         for start, end in words
     )
 
 
-def _leads_in(word: str, behind: str) -> bool:
-    """Whether a word is only said before the amount; one in capitals may be a name."""
-    return word[:1].islower() and not behind.startswith(("-", "'", "’"))
+def _leads_in(before: str, word: str, behind: str) -> bool:
+    """Whether a word is only said before the amount.
+
+    One in capitals may be a name, and what the amount is joined to another thing: *add flumph
+    and then 2 oz gin*.
+    """
+    if not word[:1].islower() or behind.startswith(("-", "'", "’")):
+        return False
+    last = [folded(each.group()) for each in WORD.finditer(before)][-1:]
+    if behind.startswith(",") and last and (says_to_do(last[0]) or last[0] in _JOINS_A_THING):
+        return False  # we need flumph, two ounces of gin
+    joins = any(folded(each.group()) in _JOINS_AN_AMOUNT for each in WORD.finditer(behind))
+    return word.endswith(("ly", "ing")) or not (joins or _STOPS_THERE.search(behind))
+
+
+_JOINS_AN_AMOUNT = frozenset(
+    {
+        "and",
+        "then",
+        "plus",
+        "with",
+        "in",
+        "to",
+        "into",
+        "follow",
+        "followed",
+        "goes",
+        "go",
+        "by",
+        "add",
+    }
+    | {"before", "after", "on", "over", "next", "also", "or"}
+)
+_STOPS_THERE = re.compile(r"[;&+/|(]|[.][ ]")
 
 
 def _is_told_behind(before: str, word: str) -> bool:
@@ -308,6 +339,8 @@ def _is_told_behind(before: str, word: str) -> bool:
         return False
     beside = [each for each in said if each not in ARTICLES][-1:]
     joins = bool(beside) and beside[0] in _JOINS_A_THING
+    if said[0] in ("that", "which") and word.endswith("ed"):
+        return False  # that we flumphed overnight
     return word[:1].islower() and (not joins or word.endswith(_AS_IT_IS))
 
 

@@ -245,7 +245,8 @@ class Reading:
             return False
         read = self._read_after_the_last(text)
         if self.lines and speaks_of_putting_right(text):
-            read = tuple(_puts_right_what(each, text) for each in read)
+            self._ask(text, row, tuple(_puts_right_what(each, text) for each in read))
+            return False
         wrong = any(each.complaints for each in read) or self._only_ices(text, read)
         if wrong and self.lines and (begins_a_method(text) or _is_one_word_of_method(text)):
             self.method.append(text)
@@ -272,7 +273,12 @@ class Reading:
         if wrong and tells_of_the_page(text) and not _measures(text, self.units):
             self.fields.notes.append(" ".join(text.split()))
             return False
-        first, asked, asks = len(self.lines), [], may_be_kept(text)
+        self._ask(text, row, read)
+        return False
+
+    def _ask(self, text: str, row: int, read: Sequence[ReadLine]) -> None:
+        """Take lines in as they were read, with what is asked about them."""
+        first, asked, asks = len(self.lines), list[str](), may_be_kept(text)
         for each in read:
             line = replace(each, row=row, complaints=())
             for complaint in each.complaints:
@@ -285,7 +291,6 @@ class Reading:
         if asked:
             question = as_sentence("; ".join(asked))
             self._asked.append(_Asked(first, len(self.lines), " ".join(text.split()), question))
-        return False
 
     def _only_ices(self, text: str, read: Sequence[ReadLine]) -> bool:
         """*Strain over one big rock*: whether a row says what to do, and names but its ice."""
