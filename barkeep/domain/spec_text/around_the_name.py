@@ -809,7 +809,7 @@ def _said_of(amount: str) -> list[str]:
     """What the words of an amount say beyond its number and unit."""
     vague = _VAGUE.match(amount)
     times = _TIMES.match(amount)
-    loose = _GLUGS.search(amount) if vague is None else None
+    loose = _GLUGS.search(amount) if vague is None and "lug" in amount else None
     if loose:
         return [loose.group().lower()]
     return [vague.group().lower()] if vague else [amount.strip()] if times else []

@@ -145,7 +145,9 @@ _PUTS_RIGHT = re.compile(
 
 def meant_instead(said: Traced) -> Traced:
     """*Did I say lemon, I meant lime* as *change the lemon to lime*; any other as it is."""
-    found = _ASKED_ONESELF.search(said.text) or _INSTEAD.search(said.text)
+    plain = said.text.casefold()
+    asked = _ASKED_ONESELF.search(said.text) if " i sa" in plain else None
+    found = asked or (_INSTEAD.search(said.text) if " instead" in plain else None)
     if found is None:
         return said
     before, new = said.part(0, found.start()), said.part(*found.span("new"))

@@ -396,7 +396,8 @@ _ITS_OWN = re.compile(
 
 def _with_its_own(said: Traced, tree: FamilyTree) -> Traced:
     """*1 cocktail cherry + 1 tsp of its syrup*: the syrup is that of what was named before."""
-    own = _ITS_OWN.search(said.text)
+    plain = said.text.casefold()
+    own = _ITS_OWN.search(said.text) if "its " in plain or "their " in plain else None
     name = next(reversed(list(names_in(said.text[: own.start()], tree))), None) if own else None
     if own is None or name is None:
         return said
@@ -640,7 +641,7 @@ _OR_LIST = re.compile(
 
 def _one_of_a_list(draft: Draft, match: Match) -> Complaint | None:
     """The question of *vodka (plain, citrus, or vanilla)*, of which one narrowed the kind."""
-    listed = _OR_LIST.search(draft.rest) if "or" in draft.rest.casefold() else None
+    listed = _OR_LIST.search(draft.rest) if "or " in draft.rest.casefold() else None
     if listed is None:
         return None
     words = [each.strip() for each in re.split(r",|\bor\b", listed["list"]) if each.strip()]
