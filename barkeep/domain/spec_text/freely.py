@@ -307,7 +307,10 @@ def _leads_in(before: str, word: str, behind: str) -> bool:
     if behind.startswith(",") and last and (says_to_do(last[0]) or last[0] in _JOINS_A_THING):
         return False  # we need flumph, two ounces of gin
     joins = any(folded(each.group()) in _JOINS_AN_AMOUNT for each in WORD.finditer(behind))
-    return word.endswith(("ly", "ing")) or not (joins or _STOPS_THERE.search(behind))
+    told_how = word.endswith(("ly", "ing")) or (
+        word.endswith("ed") and not (last and (says_to_do(last[0]) or last[0] in ARTICLES))
+    )
+    return told_how or not (joins or _STOPS_THERE.search(behind))
 
 
 _JOINS_AN_AMOUNT = frozenset(
