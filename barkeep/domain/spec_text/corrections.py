@@ -136,6 +136,11 @@ _PUTS_RIGHT = re.compile(
     rf"(?:{_ON_SECOND_THOUGHT}[ ,.]+)*"
     r"(?:i[ ]meant?\b|(?:did|have)[ ]i[ ]sa(?:y|id)\b|i[ ]said\b|make[ ]that\b"
     r"|should['’]?ve\b"
+    r"|(?:my[ ](?:bad|mistake|fault)|change[ ]of[ ]plans?|(?:on|upon)[ ]reflection)\b"
+    r"|i[ ](?:messed[ ]up|misspoke|lied|got[ ](?:that|it)[ ]wrong|take[ ]it[ ]back)\b"
+    r"|let[ ]me[ ](?:rephrase|correct|start[ ]over|try[ ]again)\b|that['’]s[ ]wrong\b"
+    r"|(?:that|it)[ ]should[ ](?:say|read|have|be(?![ ](?:plenty|enough|good|fine|it|about"
+    r"|all)\b))\b|forget[ ](?:the|that|about)\b"
     rf"|on[ ]second[ ]thought|i[ ]take[ ]that[ ]back|scratch[ ]that"
     rf"|{_USE_INSTEAD}[ ].*[ ]instead[ .!]*$|[^,;()]*[^,;( ][ ]instead[ .!]*$)",
     re.IGNORECASE,

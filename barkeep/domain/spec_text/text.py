@@ -496,7 +496,7 @@ def _puts_right_what(read: ReadLine, text: str) -> ReadLine:
     words = " ".join(text.split())
     told = f"“{words}” puts a line before it right; write on that line what is meant"
     asked = Complaint(0, lambda: told)
-    line = replace(read.line, ingredient="", note="")
+    line = replace(read.line, ingredient="", alternatives=(), note="", called="", stated=())
     return replace(read, line=line, complaints=(asked,))
 
 
