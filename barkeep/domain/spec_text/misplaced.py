@@ -68,6 +68,21 @@ _WHICH_I_LIKE = re.compile(
 _JUICE = re.compile(r"(?<=[^\W\d_])(?P<short>[ ](?:j|ju|jc))[ .]*$", re.IGNORECASE)
 
 
+_NOT_TO_FORGET = re.compile(
+    r"(?P<told>(?:(?:and|oh|also|please|but)[ ,]+)*(?:(?:don['’]?t|do[ ]not|not[ ]to)[ ]forget"
+    r"|remember))[ ](?:about[ ])?(?:the|your|that|our|some)[ ](?P<what>[^,;()]+?)[ .!]*",
+    re.IGNORECASE,
+)
+
+
+def _not_to_forget(said: Traced, tree: FamilyTree) -> tuple[Traced, ...]:
+    """*Don't forget the lime* is lime, don't forget."""
+    found = _NOT_TO_FORGET.fullmatch(said.text)
+    if found is None or not _is_a_name(found["what"], tree):
+        return ()
+    return (joined((said.part(*found.span("what")), ", ", said.part(*found.span("told")))),)
+
+
 def put_in_place(said: Traced, tree: FamilyTree, units: BarUnits) -> Iterator[tuple[Traced, ...]]:
     """Each way in which a line may be put in the usual order, as the things that it then is."""
     ways = (
@@ -78,6 +93,7 @@ def put_in_place(said: Traced, tree: FamilyTree, units: BarUnits) -> Iterator[tu
         _as_range(said, units),
         _both_to_taste(said, tree),
         _as_garnish(said, tree),
+        _not_to_forget(said, tree),
         _narrowed(said, tree),
         _with_its_juice(said, tree),
         _with_a_stop_between(said, tree, units),
