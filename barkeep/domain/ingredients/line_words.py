@@ -22,6 +22,8 @@ class LineWords:
     done: str
     things: str
     how: str
+    begins: str
+    turns: str
 
 
 @cache
@@ -50,6 +52,26 @@ def may_follow_a_name(word: str) -> bool:
 @cache
 def _bidden() -> frozenset[str]:
     return frozenset(_listed(shipped_line_words().doing))
+
+
+@cache
+def _beginnings() -> frozenset[str]:
+    return frozenset(_listed(shipped_line_words().begins))
+
+
+def begins_what_is_told(word: str) -> bool:
+    """Whether what a word, folded, begins behind a name only tells of it: *for*, *because*."""
+    return word.strip(".'") in _beginnings()
+
+
+@cache
+def _turning() -> frozenset[str]:
+    return frozenset(_listed(shipped_line_words().turns))
+
+
+def turns(word: str) -> bool:
+    """Whether a word, folded, takes back, puts right or changes what is told: *not*, *smoked*."""
+    return word.strip(".'") in _turning()
 
 
 def says_to_do(word: str) -> bool:

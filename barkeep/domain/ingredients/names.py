@@ -205,7 +205,11 @@ _AGED_IN = re.compile(
 _NO_KIND_ALONE = frozenset({"barrel", "cask", "batch", "grain", "malt", "pot", "column", "island"})
 """Words of style that alone behind a name are a thing of their own."""
 
-_AT_LEAST = re.compile(r"(?:at least|min|over)\b|.* or (?:more|above|stronger)$", re.IGNORECASE)
+_AT_LEAST = re.compile(
+    r"(?:at least|min|over)\b"
+    r"|.* (?:or (?:more|above|stronger|higher|over|better|up|greater)|minimum|and (?:up|above))$",
+    re.IGNORECASE,
+)
 
 _ONE_OF_IT = frozenset(
     {"kind", "one", "ones", "sort", "type", "version", "stuff", "style", "variety"}
@@ -321,6 +325,9 @@ def _with_its_notes(
     kept: list[str] = []
     for note in notes:
         for part in filter(None, map(str.strip, _BETWEEN_NOTES.split(note))):
+            if _DONE_THEN.match(part):
+                kept.append(part)
+                continue
             narrower = None if _TOLD_APART.match(part) else narrowed(found, part, tree)
             if narrower is None and _changes(part, found, tree):
                 found = replace(found, changed=part)
@@ -337,6 +344,11 @@ def _with_its_notes(
         kept
     ) else whole
 
+
+_DONE_THEN = re.compile(
+    r"(?:and|then)[ ](?:then[ ])?(?:blend|shake|stir|mix|muddle|strain|whisk)\b", re.IGNORECASE
+)
+"""*And blend*: what is done then, and no blended one."""
 
 _PARTS_OF_IT = re.compile(
     r"(?:(?:its|the|of|and|both|only|all|zest|juice|peel|skin|flesh|pulp|seeds)[ ,]*|[&+][ ]?){2,}",
@@ -395,6 +407,8 @@ def _narrowed_in_passing(found: Match, note: str, tree: FamilyTree) -> tuple[Mat
     """*London dry, on top*: what begins a note may narrow the name; what is within it is asked."""
     if _TOLD_APART.match(note) or LOOSENED.search(note):
         return found, note
+    if _AT_LEAST.match(note) and STATEMENT.search(note):
+        return found, note  # 100 proof or higher
     if _PARTS_OF_IT.fullmatch(note):
         return found, note
     which = _which_it_is(found, note, tree)

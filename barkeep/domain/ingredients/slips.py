@@ -7,7 +7,7 @@ and is asked about.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 LEAST_LETTERS = 6
 """A shorter word is too near too many others, but where two of its letters are changed about."""
@@ -51,6 +51,20 @@ def one_letter_off(word: str, slips: Mapping[str, tuple[str, ...]]) -> frozenset
         return frozenset()
     near = {each for form in _shorter(word) for each in slips.get(form, ())}
     return frozenset(each for each in near if each != word and _is_one_off(word, each))
+
+
+def put_right_beside(words: Sequence[str], at: int, known: Iterable[str]) -> frozenset[str]:
+    """Which of the known words one of a row is hardly anything but a slip of: *lemn juice*.
+
+    A shorter word than is put right alone may be one, since the others of the row tell the name;
+    a letter too many is one only where it is doubled: *limne* may be lime or lemon.
+    """
+    word = words[at]
+    if len(words) < 2 or len(word) < LEAST_LETTERS - 2 or not word.isalpha():
+        return frozenset()
+    near = (each for each in known if len(each) > 2 and each[0] == word[0] and each != word)
+    near = (each for each in near if len(each) >= len(word) or _is_a_slip(word, each))
+    return frozenset(each for each in near if _is_one_off(word, each) or _is_a_slip(word, each))
 
 
 def slips_beside(word: str, words: Iterable[str]) -> frozenset[str]:

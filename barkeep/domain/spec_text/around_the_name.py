@@ -32,6 +32,7 @@ from barkeep.domain.amounts.amount import Amount, ReadAmount, unit_at
 from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.amounts.spoken import HOW_FULL, any_amount_at_start
 from barkeep.domain.amounts.units import BarUnits
+from barkeep.domain.ingredients.line_words import turns
 from barkeep.domain.ingredients.names import WORDS_AFTER
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
@@ -172,7 +173,8 @@ _ONLY_SAID = re.compile(
 """*For garnish just a lime wheel*."""
 _ALL_OF_IT = (
     r"(?:[ ](?:it|this|that|everything|(?:(?:the|your|each|a)[ ])?"
-    r"(?:glass|glasses|flute|mug|drink|rest|whole[ ]thing)))?"
+    r"(?:glass|glasses|flute|mug|drink|rest|whole[ ]thing)"
+    r"(?:[ ]of[ ](?:it|(?:(?:the|your|each)[ ])?(?:glass|flute|mug|coupe|drink|tumbler)))?))?"
 )
 _TOP = re.compile(
     rf"(?:(?P<verb>top(?:ped|ping)?|fill(?:ed|ing)?|lengthen(?:ed|ing)?|charge[d]?|finish(?:ed|ing)?"
@@ -186,8 +188,9 @@ _VESSEL = (
 )
 _RINSE = re.compile(
     r"(?:absinthe[ ])?rinse[ ]*[:–-][ ]*(?=\w)|"
-    rf"(?:(?:and|then|now|i|we|you|just|first|so)[ ,]+)*"
-    rf"(?:rinse|wash|coat|season|swirl|spray|mist)[ ](?:out[ ]|down[ ])?{_VESSEL}"
+    rf"(?:(?:and|then|now|i|we|you|just|first|so|i['’]m|we['’]re|i['’]ll|we['’]ll|gonna)[ ,]+)*"
+    rf"(?P<verb>rins|wash|coat|season|swirl|spray|mist|spritz)(?:e|ing)?[ ](?:out[ ]|down[ ])?"
+    rf"{_VESSEL}"
     r"[ ](?:out[ ])?with[ ](?:(?:just[ ])?a[ ](?:(?:little|tiny|wee)[ ])?(?:bit|touch|hint"
     r"|splash|dash|drop)[ ]of[ ])?",
     re.IGNORECASE,
@@ -261,6 +264,7 @@ _PIECES = re.compile(r"(?P<low>[0-9]{1,2})/(?P<high>[0-9]{1,2})(?=[ ]*[^\W\d_])"
 _PLAIN_FRACTIONS = {(1, 2), (1, 3), (2, 3), (1, 4), (3, 4), (1, 8), (3, 8), (5, 8), (7, 8)}
 _PIECE_UNITS = frozenset(
     {"piece", "leaf", "sprig", "slice", "wedge", "wheel", "cube", "stick", "twist", "peel", "each"}
+    | {"bunch", "scoop", "chunk"}
 )
 _AFTER_AMOUNT = re.compile(
     r"[ ]*(?:\((?P<aside>[^()]*)\)[ ]*(?=\w))?(?P<each>(?:of[ ]+)?each\b[ :]*)?"
@@ -493,6 +497,8 @@ def _take_use(draft: Draft) -> None:
     if rinse:
         at = draft.at
         draft.advance(rinse.end())
+        verb = (rinse["verb"] or "rins").lower()
+        draft.notes += [] if verb in ("rins", "wash") else [verb]  # mist the glass with
         if _amount(draft.rest, draft.units) is None:
             _set(draft, Amount(1.0, None, "rinse"), at, at + rinse.end())
             draft.advance(_END_OF_ARTICLE.match(draft.rest).end())  # type: ignore[union-attr]
@@ -578,7 +584,7 @@ def _take_front(draft: Draft) -> None:
     if part:
         draft.notes.append(part["part"].lower())
     taken = _take_half(draft) or _take_share(draft)
-    taken = taken or _take_measure(draft) or _take_scant(draft)
+    taken = taken or _take_measure(draft) or _take_scant(draft) or _take_treated(draft)
     if taken or _take_package(draft):
         return
     found = _amount(draft.rest, draft.units)
@@ -646,7 +652,26 @@ def _take_scant(draft: Draft) -> bool:
     if unit is None or unit == "each" or not draft.rest[end:].strip(" "):
         return False
     draft.notes += [note] if note else []
+    vague = _VAGUE.match(draft.rest, begins)
+    draft.notes += [vague.group().lower()] if vague else []  # a good glug
     _take_amount(draft, ReadAmount(value=1.0, high=None, unit=unit, end=end, unit_at=begins))
+    return True
+
+
+_TREATED = re.compile(r"(?:an?|one|1)[ ](?P<how>[^\W\d_]+(?:ed|y|ish))[ ](?=[^\W\d_])", re.I)
+
+
+def _take_treated(draft: Draft) -> bool:
+    """*A torched sprig of rosemary*: what was done to one piece, before what it is counted by."""
+    how = _TREATED.match(draft.rest)
+    if how is None or turns(folded(how["how"])):
+        return False
+    unit, end = unit_at(draft.rest, how.end(), draft.units)
+    if unit not in _PIECE_UNITS - {"each"} or not draft.rest[end:].strip(" "):
+        return False
+    draft.notes.append(how["how"].lower())
+    one = ReadAmount(value=1.0, high=None, unit=unit, end=end, unit_at=how.end())
+    _take_amount(draft, one)
     return True
 
 
@@ -777,10 +802,16 @@ _VAGUE = re.compile(r"(?:an?[ ])?few\b|(?:an?[ ])?(?:glug|slug)\b", re.IGNORECAS
 """Amounts that are counted as something (*common practice*), and said to be vague."""
 
 
+_GLUGS = re.compile(r"(?:glug|slug)s?(?=[ ]*$)", re.IGNORECASE)
+
+
 def _said_of(amount: str) -> list[str]:
     """What the words of an amount say beyond its number and unit."""
     vague = _VAGUE.match(amount)
     times = _TIMES.match(amount)
+    loose = _GLUGS.search(amount) if vague is None and "lug" in amount else None
+    if loose:
+        return [loose.group().lower()]
     return [vague.group().lower()] if vague else [amount.strip()] if times else []
 
 

@@ -32,6 +32,7 @@ from barkeep.domain.spec_text.found import (
     FoundName,
     amount_at,
     amounts_in,
+    is_a_number,
     names_in,
     share_at,
 )
@@ -108,8 +109,70 @@ _SAME = re.compile(
 )
 
 
+_ON_SECOND_THOUGHT = (
+    r"(?:actually|you[ ]know[ ]what|no|nah|nope|wait|hmm+|oh|well|sorry|hang[ ]on|hold[ ]on|and|but"
+    r"|scratch[ ]that|on[ ]second[ ]thoughts?|i[ ]take[ ]that[ ]back)"
+)
+_USE_INSTEAD = (
+    r"(?:let['’]?s[ ]|we['’]?ll[ ]|i['’]?ll[ ])?"
+    r"(?:use|do|go[ ]with|try|pour|take|put[ ]in|make[ ]it)"
+)
+_ASKED_ONESELF = re.compile(
+    rf"(?P<gap>^|[ ]*[,.;–—-]+[ ]*|[ ]+)(?:{_ON_SECOND_THOUGHT}[ ,.]+)*(?:did"
+    rf"|have)[ ]i[ ]sa(?:y|id)"
+    r"[ ](?P<old>[^?.,]+?)[?.,]*[ ]+(?:(?:no|sorry|but|oh|well|of[ ]course)[ ,]+)*"
+    r"(?:i[ ]meant|i[ ]mean|make[ ](?:that|it)|(?:it|that)[ ]should(?:['’]ve|[ ]have)?[ ]be(?:en)?"
+    r"|should(?:['’]ve|[ ]have)?[ ]be(?:en)?|it['’]?s|that['’]?s)[ ,]+(?P<new>[^?]+?)[ .!]*$",
+    re.IGNORECASE,
+)
+_INSTEAD = re.compile(
+    rf"(?P<gap>^|[ ]*[,.;–—-]+[ ]*|[ ]+)(?:{_ON_SECOND_THOUGHT}[ ,.]+)+{_USE_INSTEAD}[ ]"
+    r"(?:the[ ]|an?[ ])?(?P<new>[^,.?]+?)[ ]instead(?:[ ]of[ ](?:the[ ]"
+    r"|that[ ])?(?P<old>[^,.?]+?))?"
+    r"[ .!]*$",
+    re.IGNORECASE,
+)
+_PUTS_RIGHT = re.compile(
+    rf"(?:{_ON_SECOND_THOUGHT}[ ,.]+)*"
+    r"(?:i[ ]meant?\b|(?:did|have)[ ]i[ ]sa(?:y|id)\b|i[ ]said\b|make[ ]that\b"
+    r"|should['’]?ve\b"
+    r"|(?:my[ ](?:bad|mistake|fault)|change[ ]of[ ]plans?|(?:on|upon)[ ]reflection)\b"
+    r"|i[ ](?:messed[ ]up|misspoke|lied|got[ ](?:that|it)[ ]wrong|take[ ]it[ ]back)\b"
+    r"|let[ ]me[ ](?:rephrase|correct|start[ ]over|try[ ]again)\b|that['’]s[ ]wrong\b"
+    r"|(?:that|it)[ ]should[ ](?:say|read|have|be(?![ ](?:plenty|enough|good|fine|it|about"
+    r"|all)\b))\b|forget[ ](?:the|that|about)\b"
+    rf"|on[ ]second[ ]thought|i[ ]take[ ]that[ ]back|scratch[ ]that"
+    rf"|{_USE_INSTEAD}[ ].*[ ]instead[ .!]*$|[^,;()]*[^,;( ][ ]instead[ .!]*$)",
+    re.IGNORECASE,
+)
+"""How a row begins that puts another one right, whether or not it is understood."""
+
+
+def meant_instead(said: Traced) -> Traced:
+    """*Did I say lemon, I meant lime* as *change the lemon to lime*; any other as it is."""
+    plain = said.text.casefold()
+    asked = _ASKED_ONESELF.search(said.text) if " i sa" in plain else None
+    found = asked or (_INSTEAD.search(said.text) if " instead" in plain else None)
+    if found is None:
+        return said
+    before, new = said.part(0, found.start()), said.part(*found.span("new"))
+    gap = ", " if before.text.strip() else ""
+    if not found["old"] or is_a_number(found["old"].split()[0]):
+        return joined((before, f"{gap}I mean ", new))
+    return joined((before, f"{gap}change the ", said.part(*found.span("old")), " to ", new))
+
+
+def speaks_of_putting_right(text: str) -> bool:
+    """Whether a row begins as one that puts another right: it is never a line of its own."""
+    return _PUTS_RIGHT.match(text.strip()) is not None
+
+
 def corrected(said: Traced, tree: FamilyTree, units: BarUnits) -> Traced:
     """A line with each slip in it put right, the last first said; else as it is."""
+    meant = meant_instead(said)
+    put = said if meant is said else corrected(meant, tree, units)
+    if put is not meant and put is not said:
+        return put
     for _ in range(4):  # nobody corrects a line more often in one breath
         better = (
             _change(said, tree, units)

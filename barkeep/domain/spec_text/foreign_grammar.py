@@ -384,9 +384,10 @@ class Sentence:
                 elif self.joined(before, at):
                     self.say(at, f", {item.english}")
         first = self.items[0]
-        if first.role == "after" and self.joined(0, self.after(0)):
-            told = {"after", "rim", "note"}
-            last = max(at for at, each in enumerate(self.items) if each.role not in told)
+        told = {"after", "rim", "note"}
+        others = [at for at, each in enumerate(self.items) if each.role not in told]
+        if first.role == "after" and others and self.joined(0, self.after(0)):
+            last = others[-1]
             moved = replace(first, english=f", {first.english}")
             self.items = [*self.items[1 : last + 1], moved, *self.items[last + 1 :]]
 

@@ -25,9 +25,11 @@ from barkeep.domain.amounts.amount import ReadAmount, show_number
 from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.amounts.units import BarUnits, unit_named, words_of_units
 from barkeep.domain.ingredients.line_words import (
+    begins_what_is_told,
     may_follow_a_name,
     says_to_do,
     tells_nothing_else,
+    turns,
 )
 from barkeep.domain.ingredients.names import (
     ADJECTIVES,
@@ -37,10 +39,11 @@ from barkeep.domain.ingredients.names import (
     may_change,
     states,
 )
-from barkeep.domain.ingredients.slips import put_right, slips_of
+from barkeep.domain.ingredients.slips import put_right, put_right_beside, slips_of
 from barkeep.domain.ingredients.tree import FamilyTree, singular
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import (
+    ARTICLES,
     WORD,
     FoundAmount,
     FoundName,
@@ -190,7 +193,7 @@ def said_freely(
     text = _TIME.sub(_hidden, said.text)
     told_of_it = [each.span() for each in STATEMENT.finditer(text)]
     amounts = [each for each in _amounts(text, units) if not _covered(_span(each), told_of_it)]
-    names = [each for each in names_in(text, tree) if not _inside(each, amounts)]
+    names = [each for each in _names(text, tree) if not _inside(each, amounts)]
     first = min([*(each.start for each in amounts), *(each.start for each in names)], default=0)
     if _LEFT_OUT.search(text, 0, first):
         return ()
@@ -222,15 +225,132 @@ def said_freely(
     makers = {word.span() for word in left if not _is_accounted_for(word.group(), told)}
     makers -= set(_said_again(text, measured))
     if makers and not _are_a_makers(text, makers, [name for _, name in pairs], tree):
-        return ()
+        makers, strange = _right_before(text, makers, pairs[0][1])
+        if len(pairs) != 1 or not _are_told_by_place(text, strange, *pairs[0]):
+            return ()
+        if makers and not _are_a_makers(text, makers, [pairs[0][1]], tree):
+            return ()
     things = _things(text, pairs)
     return tuple(_in_order(said, each, makers, tree) for each in things)
+
+
+def _names(text: str, tree: FamilyTree) -> list[FoundName]:
+    """The names of a line, one that narrows the one before it with that: *bourbon high rye*."""
+    found: list[FoundName] = []
+    for each in names_in(text, tree):
+        last = found[-1] if found else None
+        gap = text[last.end : each.start] if last else ""
+        if last and gap.strip() and not _STOPS.search(gap) and len(gap.split()) == 1:
+            said, before = text[last.start : each.end], text[last.start : last.end]
+            behind = f"{text[last.end : each.end].strip()} {before}"
+            whole = match_name(said, tree) or match_name(behind, tree)
+            sure = whole is not None and whole.confidence >= ADJUSTED and not whole.stated
+            key = whole.key if whole and sure else None
+            if key and key != last.key and tree.is_a(key, last.key):
+                found[-1] = FoundName(last.start, each.end, key)
+                continue
+        found.append(each)
+    return found
 
 
 def _hidden(time: re.Match[str]) -> str:
     """As many marks as letters; of *the white one* the last word alone is hidden."""
     start = time.end("one") - len("one") - time.start() if time["one"] else 0
     return time.group()[:start] + "~" * (len(time.group()) - start)
+
+
+def _right_before(
+    text: str, words: set[tuple[int, int]], name: FoundName
+) -> tuple[set[tuple[int, int]], set[tuple[int, int]]]:
+    """The words that stand in a row right before a name, and all others."""
+    row, edge = set[tuple[int, int]](), name.start
+    for start, end in sorted(words, reverse=True):
+        if end <= edge and not text[end:edge].strip(" -"):
+            row.add((start, end))
+            edge = start
+    return row, words - row
+
+
+def _are_told_by_place(
+    text: str, words: set[tuple[int, int]], amount: FoundAmount | None, name: FoundName
+) -> bool:
+    """Whether words that nobody knows stand where they can only tell of the thing.
+
+    That is before the first amount, or behind the name in what a joining word begins.
+    """
+    begins = amount.start if amount else name.start
+    ends = max(amount.end, name.end) if amount else name.end
+    rest = f"{text[:begins]} {text[ends:]}" if ends >= begins else text
+    others = [each.group() for each in WORD.finditer(rest)]
+    if any(turns(folded(each)) or is_a_number(each) for each in others):
+        return False
+    lead = [each for each in WORD.finditer(text[:begins]) if each.span() not in words]
+    if not lead and any(end <= begins for _, end in words):
+        return False  # splendid 2 ounces gin
+    return all(
+        _leads_in(text[:start], text[start:end], text[end:begins])
+        if amount is not None and end <= begins <= name.start
+        else start >= ends and _is_told_behind(text[ends:start], text[start:end])
+        for start, end in words
+    )
+
+
+def _leads_in(before: str, word: str, behind: str) -> bool:
+    """Whether a word is only said before the amount.
+
+    One in capitals may be a name, and what the amount is joined to another thing: *add flumph
+    and then 2 oz gin*.
+    """
+    if not word[:1].islower() or behind.startswith(("-", "'", "’")):
+        return False
+    last = [folded(each.group()) for each in WORD.finditer(before)][-1:]
+    if behind.startswith(",") and last and (says_to_do(last[0]) or last[0] in _JOINS_A_THING):
+        return False  # we need flumph, two ounces of gin
+    joins = any(folded(each.group()) in _JOINS_AN_AMOUNT for each in WORD.finditer(behind))
+    told_how = word.endswith(("ly", "ing")) or (
+        word.endswith("ed") and not (last and (says_to_do(last[0]) or last[0] in ARTICLES))
+    )
+    return told_how or not (joins or _STOPS_THERE.search(behind))
+
+
+_JOINS_AN_AMOUNT = frozenset(
+    {
+        "and",
+        "then",
+        "plus",
+        "with",
+        "in",
+        "to",
+        "into",
+        "follow",
+        "followed",
+        "goes",
+        "go",
+        "by",
+        "add",
+    }
+    | {"before", "after", "on", "over", "next", "also", "or"}
+)
+_STOPS_THERE = re.compile(r"[;&+/|(]|[.][ ]")
+
+
+def _is_told_behind(before: str, word: str) -> bool:
+    """Whether a word stands in a piece that a joining word begins: *for flourish*."""
+    piece = before[max((stop.end() for stop in _STOPS.finditer(before)), default=0) :]
+    said = [folded(each.group()) for each in WORD.finditer(piece)]
+    if not said or not begins_what_is_told(said[0]):
+        return False
+    beside = [each for each in said if each not in ARTICLES][-1:]
+    joins = bool(beside) and beside[0] in _JOINS_A_THING
+    if said[0] in ("that", "which") and word.endswith("ed"):
+        return False  # that we flumphed overnight
+    return word[:1].islower() and (not joins or word.endswith(_AS_IT_IS))
+
+
+_JOINS_A_THING = frozenset({"and", "with", "plus", "or", "then", "add", "some", "use", "of"})
+"""Words behind which one that nobody knows may well be another ingredient."""
+
+_AS_IT_IS = ("ed", "y", "ish", "ly")
 
 
 _IS_A_HEADING = re.compile(
@@ -266,7 +386,8 @@ def _with_no_amount(
         return ()
     if not _stand_apart(text, [], [name], tree=tree, told=told):
         return ()
-    if not all(_is_accounted_for(word.group(), told) for word in words):
+    strange = {word.span() for word in words if not _is_accounted_for(word.group(), told)}
+    if strange and not _are_told_by_place(text, strange, None, name):
         return ()
     leads = ADJECTIVES | told | {"add", "use", "need", "grab", "take", "get"}
     plain = all(may_follow_a_name(each) or each in leads for each in before)
@@ -770,6 +891,40 @@ def put_apart(said: Traced, tree: FamilyTree) -> Traced:
         if meant and not _is_a_form_of(plain, meant):
             said = said.said_instead(word.start(), word.end(), meant)
     return said
+
+
+def with_a_name_put_right(said: Traced, tree: FamilyTree) -> Traced:
+    """*1 oz lemn juice*: the one word by which what stands there is the whole name of a kind.
+
+    Where two kinds are as near it stays as it is, and so does a word written large.
+    """
+    words = list(WORD.finditer(said.text))
+    for number, word in enumerate(words):
+        plain = folded(word.group())
+        known = plain in tree.words or _is_accounted_for(plain) or unit_named(plain)
+        if known or is_a_number(plain) or not word.group().islower():
+            continue
+        found: dict[str, set[str]] = {}
+        for start, end in _rows_around(number, len(words)):
+            row = [folded(each.group()) for each in words[start:end]]
+            between = said.text[words[start].start() : words[end - 1].end()]
+            if _STOPS.search(between):
+                continue
+            for meant in put_right_beside(row, number - start, tree.words):
+                row[number - start] = meant
+                key = tree.by_name.get(" ".join(row))
+                if key:
+                    found.setdefault(meant, set()).add(key)
+        if len(found) == 1:
+            return said.said_instead(word.start(), word.end(), next(iter(found)))
+    return said
+
+
+def _rows_around(at: int, count: int) -> Iterator[tuple[int, int]]:
+    """The rows of two and three words that hold one of them."""
+    for length in (3, 2):
+        for start in range(max(0, at - length + 1), min(at, count - length) + 1):
+            yield start, start + length
 
 
 _THRICE = re.compile(r"(\w)\1{2,}")

@@ -118,6 +118,9 @@ class Header:
 def header_in(text: str) -> Header | None:
     """The field that a row of a text gives, None where it gives none."""
     plain = " ".join(text.split())
+    title = serves_in_title(plain) if plain[:1] in "iI" else None
+    if title and title[0].casefold().strip(" :") in ("ingredients", "ingredient list"):
+        return title[1]
     found = _HEADER.fullmatch(plain) or _SERVES_FOUR.fullmatch(plain) or _FOR_TWO.fullmatch(plain)
     if found is None:
         return _foreign_header(plain, text)
@@ -212,7 +215,9 @@ _TELLS_OF_THEN = re.compile(
     r"|never[ ]use|stands?[ ]for|means|is[ ](?:called|named|basically|actually|my|the[ ](?:best"
     r"|star|key|secret))"
     r"|good[ ](?:morning|evening|afternoon)|welcome|hello|everyone|thanks|cheers|link"
-    r"|recipe[ ](?:below|in))\b",
+    r"|recipe[ ](?:below|in)|let['’]?s[ ](?:talk|chat|discuss|get[ ]into|dive|move)|talk[ ]about"
+    r"|speaking[ ]of|a[ ]word[ ](?:on|about)|works?[ ](?:here|too|as[ ]well|instead|great"
+    r"|well|fine))\b",
     re.IGNORECASE,
 )
 _SPOKEN_TO_WHOEVER_LISTENS = 5

@@ -48,9 +48,10 @@ from barkeep.domain.spec_text.corrections import corrected, is_left, without_its
 from barkeep.domain.spec_text.flavours import may_be_poured
 from barkeep.domain.spec_text.for_so_many import question_of
 from barkeep.domain.spec_text.foreign_grammar import Unsure
-from barkeep.domain.spec_text.found import WORD
-from barkeep.domain.spec_text.freely import put_apart, said_freely
+from barkeep.domain.spec_text.found import WORD, names_in
+from barkeep.domain.spec_text.freely import put_apart, said_freely, with_a_name_put_right
 from barkeep.domain.spec_text.languages import Said, in_english
+from barkeep.domain.spec_text.misplaced import put_in_place
 from barkeep.domain.spec_text.prepared import Prepared, prepared_from, which_one
 from barkeep.domain.spec_text.several import items_in, likely_split
 from barkeep.domain.spec_text.speech import (
@@ -76,7 +77,8 @@ _STRENGTH = (
 
 _LEAST = re.compile(
     rf"(?:at[ ]least|min(?:imum)?\.?|over)[ ](?P<least>{_STRENGTH})"
-    rf"|(?P<more>{_STRENGTH})[ ]or[ ](?:more|above|stronger)",
+    rf"|(?P<more>{_STRENGTH})[ ](?:or[ ](?:more|above|stronger|higher|over|better|up|greater)"
+    r"|minimum|and[ ](?:up|above))",
     re.IGNORECASE,
 )
 _OPTIONAL = frozenset(
@@ -101,7 +103,8 @@ _OPTIONAL = frozenset(
     }
 )
 _OPTIONAL_SAID = re.compile(
-    r"(?<!not )\boptional\b|^(?:(?:and|but|only|just|totally|it['’]?s|that['’]?s|this|is|all|use"
+    r"(?<!not )\boptional\b|^(?:(?:for|as|to)[ ](?:an?[ ]|the[ ])?garnish[ ,]+)?(?:(?:and|but"
+    r"|only|just|totally|it['’]?s|that['’]?s|this|is|all|use"
     r"|add|go[ ]for[ ]it"
     r"|maybe)[ ,]+)*if[ ](?:(?:you(?:['’]re|[ ]are)?|one)[ ](?:(?:really|all)[ ])?"
     r"(?:like|want|fancy|feel(?:ing)?|wish|prefer|care[ ]for|dig|enjoy|(?:so[ ])?inclined|into"
@@ -180,7 +183,8 @@ _HAVE_ONE = re.compile(
 """*Half an ounce* as it may be taken down from speech."""
 
 _DOUBT = re.compile(
-    r"\b(?:i|we)[ ](?:forget|(?:can|don)['’]?t[ ]remember|am[ ]not[ ]sure|have[ ]forgotten)"
+    r"\bor[ ]was[ ](?:it|that)\b|\b(?:i|we)[ ](?:forget|(?:can|don)['’]?t[ ]remember"
+    r"|am[ ]not[ ]sure|have[ ]forgotten)"
     r"(?:[ ]which|[ ]what)?"
     r"|\bi['’]m[ ]not[ ]sure|\bnot[ ]sure[ ]which|\btbd\b|\btbc\b|\?\?+|\?[ ]*$",
     re.IGNORECASE,
@@ -362,16 +366,18 @@ def _read_english(
         return (ReadLine(line, (Complaint(0, lambda: too_long),)),)
     spoken = _without_mark(squeezed(spaced(text).rstrip()))
     written = put_in_writing(spoken, units, english=not told)
-    said = corrected(written, tree, units)
+    said = _with_its_own(corrected(written, tree, units), tree)
     read = _read_items(items_in(said, tree, units), text, tree=tree, units=units, garnish=garnish)
     read = _without_repeats(read, said, written)
     if not any(each.in_other_order for line in read for each in line.complaints):
         return read
     pieces = in_pieces(said, units)
-    for better in dict.fromkeys((said, pieces, put_apart(pieces, tree))):
+    apart = put_apart(pieces, tree)
+    for better in dict.fromkeys((said, pieces, apart, with_a_name_put_right(apart, tree))):
         ways = [said_freely(better, tree, units, told)]
         if better is not said:
             ways.insert(0, items_in(better, tree, units))
+        ways += put_in_place(better, tree, units)
         for way in filter(None, ways):
             again = _read_items(way, text, tree=tree, units=units, garnish=garnish)
             if not any(each.complaints for each in again):
@@ -381,6 +387,25 @@ def _read_english(
                     for each in again
                 )
     return read
+
+
+_ITS_OWN = re.compile(
+    r"\b(?:its|their)[ ](?:own[ ])?(?P<what>syrup|brine|juice|liquid|leaves)\b", re.IGNORECASE
+)
+
+
+def _with_its_own(said: Traced, tree: FamilyTree) -> Traced:
+    """*1 cocktail cherry + 1 tsp of its syrup*: the syrup is that of what was named before."""
+    plain = said.text.casefold()
+    own = _ITS_OWN.search(said.text) if "its " in plain or "their " in plain else None
+    name = next(reversed(list(names_in(said.text[: own.start()], tree))), None) if own else None
+    if own is None or name is None:
+        return said
+    written = singular(folded(said.text[name.start : name.end]))
+    for thing in (tree.in_sentence(name.key), written):
+        if named(f"{thing} {own['what']}", tree):
+            return said.said_instead(*own.span(), f"{thing} {own['what']}")
+    return said
 
 
 def _with_its_slips(
@@ -586,6 +611,7 @@ def _questions(draft: Draft, choice: Choice, text: str, tree: FamilyTree) -> Ite
         unclear = f"“{left}” corrects nothing that was found here"
         yield Complaint(draft.at, lambda: unclear)
     others = (
+        _one_of_a_list(draft, match),
         _a_slip_of_what_narrows(draft, choice, tree),
         _which_of_a_flavour(draft, choice, tree),
         _for_how_many(draft, choice),
@@ -605,6 +631,32 @@ def _questions(draft: Draft, choice: Choice, text: str, tree: FamilyTree) -> Ite
     if doubt:
         unsure = f"“{doubt.group().strip()}” says that this is not settled yet"
         yield Complaint(draft.at, lambda: unsure)
+
+
+_OR_LIST = re.compile(
+    r"[,(][ ]*(?P<list>(?:[\w' -]+,[ ]*)*[\w' -]+?[ ,]+or[ ][\w' -]+)[ .]*(?:$|[),;])",
+    re.IGNORECASE,
+)
+
+
+def _one_of_a_list(draft: Draft, match: Match) -> Complaint | None:
+    """The question of *vodka (plain, citrus, or vanilla)*, of which one narrowed the kind."""
+    listed = _OR_LIST.search(draft.rest) if "or " in draft.rest.casefold() else None
+    if listed is None:
+        return None
+    words = [each.strip() for each in re.split(r",|\bor\b", listed["list"]) if each.strip()]
+    called = folded(match.called)
+    taken = [
+        each for each in words if re.search(rf"(?<!\w){re.escape(folded(each))}(?!\w)", called)
+    ]
+    before = folded(draft.rest[: listed.start()])
+    taken = [each for each in taken if folded(each) not in before]
+    if not taken or len(taken) == len(words):
+        return None
+    told = f"which one is meant, {spoken_list(words, 'or')}?"
+    front = draft.plain[: draft.at] + draft.rest[: listed.start()].rstrip(" ,(")
+    answer = f"{front} ({taken[0]})"
+    return Complaint(draft.at, lambda: f"{told} likely “{answer}”", answer=answer)
 
 
 _ASKED_ALONE: Mapping[str, str] = {
@@ -865,9 +917,18 @@ def _with_statements(whole: Match, found: Match, tree: FamilyTree) -> Match:
 def _completed_by_use(draft: Draft, tree: FamilyTree) -> tuple[Match | None, tuple[str, ...]]:
     """*Two dashes aromatic* are bitters, *¾ oz rich demerara* is a syrup: the measure tells."""
     amount = draft.amount
-    if amount is None or dimension(amount.unit, draft.units) not in ("volume", "part"):
+    herb = amount is not None and amount.unit in ("handful", "bunch", "sprig")
+    if amount is None or (
+        not herb and dimension(amount.unit, draft.units) not in ("volume", "part")
+    ):
         return None, ()
-    ends = ("bitters",) if amount.unit in ("dash", "drop") else ("syrup", "juice", "single malt")
+    ends = (
+        ("leaf",)
+        if herb
+        else ("bitters",)
+        if amount.unit in ("dash", "drop")
+        else ("syrup", "juice", "single malt")
+    )
     for name, notes in without_notes(draft.rest):
         said = folded(name).split()
         says_something = words_of_a_name(folded(name)) and said[-1] not in ADJECTIVES
@@ -909,7 +970,7 @@ def _said_as_one(found: Match) -> bool:
     return bool(words) and singular(words[-1]) == words[-1]
 
 
-_SPOONED = frozenset({"cup", "pint", "imp_pint", "pinch", "handful"})
+_SPOONED = frozenset({"cup", "pint", "imp_pint", "pinch", "handful", "bunch", "scoop"})
 """Volumes in which whole fruit is measured too: *a cup of raspberries*."""
 
 _ASKED_WHICH: Mapping[str, str] = {"bitters": "aromatic"}
@@ -984,7 +1045,8 @@ def _measured(read: ReadLine, draft: Draft, ingredient: Ingredient) -> ReadLine:
     if draft.amount is None:
         if not (unsure and draft.rest[:1].isdigit()):
             return read
-        unread = Complaint(draft.at, lambda: f"this amount cannot be read; {EXAMPLES}")
+        what = f"this amount cannot be read; {EXAMPLES}"
+        unread = Complaint(draft.at, lambda: what, in_other_order=True)
         return replace(read, complaints=(unread,))
     if (draft.amount.high or draft.amount.value) <= 0:
         nothing = f"“{draft.amount.value:g}” is nothing; an amount is above nothing"

@@ -86,7 +86,8 @@ def which_one(
         return None
     told = next((note for note in notes if _TOLD_ELSEWHERE.search(note)), None)
     pointed = re.search(
-        rf"\b(?:that|this|our|my|your|those|the)[ ](?:[\w'-]+[ ])?{re.escape(folded(said))}\b",
+        rf"\b(?:that|this|our|my|your|those|the|its"
+        rf"|their)[ ](?:[\w'-]+[ ])?{re.escape(folded(said))}\b",
         folded(text),
     )
     if told is None and pointed is None:

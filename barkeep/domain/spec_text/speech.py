@@ -301,14 +301,14 @@ _IN_PIECES = re.compile(
     r"(?P<count>(?:[0-9]{1,2}(?:[ ]?(?:-|–|to|or)[ ]?[0-9]{1,2})?|an?|one|two|three|four|five"
     r"|six|a[ ]few"
     r"|a[ ]couple(?:[ ]of)?)[ ])(?P<what>(?:(?!of[ ])[^\W\d_]+[- ]){0,2}?"
-    r"(?:strip|ribbon|chunk|knob|thumb|nub|segment|spear|disc|round|ring|stalk|swath|curl|piece|shard|sliver|length"
-    r"|cheek|scoop|bunch|bulb|clove|pod|head|ear|rib|nest|flake|shaving|nugget|block|lump)e?s?)"
+    r"(?:strip|ribbon|knob|thumb|nub|segment|spear|disc|round|ring|stalk|swath|curl|piece|shard|sliver|length"
+    r"|cheek|bulb|clove|pod|head|ear|rib|nest|flake|shaving|nugget|block|lump)e?s?)"
     r"[ ](?:of[ ])?(?=[^\W\d_])",
     re.IGNORECASE,
 )
 """*2 wide strips of orange peel*: so many pieces, and what they are like."""
 _ONE_PIECE = re.compile(
-    r"(?:strip|ribbon|knob|chunk|thumb|piece|slice|wedge|wheel|sprig|twist|curl|swath|coin|round|stick)"
+    r"(?:strip|ribbon|knob|thumb|piece|slice|wedge|wheel|sprig|twist|curl|swath|coin|round|stick)"
     r"[ ]of[ ](?=[^\W\d_])",
     re.IGNORECASE,
 )
@@ -338,18 +338,21 @@ _HINTS = re.compile(
     r"\b(?:ea|dshs?|oj|lrg|lge?|w(?=/)|called|call|whats|whatsit|whatchamacallit|what['’]?s|say|know|see"
     r"|ones?|kind|sort|style|stuff|type|version|variety|not|other|another|similar|anything|something"
     r"|whatever|still|leave|skip|omit|really|honestly|seriously|easy|seven|same|much|equal|some|bit|little|ounce"
-    r"|barspoon|teaspoon|tablespoon|cup|drop|dash|splash|stick|perch|hang|pop|inch|in|cm|for)\b"
+    r"|barspoon|teaspoon|tablespoon|cup|drop|dash|splash|stick|perch|hang|pop|inch|in|cm|for"
+    r"|chunks?|cubes|out|off|on|removed|intact|attached|blend|shake|stir|mix|muddle|strain)\b"
     r"|\b(?:touch|hint|whisper|kiss|tad|inch(?:es)?|soaked|doused|drenched|moistened|saturated)\b"
     r"|optional|[ ]shakes?[ ]|[¹²³†‡*]|that['’]?s|which[ ]is|it['’]s"
     r"|[ ]or[ ](?:two|three)\b|[ -]to[ -](?:one|two|[12])\b"
     r"|\b(?:lt|dk|garn|gf|med|sml?|frsh|fr|sqzd|swt|verm|choc|mara|pref|xtra|hvy|blk|wht|bbn|teq|lem"
     r"|jce|juc|simp|aro|arom|liqu?|syr|gren|bt?trs|bitt|crm|rasp|cukes?|pom|cran|elderfl|bourb|champ"
     r"|prosec|sqz|sqzed|chld)\b|[ ][x×][ ]?[0-9]"
-    r"|only|parts?|which|any[ ]|[ ]or,|[0-9]-[a-z]|[ ]\([0-9]+\)|[ ]o['’][ ]|fat[ ]"
+    r"|only|parts?|which|any[ ]|[ ]or,|[0-9]-[a-z]|[ ]\((?:[0-9]+|one|two|three|four|five|six"
+    r"|eight|ten|twelve)\)|[ ]o['’][ ]|fat[ ]"
     r"|[ ]or[ ]so[ ]|(?:white"
     r"|yolk)s?[ ](?:from|of)"
     r"|\b(?:less|more|nothing|better|no|is|are|works|could|e[.]?g|and[ ](?:all|everything))\b"
-    r"|[ ]just[ ]|[ ]to[ ]the|all[ ]the[ ]way|fill"
+    r"|[ ]just[ ]|[ ]to[ ]the"
+    r"|all[ ]the[ ]way|fill"
     r"|,[ ]+(?:ou|oz|m|c|da|dr|p|b|te|ta|ts|tb)|of,|^[|]|[0-9]cm|\""
     r"|trust|believe|swear|promise|cold|torched|singed|slapped|smacked|spanked|clapped|bruised",
     re.IGNORECASE,
@@ -585,6 +588,9 @@ def _from_cells(said: Traced, units: BarUnits) -> Traced:
     cells = [said.part(*span).stripped() for span in spans]
     measured = [each for each in cells if _is_an_amount(each.text, units)]
     others = [each for each in cells if each not in measured]
+    unit = next((each for each in others if _is_a_unit(each.text, units)), None)
+    if unit and len(measured) == 1 and amount_at(f"{measured[0].text} ", units).unit is None:  # type: ignore[union-attr]
+        measured, others = [joined((measured[0], " ", unit))], [x for x in others if x is not unit]
     if len(measured) != 1 or not others:
         return said
     parts: list[Traced | str] = [measured[0], " ", others[0]]
@@ -664,7 +670,8 @@ _HYPHENED = re.compile(
 )
 _COUNT_TWICE = re.compile(
     r"(?<!\w)(?P<word>one|two|three|four|five|six|seven|eight|nine|ten"
-    r"|twelve)[ ]\((?P<count>[0-9]+)\)(?=[ ])",
+    r"|twelve)[ ]\((?P<count>[0-9]+)\)(?=[ ])"
+    r"|(?<!\w)(?P<figure>[0-9]+)[ ]\((?P<again>[^\W\d_]+)\)(?=[ ])",
     re.IGNORECASE,
 )
 _OF = re.compile(r"(?<=\w[ ])o['’](?=[ ])", re.IGNORECASE)
@@ -686,8 +693,9 @@ def _with_small_words_in_full(said: Traced, _units: BarUnits) -> Traced:
     if hyphen:
         said = said.said_instead(*hyphen.span("hyphen"), " ")
     twice = _COUNT_TWICE.search(said.text)
-    if twice and _FIGURES_OF.get(folded(twice["word"])) == twice["count"]:
-        said = said.said_instead(*twice.span(), twice["count"])
+    number = str(twice["count"] or twice["figure"]) if twice else ""
+    if twice and number == _FIGURES_OF.get(folded(twice["word"] or twice["again"])):
+        said = said.said_instead(*twice.span(), number)
     said = _instead(said, _OF, lambda _: "of")
     so = _OR_SO.search(said.text)
     if so:
@@ -720,6 +728,44 @@ def _with_its_times_first(said: Traced, _units: BarUnits) -> Traced:
     parts = [said.part(*found.span(each)) for each in ("count", "what")]
     lead = said.part(0, found.start())
     return joined((lead, parts[0], " ", parts[1], said.part(found.end())))
+
+
+_CUT_SMALL = re.compile(
+    r"(?P<what>[^\W\d_][\w' -]*?)[ ](?P<chunks>chunks?|cubes)(?=[ .]*(?:$|[,;(]))", re.IGNORECASE
+)
+_NO_CHUNKS = re.compile(r"\b(?:ice|sugar)$", re.IGNORECASE)
+
+
+def _with_its_chunks_first(said: Traced, units: BarUnits) -> Traced:
+    """*6 pineapple chunks* are 6 chunks of pineapple; of 2 cups of them it is a note."""
+    amount = next(amounts_in(said.text, units), None) if "c" in said.text else None
+    found = _CUT_SMALL.match(said.text, amount.end + 1) if amount and amount.start == 0 else None
+    if amount is None or found is None or _NO_CHUNKS.search(found["what"]):
+        return said
+    what, chunks = (said.part(*found.span(each)) for each in ("what", "chunks"))
+    rest, count = said.part(found.end()), said.part(0, amount.end)
+    if amount.amount.unit is not None:
+        return joined((count, " ", what, ", ", chunks, rest))
+    if chunks.text.casefold() == "cubes":
+        return said
+    return joined((count, " ", chunks, " ", what, rest))
+
+
+_PART_OUT = re.compile(
+    r"(?<=[\w)])(?P<gap>[ ]+)(?:seeds?|skin|peel|pith|stems?|rind|core|pips|stones?|ribs?|husk)[ ]"
+    r"(?:out|off|on|in|removed|intact|attached)[ .!]*$"
+    r"|(?<=[\w)])(?P<then>[ ]+)(?:and|then)[ ](?:blend|shake|stir|mix|muddle|strain)"
+    r"(?:[ ](?:it|well|hard|everything|again|gently|briefly|them|until|smooth))*[ .!]*$",
+    re.IGNORECASE,
+)
+
+
+def _with_its_parts_behind(said: Traced, _units: BarUnits) -> Traced:
+    """*Jalapeño seeds out* is jalapeño, seeds out."""
+    found = _PART_OUT.search(said.text)
+    if found is None or not said.text[: found.start()].strip():
+        return said
+    return said.said_instead(*found.span("gap" if found["gap"] else "then"), ", ")
 
 
 def _with_its_size_in_figures(said: Traced, _units: BarUnits) -> Traced:
@@ -853,6 +899,8 @@ _WAYS: tuple[Callable[[Traced, BarUnits], Traced], ...] = (
         _with_its_choice_behind,
         _with_its_count_first,
         _with_its_times_first,
+        _with_its_chunks_first,
+        _with_its_parts_behind,
         _with_its_ratio_of_parts,
         _with_its_ratio,
         _with_its_top_behind,

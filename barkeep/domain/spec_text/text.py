@@ -27,9 +27,11 @@ from barkeep.domain.spec_text.around_the_name import MARK
 from barkeep.domain.spec_text.blocks import Row, blocks
 from barkeep.domain.spec_text.corrections import (
     corrects,
+    meant_instead,
     points_back,
     put_right,
     says_again,
+    speaks_of_putting_right,
     taken_out,
     target,
     thing_named,
@@ -59,6 +61,7 @@ from barkeep.domain.spec_text.lines import (
     read_lines,
     unknown_name,
 )
+from barkeep.domain.spec_text.traced import squeezed
 from barkeep.domain.specs.garnish_notes import (
     GARNISH,
     garnish_notes,
@@ -135,6 +138,9 @@ _STRAINED = re.compile(
 )
 """*Strain it over …*: what is done last, whatever it is poured over."""
 
+
+_STEP = re.compile(r"[ ]*step[ ](?:[0-9]{1,2}|one|two|three|four|five)[ ]*[:.)–-]?[ ]+", re.I)
+"""*Step 2: add …*"""
 
 _IN_BRACKETS = re.compile(r"^[(\[]([^()\[\]]*)[)\]]$")
 
@@ -238,11 +244,14 @@ class Reading:
         if self._takes_out(text) or self._only_says_again(text) or self._corrects(text, row):
             return False
         read = self._read_after_the_last(text)
+        if self.lines and speaks_of_putting_right(text):
+            self._ask(text, row, tuple(_puts_right_what(each, text) for each in read))
+            return False
         wrong = any(each.complaints for each in read) or self._only_ices(text, read)
         if wrong and self.lines and (begins_a_method(text) or _is_one_word_of_method(text)):
             self.method.append(text)
             return True
-        told_plainly = MARK.sub("", text, 1)
+        told_plainly = _STEP.sub("", MARK.sub("", text, 1), 1)
         if (
             wrong
             and (tells_what_to_do(told_plainly) or tells_what_to_do_elsewhere(told_plainly))
@@ -264,7 +273,12 @@ class Reading:
         if wrong and tells_of_the_page(text) and not _measures(text, self.units):
             self.fields.notes.append(" ".join(text.split()))
             return False
-        first, asked, asks = len(self.lines), [], may_be_kept(text)
+        self._ask(text, row, read)
+        return False
+
+    def _ask(self, text: str, row: int, read: Sequence[ReadLine]) -> None:
+        """Take lines in as they were read, with what is asked about them."""
+        first, asked, asks = len(self.lines), list[str](), may_be_kept(text)
         for each in read:
             line = replace(each, row=row, complaints=())
             for complaint in each.complaints:
@@ -277,11 +291,12 @@ class Reading:
         if asked:
             question = as_sentence("; ".join(asked))
             self._asked.append(_Asked(first, len(self.lines), " ".join(text.split()), question))
-        return False
 
     def _only_ices(self, text: str, read: Sequence[ReadLine]) -> bool:
         """*Strain over one big rock*: whether a row says what to do, and names but its ice."""
         ices = all(self.tree.is_a(each.line.ingredient, "ice") for each in read if each.known)
+        if any(each.line.unit == "cup" for each in read if not each.complaints):
+            return False  # blend it with a cup of crushed ice
         strained = _STRAINED.match(text) is not None
         return ices and (strained or (begins_a_method(text) and tells_what_to_do(text)))
 
@@ -309,6 +324,7 @@ class Reading:
         """Put an earlier line right, where this one is a correction of it, or points at it."""
         pointed = points_back(text)
         said = _IN_BRACKETS.sub(r"\1", text.strip()) if pointed is None else pointed
+        said = meant_instead(squeezed(said)).text
         if not self.lines or not (pointed or corrects(said)):
             return False
         number = target(said, [each.line.text for each in self.lines], self.tree)
@@ -324,6 +340,9 @@ class Reading:
         if old.line.text != without_garnish(old.line.text):
             new = replace(new, line=replace(new.line, text=f"Garnish: {joint}"))
         self.lines[number] = replace(new, row=row)
+        if sum(each.row == old.row for each in self.lines) == 0:
+            self.problems = [each for each in self.problems if each.line != old.row]
+            self._asked = [each for each in self._asked if each.first != number]
         return True
 
     def _only_says_again(self, text: str) -> bool:
@@ -436,7 +455,15 @@ class Reading:
     def _garnishes(self, value: str) -> Sequence[tuple[str, ReadLine]]:
         """The garnishes of one line: its parts where each is one, else all of it, else some."""
         read = partial(read_line, tree=self.tree, units=self.units, garnish=True)
-        whole = read(value)
+        several = read_lines(value, self.tree, self.units, garnish=True)
+        whole = several[0]
+        if len(several) > 1:  # 1 lime wedge + 1 mint sprig
+            sure = not any(each.complaints for each in several)
+            return (
+                [(each.line.text, each) for each in several]
+                if sure
+                else [(value, _unsure(several))]
+            )
         in_one = not whole.complaints and not whole.line.note
         if len(value) > LONGEST or in_one:
             return [(value, whole)]
@@ -462,6 +489,20 @@ class Reading:
         likely = guesses(complaint.unknown, self.tree)
         names = [str(each.matched) for each in likely]
         return replace(line, guesses=likely), unknown_name(complaint.unknown, names)
+
+
+def _puts_right_what(read: ReadLine, text: str) -> ReadLine:
+    """What was not understood of a row that puts another right: it is no line of its own."""
+    words = " ".join(text.split())
+    told = f"“{words}” puts a line before it right; write on that line what is meant"
+    asked = Complaint(0, lambda: told)
+    line = replace(read.line, ingredient="", alternatives=(), note="", called="", stated=())
+    return replace(read, line=line, complaints=(asked,))
+
+
+def _unsure(several: Sequence[ReadLine]) -> ReadLine:
+    """The first of several lines of which one is not understood."""
+    return next(each for each in several if each.complaints)
 
 
 def _parted_between_names(value: str, tree: FamilyTree) -> Iterator[str]:

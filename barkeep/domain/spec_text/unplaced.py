@@ -53,6 +53,9 @@ _NO_AMOUNT = re.compile(
     re.IGNORECASE,
 )
 
+_QUOTED = re.compile(r"[\"“„«][^\"”“»]+[\"”“»]")
+"""What is written as a name, whatever its words."""
+
 _TIMES = re.compile(r"(?P<times>[0-9]{1,2})[ ]?[x×*][ ]?", re.IGNORECASE)
 
 _ONLY_HEDGED = re.compile(
@@ -99,7 +102,11 @@ _AS_IT_TASTES = re.compile(
 )
 """*Something juniper-heavy*: what a thing tastes of is no other thing."""
 
-_AND_ALL = re.compile(r"\b[^\W\d_]+[ ]and[ ](?:all|everything)\b", re.IGNORECASE)
+_AND_ALL = re.compile(
+    r"\b(?:the[ ])?(?:yolk|white)s?[ ](?:too|as[ ]well|included|also|in[ ]there)\b"
+    r"|\b[^\W\d_]+[ ]and[ ](?:all|everything)\b",
+    re.IGNORECASE,
+)
 """*Yolk and all*: a part of the thing that the line names."""
 
 _WHAT_IT_IS = re.compile(
@@ -148,7 +155,7 @@ _OR_SO_MANY = re.compile(
 )
 """*Or 3*, *gern auch 6*, *maybe two if it is tart*: another number, of what the line counts."""
 
-_VAGUE_UNITS = frozenset({"handful", "bunch"})
+_VAGUE_UNITS = frozenset({"handful", "bunch", "scoop"})
 
 _TOLD_APART_OF = re.compile(rf"{_TOLD_APART.pattern}(?:(?![ ]and[ ]).)*", re.IGNORECASE)
 """What is told apart, up to what is told beside it: *not lemon* in *not lemon and syrup*."""
@@ -229,6 +236,9 @@ def unplaced(
 
 def _in_a_maker(maker: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> Iterator[Stray]:
     plain = _NO_AMOUNT.sub(" ", maker)
+    quoted = _QUOTED.sub(" ", plain)
+    if not any(found.unit for _, found in _amounts(plain, units)):
+        plain = quoted  # "47 Steps"
     what = _ANOTHER_AMOUNT if placed.amount else _WHOSE_AMOUNT
     amounts = [each for each, found in _amounts(plain, units) if found.unit or not placed.amount]
     yield from (Stray(words, what) for words in amounts)
@@ -296,7 +306,10 @@ _WOULD_DO = re.compile(
 """*Sub: vodka*, *vodka works too*: what would do as well."""
 
 _YOU_CAN = re.compile(
-    r"(?:you|we)[ ](?:can|could|might)[ ](?:also[ ])?(?:use|sub|swap|go|do|make|try)\b.*"
+    r"(?:(?:and|or|but|though|maybe)[ ,]+)?(?:you|we|one)[ ](?:(?:can|could|might)[ ]also"
+    r"|also[ ](?:can|could))[ ](?:use|sub|swap|go"
+    r"|do|make|try)\b[^0-9]*"
+    r"|(?:you|we)[ ](?:can|could|might)[ ](?:also[ ])?(?:use|sub|swap|go|do|make|try)\b.*"
     r"\b(?:too|instead|as[ ]well|also|here|if[ ].*)[ .!]*",
     re.IGNORECASE,
 )

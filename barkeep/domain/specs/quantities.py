@@ -138,6 +138,8 @@ def _converted(
     if unit == "each" and kind in ("mass", "loose", "part"):
         words = {"mass": "by weight", "loose": f"by the {amount.unit}", "part": "by parts"}
         return None, words[kind]
+    if unit == "ml" and amount.unit == "scoop":
+        return None, "by the scoop"
     if unit == "each" and amount.unit in _SPOONS:
         return None, "by volume"
     return to_quantity(amount, unit, units), ""

@@ -275,6 +275,7 @@ salsa picante al gusto | - - hot-sauce
 1 ramita de romero (opcional) | 1 sprig rosemary optional
 ron añejo, 2 oz | 2 oz aged-rum
 we want about two ounces of rum i like a jamaican here | 2 oz jamaican-rum # about / here
+1 oz swet vermoth | 1 oz sweet-vermouth # swet vermoth
 """
 """What is read as its writer expected."""
 
@@ -299,7 +300,6 @@ rhum vieux ou ambré, 4 cl
 """What its writer would ask about too."""
 
 ASKED = r"""
-1 oz swet vermoth
 2 oz blanco tequila infused with jalapeño
 1.5oz brown-butter-washed bourbon
 for the batch one whole bottle of gin

@@ -698,7 +698,7 @@ un soupçon de sel
 2 halbe Limetten
 jugo, 2 oz
 4cl Rye, kein Bourbon
-2 Kugeln Vanilleeis
+2 Kellen Vanilleeis
 ohne Zucker: 3 cl Limettensaft
 6 cl de gin infusé au thé
 une noix de beurre doux

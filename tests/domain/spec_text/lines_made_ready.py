@@ -283,7 +283,6 @@ una tazzina di caffè espresso ristretto
 1 oz de jugo de limón recién exprimido
 1 clara de huevo y unas gotas de amargo
 30 dry curaçao
-Equal parts gin, sweet vermouth and red bitter aperitif
 Grey Ferry bitters, 3 dashes
 1.5 amaro
 normally it's an ounce but today i'm doing three quarters of lemon juice

@@ -52,7 +52,7 @@ Garnish: orange wheel + cocktail cherry | - - orange-slice garnish ; - - cocktai
 one sugar cube soaked w/ 3 dashes aromatic bitters | 1 each sugar-cube ; 3 dash aromatic-bitters # soaked
 1 bottle (750ml) prosecco, chilled | 1 bottle prosecco # chilled
 1 can (14 oz) coconut milk | 1 can coconut-milk # 14 oz
-2 cups pineapple chunks, frozen | 2 cup pineapple-wedge # frozen
+2 cups pineapple chunks, frozen | 2 cup pineapple # chunks / frozen
 1 qt. black tea, brewed strong and cooled | 1 quart black-tea # strong / cooled
 1 dozen eggs, separated | 12 each egg # separated
 crushed ice, lots | - - crushed-ice # lots
