@@ -162,8 +162,7 @@ def test_the_pictures_say_all_of_it_and_each_value_under_the_mouse(small, qtbot)
     assert page.chart.says_at(places[1].center()) == page.chart.marks[1].words
     assert page.chart.says_at(QPointF(-5.0, -5.0)) == words
     page.chart.copy_image()
-    assert QGuiApplication.clipboard().text() == words
-    QGuiApplication.clipboard().clear()  # what lies there would outlive the interpreter
+    assert not QGuiApplication.clipboard().image().isNull()
     press(qtbot, small, KEYS.Key_F7)
     page = small.current
     first = page.table.rows[0]
