@@ -261,6 +261,7 @@ class BottlesScreen(TableScreen[BottleRow]):
             currency=snapshot.settings.currency,
             steps=steps,
             all_entries=everything,
+            payments=self.context.bar.paying.of(row.bottle.product.id),
         )
         actions = self.actions_by_key
         acts = [_push_button(key, actions[key]) for key in _fitting(row.bottle)]
