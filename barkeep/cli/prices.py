@@ -1,4 +1,4 @@
-"""`barkeep product show`, `paid` and `forget`, and `evening`: what was paid, and what a day cost."""
+"""`barkeep product show`, `paid`, `forget`, and `evening`: what was paid, and what a day cost."""
 
 from __future__ import annotations
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
@@ -49,7 +49,7 @@ def cheapest_shop(payments: Sequence[Paid]) -> Paid | None:
     return min(named, key=lambda each: each.worth if has_sizes else each.amount, default=None)
 
 
-def payment_in_words(each: Paid, currency: str) -> str:
+def payment_in_words(each: Paid | Payment, currency: str) -> str:
     """*24.50 EUR at Quay Stores*, or without a shop where none is named."""
     at = f" at {each.shop}" if each.shop else ""
     return f"{price_in_words(each.amount, currency)}{at}"
@@ -62,10 +62,3 @@ def cheapest_in_words(payments: Sequence[Paid], currency: str) -> str:
         return ""
     cost = price_in_words(found.amount, currency)
     return f"It was cheapest at {found.shop}: {cost} on {found.day}."
-
-
-def payments_in_words(payments: Sequence[Paid], currency: str) -> Iterator[str]:
-    """A line for each payment, newest first, and the cheapest shop below them."""
-    for each in newest_first(payments):
-        yield f"{each.day}: {payment_in_words(each, currency)}"
-    yield from filter(None, (cheapest_in_words(payments, currency),))
