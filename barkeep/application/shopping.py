@@ -142,7 +142,7 @@ def _product(session: Session, work: UnitOfWork, bought: Bought) -> Product:
 def _note(bought: Bought, currency: str) -> str:
     if bought.price is None:
         return ""
-    shop = f" at {bought.shop}" if bought.shop else ""
+    shop = " ".join(("", "at", *bought.shop.split())) if bought.shop.strip() else ""
     return f"paid {price_in_words(bought.price, currency)}{shop}"
 
 

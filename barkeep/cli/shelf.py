@@ -207,7 +207,7 @@ def receive(arguments: Arguments, bar: Bar) -> Answer:
 
 def _payment(arguments: Arguments, currency: str) -> Payment | None:
     """What was paid, where it is said. Raises `InvalidField`."""
-    shop = (arguments.shop or "").strip()
+    shop = " ".join((arguments.shop or "").split())
     if arguments.paid is not None:
         return Payment(read_money(arguments.paid, "paid", currency), shop)
     if shop:
