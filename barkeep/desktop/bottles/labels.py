@@ -274,6 +274,7 @@ class _There:
 class AddBottleDialog(FormDialog):
     """`added` carries the bottle."""
 
+    scrolls = True
     added = Signal(object)
 
     def __init__(self, bar: Bar, parent: QWidget | None = None) -> None:

@@ -389,7 +389,9 @@ class BottlesScreen(TableScreen[BottleRow]):
         if row is not None:
             product = row.bottle.product
             receive = partial(self.context.bar.inventory.receive, product.id)
-            self.do(receive, self._choose, f"Received {product.title}")
+            is_unknown = product.price is None and not product.house_made
+            cost = "; nobody knows what it cost" if is_unknown else ""
+            self.do(receive, self._choose, f"Received {product.title}{cost}")
             self.focus_list()
 
     def add_bottle(self) -> None:
