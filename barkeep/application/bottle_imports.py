@@ -313,7 +313,8 @@ class TakingIn:
         assert facts.received is not None
         bought = min(facts.received, row.opened or facts.received)
         price = None if label.house_made else row.draft.price
-        return _Coming(_named(label), facts, tuple(self._entries(row, label)), bought, price)
+        entries = tuple(self._entries(row, label))
+        return _Coming(_named(label), facts, entries, bought=bought, price=price)
 
     def _entries(self, row: ListedBottle, label: Label) -> Iterator[Entry]:
         now = self.work.at
@@ -363,7 +364,11 @@ class TakingIn:
         """Note each price of the list as paid; of a product the bar had, the last is its price."""
         paid = {
             (each.named, each.bought, each.price): Paid(
-                NEW, products[each.named].id, each.bought, each.price, products[each.named].size
+                NEW,
+                products[each.named].id,
+                day=each.bought,
+                amount=each.price,
+                size=products[each.named].size,
             )
             for each in coming
             if each.price is not None

@@ -104,7 +104,7 @@ def note_paid(work: UnitOfWork, product: Product, payment: Payment, day: date) -
     Raises `InvalidField` for less than nothing and for what is made here.
     """
     checked = checked_payment(payment, product)
-    paid = Paid(NEW, product.id, day, checked.amount, product.size, checked.shop)
+    paid = Paid(NEW, product.id, day, checked.amount, size=product.size, shop=checked.shop)
     work.insert("paid", [paid])
     follow_newest(work, product.id)
 

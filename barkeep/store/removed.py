@@ -65,9 +65,13 @@ def _last_changes(connection: Connection) -> When:
 
 def _taken_away(connection: Connection) -> frozenset[int]:
     """The ids of the payments that were once there and changed, such as taken away."""
-    changed = (action_image.c.record == "paid", action_image.c.before.is_not(None))
-    keys = connection.execute(select(_KEY).where(*changed)).scalars()
-    return frozenset(loads(key)[0] for key in keys)
+    keys = (
+        select(_KEY)
+        .join_from(action_image, action)
+        .where(action_image.c.record == "paid", action_image.c.before.is_not(None))
+        .where(action.c.state != "undone")
+    )
+    return frozenset(loads(key)[0] for key in connection.execute(keys).scalars())
 
 
 def _bottles(connection: Connection, when: When) -> Iterator[Removed]:
@@ -95,8 +99,8 @@ def _others(connection: Connection, when: When) -> Iterator[Removed]:
     sessions = select(shoot.c.id, shoot.c.theme).where(shoot.c.hidden)
     for shoot_id, theme in connection.execute(sessions):
         yield Removed("shoot", shoot_id, theme, when.get(("shoot", shoot_id)))
-    costs = select(paid.c.id, paid.c.amount, paid.c.day, product.c.maker, product.c.name)
-    its = costs.join_from(paid, product).where(paid.c.hidden, ~product.c.hidden)
+    columns = (paid.c.id, paid.c.amount, paid.c.day, product.c.maker, product.c.name)
+    its = select(*columns).join_from(paid, product).where(paid.c.hidden, ~product.c.hidden)
     taken = _taken_away(connection)
     for paid_id, amount, day, maker, name in connection.execute(its):
         if ("paid", paid_id) in when and paid_id not in taken:

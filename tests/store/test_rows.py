@@ -63,7 +63,7 @@ def everything(store):
 def test_a_value_is_written_as_the_row_it_was_read_from(kept):
     """Column for column and type for type: undo compares what it remembers with what is there."""
     with kept.unit_of_work("Note") as work:
-        work.insert("paid", [Paid(0, 1, date(2026, 3, 1), 24.5, 700.0, "Quay Stores")])
+        work.insert("paid", [Paid(0, 1, date(2026, 3, 1), 24.5, size=700.0, shop="Quay Stores")])
     found = everything(kept)
     assert found.keys() == KINDS.keys() - {"setting"}
     assert all(found.values())
