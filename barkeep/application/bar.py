@@ -29,6 +29,7 @@ if TYPE_CHECKING:  # each room, and the store, is loaded by whoever enters it fi
     from barkeep.application.kept_verdicts import KeptVerdicts
     from barkeep.application.making import HouseMaking
     from barkeep.application.owner_knowledge import OwnerKnowledge
+    from barkeep.application.paying import Paying
     from barkeep.application.removed import RemovedThings
     from barkeep.application.settings import BarSettings
     from barkeep.application.shoots import Shoots
@@ -379,6 +380,13 @@ class Bar:
         from barkeep.application.backups import Backups
 
         return Backups(self._session)
+
+    @cached_property
+    def paying(self) -> Paying:
+        """What was paid for products, and what a day cost."""
+        from barkeep.application.paying import Paying
+
+        return Paying(self._session)
 
     @cached_property
     def removed(self) -> RemovedThings:

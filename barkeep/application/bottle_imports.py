@@ -7,6 +7,7 @@ from dataclasses import dataclass, field, replace
 from datetime import date, datetime, time
 from functools import cached_property
 
+from barkeep.application.paying import follow_newest
 from barkeep.application.shelving import checked_draft, counted_level, level_within
 from barkeep.documents.bottles_csv import (
     BottlesFile,
@@ -19,6 +20,7 @@ from barkeep.documents.bottles_csv import (
 )
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import (
+    NEW,
     Bottle,
     BottleFacts,
     Entry,
@@ -27,6 +29,7 @@ from barkeep.domain.bottles.bottle import (
     new_bottle,
     product_of,
 )
+from barkeep.domain.bottles.paid import Paid
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.errors import InvalidField, Problem, Stopped, TwoIngredients, UserError
@@ -141,8 +144,11 @@ OF_THE_PRODUCT: Mapping[str, str] = {
     "shape": "shape",
     "barcode": "barcode",
 }
-"""What a row may say of a product, by its word: the bar's own is kept where it says another."""
+"""What a row may say of a product, by its word: the bar's own is kept where it says another, but
+the price, which is what was paid last."""
 
+
+_LAST = "is noted as paid, and is its price from now on unless it was bought again since."
 
 _Named = tuple[str, float, str]
 """By what a product is known: its title, folded, its size and its unit."""
@@ -214,6 +220,9 @@ class _Sorting:
             mine, theirs = getattr(there, field_name), getattr(listed.draft, field_name)
             if theirs not in (None, "") and theirs != mine:
                 kept = _shown(mine)
+                if known and name == "price":
+                    yield f"The product’s price in the bar is {kept}; {_shown(theirs)} {_LAST}"
+                    continue
                 yield f"The product’s {name} stays as in {where}: {kept}, not {_shown(theirs)}."
 
 
@@ -254,6 +263,8 @@ class _Coming:
     named: _Named
     facts: BottleFacts
     entries: tuple[Entry, ...]
+    bought: date
+    price: float | None
 
 
 @dataclass
@@ -299,7 +310,11 @@ class TakingIn:
         facts = row.facts
         if facts.received is None:
             facts = replace(facts, received=self.work.at.date())
-        return _Coming(_named(label), facts, tuple(self._entries(row, label)))
+        assert facts.received is not None
+        bought = min(facts.received, row.opened or facts.received)
+        price = None if label.house_made else row.draft.price
+        entries = tuple(self._entries(row, label))
+        return _Coming(_named(label), facts, entries, bought=bought, price=price)
 
     def _entries(self, row: ListedBottle, label: Label) -> Iterator[Entry]:
         now = self.work.at
@@ -343,6 +358,24 @@ class TakingIn:
             for bottle_id, each in zip(bottle_ids, coming, strict=True)
             for entry in each.entries
         )
+        self._note_prices(coming, products)
+
+    def _note_prices(self, coming: Sequence[_Coming], products: Mapping[_Named, Product]) -> None:
+        """Note each price of the list as paid; of a product the bar had, the last is its price."""
+        paid = {
+            (each.named, each.bought, each.price): Paid(
+                NEW,
+                products[each.named].id,
+                day=each.bought,
+                amount=each.price,
+                size=products[each.named].size,
+            )
+            for each in coming
+            if each.price is not None
+        }
+        self.work.insert("paid", paid.values())
+        for named in dict.fromkeys(named for named, *_rest in paid if named in self._known):
+            follow_newest(self.work, products[named].id)
 
 
 def _located(error: UserError, row: ListedBottle) -> Problem:

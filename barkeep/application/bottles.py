@@ -11,6 +11,7 @@ from typing import Literal
 from barkeep.application.counting import tares_again
 from barkeep.application.done import Done
 from barkeep.application.finding import there
+from barkeep.application.paying import note_paid
 from barkeep.application.session import UseCases
 from barkeep.application.shelving import (
     ROUNDING,
@@ -42,6 +43,7 @@ from barkeep.domain.bottles.bottle import (
     Product,
     history,
 )
+from barkeep.domain.bottles.paid import Payment
 from barkeep.errors import InvalidField, LevelAboveSize
 from barkeep.store import bottles as bottle_rows
 from barkeep.store.unit_of_work import UnitOfWork
@@ -95,16 +97,19 @@ class Inventory(UseCases):
         product_id: int,
         amount: float | None = None,
         facts: BottleFacts = NOTHING_KNOWN,
+        payment: Payment | None = None,
     ) -> Done[Bottle]:
         """Put a bottle on the shelf; full unless `amount` says less, in the product's unit.
 
         What was made here is made today and keeps as long as its ingredient
-        does, unless the dates say otherwise. Raises `LevelAboveSize` or
-        `InvalidField`.
+        does, unless the dates say otherwise. What was paid is noted, and is
+        the product's price where nothing was bought later. Raises
+        `LevelAboveSize` or `InvalidField`.
         """
         with self._session.writing() as work:
             product = product_there(work, product_id)
             bottle_id = self._shelve(work, product, amount, facts)
+            _note(work, product, payment, facts)
         return self._bottle_done(work, bottle_id)
 
     def receive_new(
@@ -112,15 +117,21 @@ class Inventory(UseCases):
         draft: Label,
         amount: float | None = None,
         facts: BottleFacts = NOTHING_KNOWN,
+        payment: Payment | None = None,
     ) -> Done[Bottle]:
         """Take in a product and put a bottle of it on the shelf, both or neither.
 
-        Raises as `add_product` and `receive` do.
+        Raises as `add_product` and `receive` do, and `InvalidField` where the
+        label's price is another than what was paid.
         """
         checked = checked_draft(draft, self._session.tree)
+        if payment is not None and checked.price not in (None, payment.amount):
+            expected = f"{payment.amount:.2f} was paid for it; leave one of the two out"
+            raise InvalidField("price", f"{checked.price:.2f}", expected)
         with self._session.writing() as work:
             product = take_in(work, checked)
             bottle_id = self._shelve(work, product, amount, facts)
+            _note(work, product, payment, facts)
         return self._bottle_done(work, bottle_id)
 
     def open(self, bottle_id: int) -> Done[Bottle]:
@@ -239,6 +250,12 @@ class Inventory(UseCases):
     ) -> int:
         work.label = f"Receive {product.title}"
         return shelve(self._session, work=work, product=product, amount=amount, facts=facts)
+
+
+def _note(work: UnitOfWork, product: Product, payment: Payment | None, facts: BottleFacts) -> None:
+    """Note what was paid on the day that a bottle came, where it was said."""
+    if payment is not None:
+        note_paid(work, product, payment, facts.received or work.at.date())
 
 
 def _refuse_overfull(work: UnitOfWork, old: Product, draft: Label) -> None:

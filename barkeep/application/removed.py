@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from barkeep.application.done import Done
+from barkeep.application.paying import follow_newest
 from barkeep.application.session import UseCases
 from barkeep.domain.phrases import folded
 from barkeep.errors import AmbiguousName, DuplicateName, UnknownName
-from barkeep.store.bottles import product_named
+from barkeep.store.bottles import product_named, product_paid_for
 from barkeep.store.removed import Removed, RemovedKind, product_behind, read_removed
 from barkeep.store.specs import taken_names
 from barkeep.store.unit_of_work import UnitOfWork
@@ -43,6 +44,8 @@ class RemovedThings(UseCases):
                 raise DuplicateName("spec", thing.name)
             if kind != "product":
                 work.change(kind, (thing_id,), hidden=False)
+            if kind == "paid":
+                follow_newest(work, product_paid_for(work.connection, thing_id))
         return self._session.finished(work, lambda _bar: thing)
 
 

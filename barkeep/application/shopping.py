@@ -10,12 +10,14 @@ from math import isfinite
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient, find_product
+from barkeep.application.paying import note_paid
 from barkeep.application.session import Session, UseCases
 from barkeep.application.shelving import checked_draft, product_there, shelve, take_in
 from barkeep.domain.bar.pars import Par, read_par
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bar.to_buy import MOST_TO_BUY, ToBuy, less_bought, with_to_buy
 from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Label, Product
+from barkeep.domain.bottles.paid import Payment
 from barkeep.domain.buying.packages import Purchase, package_for, packages_for
 from barkeep.domain.buying.plan import Plan
 from barkeep.domain.buying.shopping import ShoppingItem
@@ -35,7 +37,8 @@ class Bought:
     """So many packages of one product: its id, or a draft of a new one.
 
     `price` was paid for each, in the bar's currency, None where that is not
-    known. They came today unless `received` says when.
+    known, at a `shop` where one is named. They came today unless `received`
+    says when.
     """
 
     product: int | Label
@@ -43,6 +46,7 @@ class Bought:
     price: float | None = None
     received: date | None = None
     use_by: date | None = None
+    shop: str = ""
 
 
 class Shopping(UseCases):
@@ -51,8 +55,8 @@ class Shopping(UseCases):
     def receive(self, bought: Sequence[Bought]) -> Done[tuple[Bottle, ...]]:
         """Put all packages on the shelf, full, or none of them; one undo takes them back.
 
-        What was paid becomes the product's price and is noted in the ledger; what was put on
-        the list by hand is off it.
+        What was paid is noted, in the ledger too, and is the product's price where nothing was
+        bought later; what was put on the list by hand is off it.
         Raises `UnknownName`, `DuplicateName`, and `InvalidField` for a day to
         come, a price below nothing, or a count that is not 1 to 99.
         """
@@ -123,20 +127,24 @@ def _refuse(bought: Bought, today: date) -> None:
 
 
 def _product(session: Session, work: UnitOfWork, bought: Bought) -> Product:
-    """The product at the price that was paid. Raises `InvalidField` for what is made here."""
+    """The product, with what was paid for it noted. Raises `InvalidField` for what is made here."""
     if isinstance(bought.product, Label):
         product = take_in(work, checked_draft(bought.product, session.tree))
     else:
         product = product_there(work, bought.product)
     if product.house_made:
         raise InvalidField("product", product.title, "it is made here, not bought")
-    if bought.price is not None and bought.price != product.price:
-        work.change("product", (product.id,), price=bought.price)
+    if bought.price is not None:
+        payment = Payment(bought.price, bought.shop)
+        note_paid(work, product, payment, bought.received or work.at.date())
     return product
 
 
 def _note(bought: Bought, currency: str) -> str:
-    return "" if bought.price is None else f"paid {price_in_words(bought.price, currency)}"
+    if bought.price is None:
+        return ""
+    shop = " ".join(("", "at", *bought.shop.split())) if bought.shop.strip() else ""
+    return f"paid {price_in_words(bought.price, currency)}{shop}"
 
 
 def _label(products: Sequence[Product]) -> str:

@@ -47,6 +47,9 @@ COMMANDS = (
         parts=(
             Command("list", "list the products and how many bottles each has", "product:listed"),
             Command("add", "take in a product without a bottle of it", "product:add"),
+            Command("show", "show one with what was paid for it", "prices:show"),
+            Command("paid", "note what was paid for a product some day", "prices:note"),
+            Command("forget", "take away what was noted as paid", "prices:forget"),
             Command("remove", "take a product away that has no bottles", "product:remove"),
             Command(
                 "redate", "correct when a bottle was made, and its use-by day", "product:redate"
@@ -67,6 +70,7 @@ COMMANDS = (
     ),
     Command("buy", "what to buy for shoots and pars, and what was bought", "buying:buy"),
     Command("history", "what happened to a bottle", "shelf:history"),
+    Command("evening", "what was poured on a day, and what it cost", "prices:evening"),
     Command(
         "spec",
         "read, add, show, find, analyse, riff on and compare specs",
@@ -388,6 +392,7 @@ OPEN_BOTTLE = argument(
     "bottle", metavar="BOTTLE", help="its id, or its maker and name; of several the open one"
 )
 PRODUCT = argument("product", metavar="PRODUCT", help="its maker and name")
+SHOP = argument("--shop", metavar="NAME", help="where it was bought")
 USE_BY = argument("--use-by", type=day, metavar="DAY", help="how long it keeps")
 WITHIN = argument(
     "--within",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 from itertools import chain
 
 from barkeep.application.bar import Bar
@@ -17,6 +18,7 @@ from barkeep.application.shopping import (
     read_weighing,
 )
 from barkeep.cli.arguments import (
+    SHOP,
     WITHIN,
     Arguments,
     argument,
@@ -290,11 +292,14 @@ _BUY = (
     one_of(*_BUY),
     flag("--no-pars", "buy for the shoots only"),
     argument("--on", type=day, metavar="DAY", help="when it was received (default: today)"),
+    SHOP,
 )
 def buy(arguments: Arguments) -> Answer:
     """What to buy, what was bought and is taken in, or the pars, set or listed."""
     if arguments.on is not None and not arguments.received:
         raise InvalidField("on", arguments.on, "it says when --received things came")
+    if arguments.shop is not None and not arguments.received:
+        raise InvalidField("shop", arguments.shop, "it says where --received things were bought")
     with opened_bar(arguments) as bar:
         if arguments.received:
             return _receive(bar, arguments)
@@ -385,7 +390,10 @@ def _list_by_hand(bar: Bar, arguments: Arguments) -> Answer:
 
 
 def _receive(bar: Bar, arguments: Arguments) -> Answer:
-    bought = [read_bought(each, bar.snapshot, arguments.on) for each in arguments.received]
+    bought = [
+        replace(read_bought(each, bar.snapshot, arguments.on), shop=arguments.shop or "")
+        for each in arguments.received
+    ]
     bottles = bar.shopping.receive(bought).value
     return Answer(
         lambda: {"received": [_bottle_json(each) for each in bottles]},

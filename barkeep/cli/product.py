@@ -30,12 +30,12 @@ def listed(_arguments: Arguments, bar: Bar) -> Answer:
             each.title,
             snapshot.knowledge.tree.name(each.ingredient),
             show_quantity(each.size, each.unit),
-            str(_bottles_of(each, snapshot)),
+            str(bottles_of(each, snapshot)),
         )
         for each in products
     )
     return Answer(
-        lambda: {"products": [_json(each, snapshot) for each in products]},
+        lambda: {"products": [product_json(each, snapshot) for each in products]},
         table(("product", "ingredient", "size", "bottles"), rows),
     )
 
@@ -79,7 +79,7 @@ def add(arguments: Arguments, bar: Bar) -> Answer:
     strong = "" if strength is None else f" Its strength is {strength:g} % vol."
     heavy = f" {size.said}" if size.said else ""
     return Answer(
-        lambda: {"products": [_json(product, snapshot)]},
+        lambda: {"products": [product_json(product, snapshot)]},
         f"{product.title} is known.{strong}{heavy} "
         "“barkeep receive” puts a bottle of it on the shelf.",
     )
@@ -128,11 +128,11 @@ def _given(written: date | str) -> date | None:
     return written if isinstance(written, date) else None
 
 
-def _bottles_of(product: Product, snapshot: Snapshot) -> int:
+def bottles_of(product: Product, snapshot: Snapshot) -> int:
     return sum(each.product.id == product.id for each in snapshot.bottles)
 
 
-def _json(product: Product, snapshot: Snapshot) -> dict[str, object]:
+def product_json(product: Product, snapshot: Snapshot) -> dict[str, object]:
     return {
         "product": product.title,
         "ingredient": snapshot.knowledge.tree.name(product.ingredient),
@@ -140,5 +140,5 @@ def _json(product: Product, snapshot: Snapshot) -> dict[str, object]:
         "size": product.size,
         "unit": product.unit,
         "price": product.price,
-        "bottles": _bottles_of(product, snapshot),
+        "bottles": bottles_of(product, snapshot),
     }

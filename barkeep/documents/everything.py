@@ -78,6 +78,18 @@ class Bottle(Kept, frozen=True, kw_only=True):
     removed: bool
 
 
+class Paid(Kept, frozen=True, kw_only=True):
+    """What one bottle or pack cost on a day, in the bar's currency; `size` as bought, if known."""
+
+    id: Id
+    product_id: Id
+    day: date
+    amount: NotNegative
+    size: Positive | None = None
+    shop: str = ""
+    removed: bool = False
+
+
 class Entry(Kept, frozen=True, kw_only=True):
     """One line of the ledger, in the unit of the bottle's product; the newer, the larger its id."""
 
@@ -353,6 +365,7 @@ class WholeBar(Kept, frozen=True, kw_only=True):
     own_ingredients: tuple[OwnIngredient, ...]
     own_stand_ins: tuple[OwnStandIn, ...]
     own_recipes: tuple[OwnRecipe, ...]
+    paid: tuple[Paid, ...] = ()
 
 
 class _Head(Struct):
@@ -485,6 +498,7 @@ def _misfits(whole: WholeBar) -> Iterator[tuple[str, str]]:
         "products": [each.id for each in whole.products],
         "bottles": [each.id for each in whole.bottles],
         "ledger": [each.id for each in whole.ledger],
+        "paid": [each.id for each in whole.paid],
         "specs": [each.id for each in whole.specs],
         "trials": [each.id for each in whole.trials],
         "shoots": [each.id for each in whole.shoots],
@@ -505,6 +519,7 @@ def _misfits(whole: WholeBar) -> Iterator[tuple[str, str]]:
     yield from _twice("specs", drinks, "another spec has its name")
     refers = (
         ("bottles", "product_id", [each.product_id for each in whole.bottles], "products"),
+        ("paid", "product_id", [each.product_id for each in whole.paid], "products"),
         ("ledger", "bottle_id", [each.bottle_id for each in whole.ledger], "bottles"),
         ("trials", "spec_id", [each.spec_id for each in whole.trials], "specs"),
     )

@@ -12,10 +12,20 @@ from typing import Any
 
 from sqlalchemy import Connection, func, insert, select
 
-from barkeep.domain.bottles.bottle import Bottle, Entry, Label, Level, Product, Tare, fold
+from barkeep.domain.bottles.bottle import (
+    Bottle,
+    Entry,
+    Label,
+    Level,
+    Product,
+    Tare,
+    active,
+    fold,
+)
+from barkeep.domain.bottles.paid import Paid, newest_first
 from barkeep.domain.phrases import folded
 from barkeep.store.rows import MANY, Mapper, insert_many
-from barkeep.store.schema import bottle, ledger, product
+from barkeep.store.schema import bottle, ledger, paid, product
 
 PRODUCT = Mapper(
     Product,
@@ -37,6 +47,8 @@ BOTTLE = Mapper(
         "hidden": lambda _one: False,
     },
 )
+
+PAID = Mapper(Paid, paid, beside={"hidden": lambda _one: False})
 
 _ENTRY = Mapper(Entry, ledger)
 
@@ -113,6 +125,38 @@ def read_bottle(connection: Connection, bottle_id: int) -> Bottle | None:
     (row,) = rows
     product = _products_of(connection, rows, ())[row.product_id]
     return _bottle(row, product, {}, entries_by_bottle(connection, {bottle_id}))
+
+
+def read_paid(connection: Connection, product_id: int) -> tuple[Paid, ...]:
+    """What was paid for a product, newest first, hidden payments left out."""
+    own = select(*PAID.columns).where(paid.c.product_id == product_id, ~paid.c.hidden)
+    return newest_first(PAID.every(connection, own))
+
+
+def product_paid_for(connection: Connection, paid_id: int) -> int:
+    """The id of the product that a payment was for."""
+    found = connection.execute(select(paid.c.product_id).where(paid.c.id == paid_id))
+    return int(found.scalar_one())
+
+
+def entries_between(
+    connection: Connection, begin: datetime, end: datetime
+) -> Mapping[Product, Sequence[Entry]]:
+    """Product -> the entries that count of its bottles from one moment until before another.
+
+    Those of bottles and products that were removed since are among them.
+    """
+    moved = select(ledger.c.bottle_id).where(ledger.c.at >= begin, ledger.c.at < end).distinct()
+    ids = connection.execute(moved).scalars().all()
+    its = select(bottle.c.id, bottle.c.product_id).where(bottle.c.id.in_(moved))
+    product_of = {row.id: row.product_id for row in connection.execute(its)}
+    of = _PRODUCTS.where(product.c.id.in_(set(product_of.values())))
+    by_id = {each.id: each for each in PRODUCT.every(connection, of)}
+    found: dict[Product, list[Entry]] = {}
+    for bottle_id, entries in entries_by_bottle(connection, ids).items():
+        own = [each for each in active(entries) if begin <= each.at < end]
+        found.setdefault(by_id[product_of[bottle_id]], []).extend(own)
+    return found
 
 
 def bottles_of(connection: Connection, product_id: int) -> int:

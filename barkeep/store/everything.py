@@ -26,6 +26,7 @@ from barkeep.store.unit_of_work import UnitOfWork
 _TABLES = {
     "products": schema.product,
     "bottles": schema.bottle,
+    "paid": schema.paid,
     "ledger": schema.ledger,
     "specs": schema.spec,
     "trials": schema.trial,

@@ -11,7 +11,26 @@ from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
-from sqlalchemy import JSON, Connection, Engine, inspect, select, update
+from sqlalchemy import (
+    JSON,
+    BigInteger,
+    Boolean,
+    CheckConstraint,
+    Column,
+    Connection,
+    Date,
+    Engine,
+    Float,
+    ForeignKey,
+    Index,
+    Integer,
+    MetaData,
+    Table,
+    Text,
+    inspect,
+    select,
+    update,
+)
 from sqlalchemy import column as lying_column
 from sqlalchemy import table as lying_table
 from sqlalchemy.exc import OperationalError
@@ -136,6 +155,30 @@ def _sealed(connection: Connection) -> None:
     )
 
 
+def _what_was_paid(connection: Connection) -> None:
+    """The owner's history of prices, empty: a price that is known says nothing of when or where."""
+    server = "postgresql"
+    number = Integer().with_variant(BigInteger(), server)
+    words = Text().with_variant(Text(collation="C"), server)
+    tables = MetaData()
+    Table("product", tables, Column("id", number, primary_key=True))
+    paid = Table(
+        "paid",
+        tables,
+        Column("id", number, primary_key=True),
+        Column("product_id", number, ForeignKey("product.id"), nullable=False),
+        Column("day", Date, nullable=False),
+        Column("amount", Float, nullable=False),
+        Column("size", Float),
+        Column("shop", words, nullable=False),
+        Column("hidden", Boolean, nullable=False),
+        CheckConstraint("amount >= 0"),
+        CheckConstraint("size > 0"),
+        Index("paid_for_product", "product_id"),
+    )
+    paid.create(connection)
+
+
 def _widen_images(
     connection: Connection,
     record: str,
@@ -185,6 +228,7 @@ STEPS: tuple[Step, ...] = (
     _words_of_lines,
     _unsettled_lines,
     _sealed,
+    _what_was_paid,
 )
 """The first step makes schema 2 out of schema 1, and so on. A released step never changes."""
 

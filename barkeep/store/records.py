@@ -72,6 +72,7 @@ KINDS: Mapping[str, RecordKind] = {
         bottles.PRODUCT, frozenset({Part.PRODUCTS, Part.BOTTLES})
     ),
     "bottle": RecordKind.numbering_itself(bottles.BOTTLE, frozenset({Part.BOTTLES})),
+    "paid": RecordKind.numbering_itself(bottles.PAID, frozenset({Part.BOTTLES})),
     "spec": RecordKind.numbering_itself(specs.SPEC, frozenset({Part.SPECS})),
     "trial": RecordKind.numbering_itself(specs.TRIAL, frozenset({Part.TRIALS})),
     "shoot": RecordKind.numbering_itself(shoots.SHOOT, frozenset({Part.SHOOTS})),

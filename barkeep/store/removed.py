@@ -12,10 +12,11 @@ from sqlalchemy import Connection, Text, cast, func, select
 
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bottles.bottle import Product, active, fold
+from barkeep.domain.phrases import price_in_words
 from barkeep.store.bottles import PRODUCT, entries_by_bottle
-from barkeep.store.schema import action, action_image, bottle, product, shoot, spec, trial
+from barkeep.store.schema import action, action_image, bottle, paid, product, shoot, spec, trial
 
-RemovedKind = Literal["bottle", "product", "spec", "trial", "shoot"]
+RemovedKind = Literal["bottle", "product", "spec", "trial", "shoot", "paid"]
 KINDS: tuple[RemovedKind, ...] = get_args(RemovedKind)
 
 
@@ -62,6 +63,17 @@ def _last_changes(connection: Connection) -> When:
     return {(record, loads(key)[0]): at for record, key, at in connection.execute(images)}
 
 
+def _taken_away(connection: Connection) -> frozenset[int]:
+    """The ids of the payments that were once there and changed, such as taken away."""
+    keys = (
+        select(_KEY)
+        .join_from(action_image, action)
+        .where(action_image.c.record == "paid", action_image.c.before.is_not(None))
+        .where(action.c.state != "undone")
+    )
+    return frozenset(loads(key)[0] for key in connection.execute(keys).scalars())
+
+
 def _bottles(connection: Connection, when: When) -> Iterator[Removed]:
     hidden = select(bottle.c.id, bottle.c.product_id).where(bottle.c.hidden)
     product_of = {row.id: row.product_id for row in connection.execute(hidden)}
@@ -87,6 +99,14 @@ def _others(connection: Connection, when: When) -> Iterator[Removed]:
     sessions = select(shoot.c.id, shoot.c.theme).where(shoot.c.hidden)
     for shoot_id, theme in connection.execute(sessions):
         yield Removed("shoot", shoot_id, theme, when.get(("shoot", shoot_id)))
+    columns = (paid.c.id, paid.c.amount, paid.c.day, product.c.maker, product.c.name)
+    its = select(*columns).join_from(paid, product).where(paid.c.hidden, ~product.c.hidden)
+    taken = _taken_away(connection)
+    for paid_id, amount, day, maker, name in connection.execute(its):
+        if ("paid", paid_id) in when and paid_id not in taken:
+            continue  # that a bottle came was undone, and with it what it cost
+        words = f"{price_in_words(amount)} for {maker} {name}".replace("  ", " ")
+        yield Removed("paid", paid_id, f"{words}, {day}", when.get(("paid", paid_id)))
 
 
 def product_behind(connection: Connection, thing: Removed) -> Product | None:

@@ -33,7 +33,7 @@ Cells = dict[str, Any]
 
 _EMPTY: Mapping[str, Any] = {
     **dict.fromkeys(("maker", "barcode", "note", "notes", "method", "glass", "ice"), ""),
-    **dict.fromkeys(("credit", "source", "changed", "label", "how", "called"), ""),
+    **dict.fromkeys(("credit", "source", "changed", "label", "how", "called", "shop"), ""),
     **dict.fromkeys(("hidden", "house_made", "optional", "garnish", "won", "position"), 0),
     "ticked": "[]",
     "technique": "unknown",

@@ -1,6 +1,7 @@
 """The tables of one bar, as SQLAlchemy Core metadata.
 
-Nothing that the user made is deleted: products, bottles, specs, trials and shoots are hidden.
+Nothing that the user made is deleted: products, bottles, what was paid, specs, trials and
+shoots are hidden.
 Ledger rows are only ever added, which SQLite's triggers below hold to, and those in
 `server_tables`. Types and constraints are those PostgreSQL has too.
 """
@@ -85,6 +86,22 @@ bottle = Table(
     Column("full_g", Float),
     Column("dash_ml", Float),
     Index("bottle_of_product", "product_id"),
+)
+
+
+paid = Table(
+    "paid",
+    METADATA,
+    Column("id", Integer, primary_key=True),
+    Column("product_id", ForeignKey("product.id"), nullable=False),
+    Column("day", Date, nullable=False),
+    Column("amount", Float, nullable=False),
+    Column("size", Float),
+    Column("shop", Text, nullable=False),
+    Column("hidden", Boolean, nullable=False),
+    CheckConstraint("amount >= 0"),
+    CheckConstraint("size > 0"),
+    Index("paid_for_product", "product_id"),
 )
 
 

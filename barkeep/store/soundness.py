@@ -129,6 +129,7 @@ _IN_WORDS: Mapping[str, str] = {
     "yields > 0": "more than 0",
     "ratio > 0": "more than 0",
     "price >= 0": "0 or more",
+    "amount >= 0": "0 or more",
     "closeness > 0 AND closeness <= 1": "more than 0 and at most 1",
     "wanted <> offered": "another ingredient than what is offered",
     "(kind = 'reverse') = (reverses IS NOT NULL)": "reverse where it names another entry",

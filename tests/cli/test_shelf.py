@@ -190,7 +190,7 @@ class TestReceive:
     def test_a_full_bottle_of_a_known_product(self, barkeep, bar, open_bottle, snapshot):
         title = open_bottle.product.title
         answer = barkeep("--bar", bar, "receive", title, "--json").answer
-        assert list(answer) == ["id", "product", "unit", "level", "made", "use_by"]
+        assert list(answer) == ["id", "product", "unit", "level", "made", "use_by", "paid"]
         assert answer["level"] == open_bottle.product.size
         new = next(each for each in snapshot().bottles if each.id == answer["id"])
         assert new.product.title == title and new.level.state == "sealed"

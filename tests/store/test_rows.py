@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import sqlite3
 from contextlib import closing
+from datetime import date
 from pathlib import Path
 
 import pytest
 
+from barkeep.domain.bottles.paid import Paid
 from barkeep.store import bottles, knowledge, records, shoots, specs
 from barkeep.store.connection import APPLICATION_ID
 from barkeep.store.records import KINDS
@@ -35,6 +37,11 @@ def everything(store):
         found = {
             "product": [((each.id,), each) for each in bottles.read_products(connection)],
             "bottle": [((each.id,), each) for each in bottles.read_bottles(connection)],
+            "paid": [
+                ((each.id,), each)
+                for product in bottles.read_products(connection)
+                for each in bottles.read_paid(connection, product.id)
+            ],
             "spec": [((each.id,), each) for each in specs.read_specs(connection)],
             "trial": [((each.id,), each) for each in specs.read_trials(connection)],
             "shoot": [((each.id,), each) for each in shoots.read_shoots(connection)],
@@ -55,6 +62,8 @@ def everything(store):
 
 def test_a_value_is_written_as_the_row_it_was_read_from(kept):
     """Column for column and type for type: undo compares what it remembers with what is there."""
+    with kept.unit_of_work("Note") as work:
+        work.insert("paid", [Paid(0, 1, date(2026, 3, 1), 24.5, size=700.0, shop="Quay Stores")])
     found = everything(kept)
     assert found.keys() == KINDS.keys() - {"setting"}
     assert all(found.values())

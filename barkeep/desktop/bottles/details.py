@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
-from datetime import datetime, time
+from datetime import date, datetime, time
 from itertools import pairwise
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
@@ -38,6 +38,7 @@ from barkeep.domain.bottles.level_words import (
     percent,
     quantity,
 )
+from barkeep.domain.bottles.paid import Paid, cheapest_in_words, payment_in_words
 from barkeep.domain.ingredients.tree import Ingredient
 from barkeep.domain.phrases import capitalised, price_in_words
 
@@ -176,12 +177,15 @@ def sections_of(
     steps: LedgerSteps,
     *,
     all_entries: bool,
+    payments: Sequence[Paid] = (),
 ) -> tuple[DetailSection, ...]:
-    """Facts, cautions, how it can be measured, and the ledger of one bottle."""
+    """Facts, cautions, what was paid, how it can be measured, and the ledger of one bottle."""
     found = [DetailSection("Label", tuple(_facts(row, ingredient, currency)))]
     notes = tuple(_cautions(row, ingredient))
     if notes:
         found.insert(0, DetailSection("Look out", notes))
+    if payments:
+        found.append(DetailSection("Paid", tuple(_paid(payments, currency, row.on))))
     found.append(DetailSection("Dates", tuple(_dates(row, ingredient))))
     if container.shape is not None:
         found.append(DetailSection("Measuring", tuple(_measuring(row.bottle, container))))
@@ -227,6 +231,15 @@ def _facts(row: BottleRow, ingredient: Ingredient, currency: str) -> Iterator[De
         yield DetailRow(price_in_words(product.price, currency), "Price")
     if product.barcode:
         yield DetailRow(product.barcode, "Barcode")
+
+
+def _paid(payments: Sequence[Paid], currency: str, on: date) -> Iterator[DetailRow]:
+    """What was paid, newest first, and below it the shop that was cheapest."""
+    for each in payments:
+        yield DetailRow(payment_in_words(each, currency), short_date(each.day, on))
+    cheapest = cheapest_in_words(payments, currency)
+    if cheapest:
+        yield DetailRow(cheapest, "Cheapest")
 
 
 def _size(row: BottleRow) -> str:

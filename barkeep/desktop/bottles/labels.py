@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
 from barkeep.application.bar import Bar
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
+from barkeep.application.shopping import read_money
 from barkeep.desktop.ingredients.teaching import teach
 from barkeep.desktop.screens.form_dialog import FormDialog, read_number
 from barkeep.desktop.screens.name_completion import (
@@ -30,6 +31,7 @@ from barkeep.domain.bottles.containers import container_for, like_tare
 from barkeep.domain.bottles.level_words import number
 from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
 from barkeep.domain.bottles.package_sizes import PackageSize, package_size
+from barkeep.domain.bottles.paid import Payment
 from barkeep.domain.bottles.shapes import shipped_shapes
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import capitalised, folded
@@ -262,15 +264,17 @@ KNOWN = "The bar knows this product, so only the bottle is new. Change the name 
 
 @dataclass(frozen=True, slots=True)
 class _There:
-    """What is in the bottle, None for full, and what else is written of it."""
+    """What is in the bottle, None for full, what else is written of it, and what was paid."""
 
     amount: float | None
     facts: BottleFacts
+    payment: Payment | None
 
 
 class AddBottleDialog(FormDialog):
     """`added` carries the bottle."""
 
+    scrolls = True
     added = Signal(object)
 
     def __init__(self, bar: Bar, parent: QWidget | None = None) -> None:
@@ -279,7 +283,8 @@ class AddBottleDialog(FormDialog):
         self.known: Product | None = None
         """The product that was chosen from what the bar knows."""
         self.label = LabelFields(self, bar)
-        self.edits = {**self.label.edits, "level": QLineEdit(), "use by": QLineEdit()}
+        own = ("level", "use by", "paid", "shop")
+        self.edits = {**self.label.edits, **{name: QLineEdit() for name in own}}
         self._add_fields()
         self._complete()
         self.say_intro(NEW)
@@ -291,14 +296,18 @@ class AddBottleDialog(FormDialog):
         known = self.known
         if known is not None:
             there = self._read_there(known)
-            self._receive(lambda: inventory.receive(known.id, there.amount, there.facts))
+            self._receive(
+                lambda: inventory.receive(known.id, there.amount, there.facts, there.payment)
+            )
             return
         draft = self.label.read()
         there = self._read_there(draft)
         if draft is None:
             self.has_problems()
             return
-        self._receive(lambda: inventory.receive_new(draft, there.amount, there.facts))
+        self._receive(
+            lambda: inventory.receive_new(draft, there.amount, there.facts, there.payment)
+        )
 
     def field_of(self, error: UserError) -> str | None:
         return _of_a_label(error, too_much="level") or super().field_of(error)
@@ -316,6 +325,10 @@ class AddBottleDialog(FormDialog):
         self.edits["level"].setPlaceholderText("Full; or such as 0.5, 350 ml or 11.5 cm high")
         self.add_field("use by", "Us&e by", self.edits["use by"])
         self.edits["use by"].setPlaceholderText(f"Optional, such as {self._bar.snapshot.on}")
+        self.add_field("paid", "Pai&d", self.edits["paid"], self._bar.snapshot.settings.currency)
+        self.edits["paid"].setPlaceholderText("Optional: what this one cost, such as 24.50")
+        self.add_field("shop", "Sh&op", self.edits["shop"])
+        self.edits["shop"].setPlaceholderText("Optional: where it was bought")
 
     def _complete(self) -> None:
         products = NameCompleter(product_names(self._bar.snapshot.products), self, free=True)
@@ -342,7 +355,18 @@ class AddBottleDialog(FormDialog):
         if level and product is not None:
             measured = self.read("level", lambda: self._level(level, product))
             amount = measured.amount if measured else None
-        return _There(amount, BottleFacts(use_by=use_by))
+        return _There(amount, BottleFacts(use_by=use_by), self._payment())
+
+    def _payment(self) -> Payment | None:
+        """What was paid; where only the shop is written, it is asked for."""
+        written, shop = self.edits["paid"].text().strip(), self.edits["shop"].text().strip()
+        if not written:
+            if shop:
+                self.refuse("paid", "Say what was paid there, or leave the shop out.")
+            return None
+        currency = self._bar.snapshot.settings.currency
+        amount = self.read("paid", lambda: read_money(written, "paid", currency))
+        return None if amount is None else Payment(amount, shop)
 
     def _level(self, text: str, product: Label) -> MeasuredLevel:
         snapshot = self._bar.snapshot

@@ -269,6 +269,7 @@ class BottlesScreen(TableScreen[BottleRow]):
             currency=snapshot.settings.currency,
             steps=steps,
             all_entries=everything,
+            payments=self.context.bar.paying.of(row.bottle.product.id),
         )
         actions = self.actions_by_key
         acts = [_push_button(key, actions[key]) for key in _fitting(row.bottle)]
@@ -396,7 +397,9 @@ class BottlesScreen(TableScreen[BottleRow]):
         if row is not None:
             product = row.bottle.product
             receive = partial(self.context.bar.inventory.receive, product.id)
-            self.do(receive, self._choose, f"Received {product.title}")
+            is_unknown = product.price is None and not product.house_made
+            cost = "; nobody knows what it cost" if is_unknown else ""
+            self.do(receive, self._choose, f"Received {product.title}{cost}")
             self.focus_list()
 
     def add_bottle(self) -> None:

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QDialog,
     QHBoxLayout,
     QHeaderView,
+    QLineEdit,
     QTableWidget,
     QTableWidgetItem,
     QWidget,
@@ -264,6 +265,7 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         self.why = text_label("", quiet=True, wrap=True)
         self.banner = Banner()
         self.on = day_field(self._bar.snapshot.on, latest=self._bar.snapshot.on)
+        self.shop = QLineEdit()
         self.all_button = button("Tick all of the l&ist", self.table.tick_all)
         self.copy_button = button("&Copy list", self.copy_list)
         self.off_button = button("Ta&ke off the list", self.take_off_list)
@@ -302,8 +304,15 @@ class ShoppingDialog(RefusedInBanner, QDialog):
             return
         received = day_in(self.on)
         bought = [
-            bought_of(
-                each.item, count=each.count, price=each.price, received=received, tree=self._tree
+            replace(
+                bought_of(
+                    each.item,
+                    count=each.count,
+                    price=each.price,
+                    received=received,
+                    tree=self._tree,
+                ),
+                shop=self.shop.text().strip(),
             )
             for each in taken
         ]
@@ -415,6 +424,9 @@ class ShoppingDialog(RefusedInBanner, QDialog):
 
     def _prepare(self) -> None:
         self.on.setAccessibleName("Bought on")
+        self.shop.setAccessibleName("Shop")
+        self.shop.setPlaceholderText("Shop, if wanted")
+        self.shop.setToolTip("Where what is ticked was bought; kept with what it cost")
         self.shoots.setFixedWidth(LIST_WIDTH)
         for each in (
             self.pars_button,
@@ -450,6 +462,9 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         words = text_label("Bough&t on")
         words.setTextFormat(Qt.TextFormat.AutoText)
         words.setBuddy(self.on)
+        at = text_label("&at")
+        at.setTextFormat(Qt.TextFormat.AutoText)
+        at.setBuddy(self.shop)
         return row_of(
             self.copy_button,
             self.all_button,
@@ -457,6 +472,8 @@ class ShoppingDialog(RefusedInBanner, QDialog):
             SPRING,
             words,
             self.on,
+            at,
+            self.shop,
             self.close_button,
             self.put_button,
         )

@@ -49,15 +49,20 @@ def cost_of(contents: Iterable[Content], snapshot: Snapshot) -> Cost:
 
 def cost_of_draws(draws: Iterable[Draw], snapshot: Snapshot) -> Cost:
     """What is taken out of bottles costs together; `Cost.unpriced` names what nobody knows."""
+    return cost_of_amounts(((each.bottle.product, each.amount) for each in draws), snapshot)
+
+
+def cost_of_amounts(amounts: Iterable[tuple[Product, float]], snapshot: Snapshot) -> Cost:
+    """What so much of each product costs together, an amount in the product's unit."""
     prices = Prices(snapshot)
     total, unpriced = 0.0, []
-    for draw in draws:
-        each = unit_price(draw.bottle.product)
-        price = prices.of(draw.bottle.ingredient) if each is None else each
+    for product, amount in amounts:
+        each = unit_price(product)
+        price = prices.of(product.ingredient) if each is None else each
         if price is None:
-            unpriced.append(draw.bottle.ingredient)
+            unpriced.append(product.ingredient)
         else:
-            total += price * draw.amount
+            total += price * amount
     missing = tuple(dict.fromkeys(unpriced))
     return Cost(None if missing else total, snapshot.settings.currency, total, missing)
 
