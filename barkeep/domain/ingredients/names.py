@@ -22,7 +22,7 @@ of spelling gives a guess, which is never sure enough to be taken without asking
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence, Set
 from dataclasses import dataclass, replace
 from itertools import combinations
 
@@ -86,6 +86,7 @@ WORDS_AFTER = re.compile(
         |for[ ](?:(?:extra|some|a[ ](?:bit|little|touch)[ ]of|added|more)[ ])?(?:[a-z]+ness|depth
             |body|spice|acidity|balance|texture|foam|froth|length|fizz|heat|bite|kick|aroma|smoke
             |flavou?r|scent|dilution|luck|fun|height|crunch|looks|show|contrast|structure|lift)\b
+        |for[ ]preference|by[ ]preference|if[ ]possible
         |for[ ](?:garnish|rinsing|the[ ]\w+|this|that|colour|color|good|me|you|us|an?[ ]\w+)
         |as[ ](?:a[ ])?(?:garnish|rinse|float|usual|needed)|or[ ]so|or[ ]thereabouts
         |give[ ]or[ ]take
@@ -134,6 +135,7 @@ STATEMENT = re.compile(
     rf"(?:aged[ ])?(?:at[ ]least[ ]|over[ ])?(?:{_NUMBER}[ ]?(?:-|–"
     rf"|to)[ ]?)?{_NUMBER}[ -]?(?:years?|yrs?\.?|yo|y/o)\b(?:[ -]?old)?"
     r"|[0-9]+(?:[.,][0-9]+)?[ ]?%[ ]?(?:(?:blue[ ])?agave|vol\.?|abv|alc\.?)?|[0-9]+[ -]?proof\b"
+    r"|[0-9]+(?:[.,][0-9]+)?[ ]?(?:°[ ]?)?b(?:ri)?x\b"
     r"|[0-9]+(?:[.,][0-9]+)?[ ]?°|[0-9]+(?:[.,][0-9]+)?[ ]?:[ ]?[0-9]+(?:[.,][0-9]+)?"
     r"|dry[ -]hopped\b|\bhors[ ]d['’][âa]ge\b|(?:v\.?s\.?o\.?p\.?|x\.?o\.?|v\.?s\.?"
     r"|napoleon)(?!\w)",
@@ -463,6 +465,13 @@ def narrowed(found: Match, note: str, tree: FamilyTree) -> Match | None:
     return whole or (_narrowed_by(bare, found, note, tree) if bare != words else None)
 
 
+def _below_beside(key: str, more: Set[str], tree: FamilyTree) -> set[str | None]:
+    """*Dry sherry, fino*: kinds below one that are named by what they are all kinds of."""
+    above = [_name_words(name) for each in tree[key].parents for name in tree[each].all_names]
+    keys = {tree.by_words.get(frozenset(each | more)) for each in above if not more <= each}
+    return {each for each in keys if each and each != key and tree.is_a(each, key)}
+
+
 _BETWEEN_KINDS = re.compile(r"[ ](?:and|or|&)[ ]|[ ]?/[ ]?", re.IGNORECASE)
 
 
@@ -498,6 +507,7 @@ def _narrowed_by(extra: Sequence[str], found: Match, note: str, tree: FamilyTree
             more = {_stem(word) for word in chosen}
             keys = {tree.by_words.get(frozenset(each | more)) for each in own if not more <= each}
             keys -= {None, found.key}
+            keys = keys or _below_beside(found.key, more, tree)
             if len(keys) == 1 and tree[str(min(keys, key=str))].unit == tree[found.key].unit:
                 key = str(keys.pop())
                 stated = (_said_of_it(rest, note),) if rest else ()

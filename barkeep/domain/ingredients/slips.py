@@ -67,6 +67,64 @@ def put_right_beside(words: Sequence[str], at: int, known: Iterable[str]) -> fro
     return frozenset(each for each in near if _is_one_off(word, each) or _is_a_slip(word, each))
 
 
+def whole_names_near(word: str, names: Iterable[str]) -> frozenset[str]:
+    """Which whole names of one word a word of eight letters or more differs from by two at most.
+
+    >>> sorted(whole_names_near("grenedine", ["grenadine", "gentian"]))
+    ['grenadine']
+    """
+    if len(word) < LEAST_OF_A_NAME or not word.isalpha():
+        return frozenset()
+    near = (each for each in names if each[:1] == word[0] and len(each) >= LEAST_OF_A_NAME)
+    near = (each for each in near if abs(len(each) - len(word)) <= _MOST_OFF)
+    return frozenset(each for each in near if each != word and _steps(word, each) <= _MOST_OFF)
+
+
+LEAST_OF_A_NAME = 8
+"""Letters from which a whole name may be two letters off."""
+_MOST_OFF = 2
+
+
+def _steps(word: str, other: str) -> int:
+    """How many letters are to be put in, taken out or changed to make one word of another."""
+    row = list(range(len(other) + 1))
+    for at, mark in enumerate(word, start=1):
+        before, row[0] = row[0], at
+        for place, wanted in enumerate(other, start=1):
+            before, row[place] = (
+                row[place],
+                min(row[place] + 1, row[place - 1] + 1, before + (mark != wanted)),
+            )
+    return row[-1]
+
+
+def without_vowels_of(word: str, words: Iterable[str]) -> frozenset[str]:
+    """Which words are written so where vowels are left out: *elderflwr*, *brndy*, *vrmth*.
+
+    >>> sorted(without_vowels_of("brndy", ["brandy", "brownie"]))
+    ['brandy']
+    """
+    if len(word) < _LEAST_LEFT or not word.isalpha():
+        return frozenset()
+    bones = _bones(word)
+    near = (each for each in words if len(each) > len(word) and each[0] == word[0])
+    return frozenset(each for each in near if _bones(each) == bones and _is_within(word, each))
+
+
+_LEAST_LEFT = 4
+_VOWEL = frozenset("aeiou")
+
+
+def _bones(word: str) -> str:
+    return "".join(mark for mark in word if mark not in _VOWEL)
+
+
+def _is_within(word: str, other: str) -> bool:
+    """Whether the letters of a word stand in another in the same order."""
+    letters = iter(other)
+    return all(mark in letters for mark in word)
+
+
 def slips_beside(word: str, words: Iterable[str]) -> frozenset[str]:
     """Which of some words a short one is a letter off, or has two letters of changed about.
 

@@ -39,7 +39,13 @@ from barkeep.domain.ingredients.names import (
     may_change,
     states,
 )
-from barkeep.domain.ingredients.slips import put_right, put_right_beside, slips_of
+from barkeep.domain.ingredients.slips import (
+    put_right,
+    put_right_beside,
+    slips_of,
+    whole_names_near,
+    without_vowels_of,
+)
 from barkeep.domain.ingredients.tree import FamilyTree, singular
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import (
@@ -911,6 +917,34 @@ def with_a_name_put_right(said: Traced, tree: FamilyTree) -> Traced:
             if _STOPS.search(between):
                 continue
             for meant in put_right_beside(row, number - start, tree.words):
+                row[number - start] = meant
+                key = tree.by_name.get(" ".join(row))
+                if key:
+                    found.setdefault(meant, set()).add(key)
+        if len(found) == 1:
+            return said.said_instead(word.start(), word.end(), next(iter(found)))
+    return said
+
+
+def with_a_whole_name_put_right(said: Traced, tree: FamilyTree) -> Traced:
+    """*0.5 oz grenedine*, *elderflwr liqueur*: a whole name with letters wrong, or vowels left out.
+
+    Where two kinds are as near it stays as it is, and so does a word written large.
+    """
+    words = list(WORD.finditer(said.text))
+    for number, word in enumerate(words):
+        plain = folded(word.group())
+        known = plain in tree.words or _is_accounted_for(plain) or unit_named(plain)
+        if known or is_a_number(plain) or not word.group().islower():
+            continue
+        alone = {each for each in whole_names_near(plain, tree.words) if each in tree.by_name}
+        short = without_vowels_of(plain, tree.words)
+        found = {each: {tree.by_name[each]} for each in alone}
+        for start, end in (*_rows_around(number, len(words)), (number, number + 1)):
+            row = [folded(each.group()) for each in words[start:end]]
+            if _STOPS.search(said.text[words[start].start() : words[end - 1].end()]):
+                continue
+            for meant in short:
                 row[number - start] = meant
                 key = tree.by_name.get(" ".join(row))
                 if key:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from barkeep.domain.amounts.spoken import any_amount_at_start
 from barkeep.domain.amounts.units import BarUnits
@@ -22,7 +22,7 @@ RULE = re.compile(r"-{3,}|={3,}")
 """What parts one spec from the next."""
 _HEADER = re.compile(
     r"(?P<name>name|title|glass(?:ware)?|ice|garnish(?:es)?|notes?|riff[ ]of|method|instructions"
-    r"|directions|serves|makes|yields?|tags?|credit|by|source|ingredients(?=[ ]?:$))"
+    r"|directions|serves|servings|makes|yields?|tags?|credit|by|source|ingredients(?=[ ]?:$))"
     r"[ ]?:[ ]?(?P<value>.*)",
     re.IGNORECASE,
 )
@@ -36,7 +36,7 @@ _SERVED = (
     r"(?:e?s)?\b"
 )
 _SERVES_FOUR = re.compile(
-    r"[(\[]?(?:(?:this|it|the[ ]recipe|recipe)[ ])?(?P<name>serves|makes|yields)[ ]"
+    r"[(\[]?(?:(?:this|it|the[ ]recipe|recipe)[ ])?(?P<name>serves|servings|makes|yields?)[ ]"
     rf"(?P<value>(?:[0-9]|(?:about[ ])?{_COUNT}).{{0,40}}?)[)\]]?[.]?",
     re.IGNORECASE,
 )
@@ -69,6 +69,15 @@ _OF_THE_PAGE = re.compile(
     r"(?:[ ]*(?:stars?\b|from\b|rating|\().*)?[ .]*"
     r"|.*\b[0-9]+[ ](?:votes?|ratings?|reviews?|comments?|shares?)[ .]*"
     r"|(?:(?:prep(?:aration)?|total|active|cook(?:ing)?|ready[ ]in|time)\b[ ]?(?:time)?[ ]?:.*)"
+    r"|(?:(?:prep(?:aration)?|total|active|cook(?:ing)?|chill(?:ing)?)[ ]time)\b.*"
+    r"|(?:ratings?|difficulty|skill[ ]level|nutrition(?:al)?(?:[ ](?:facts|information))?"
+    r"|calories|kcal|author|course|cuisine|category|categories|keywords?|votes|reviews?|comments?"
+    r"|updated|published|posted|(?:last[ ])?updated[ ]on|photo(?:graph)?|video|print|servings?)"
+    r"(?:$|[ ]?[:|–-].*|[ ]\(.*|[ ][0-9].*|[ ]by[ ].*)"
+    r"|difficulty[ ](?:easy|medium|hard|simple|moderate|low|high)[ .]*|author[ ][^\W\d_].*"
+    r"|[0-9]+[ ]?(?:kcal|calories|cals?)(?:[ ](?:per|each|a)\b.*)?[ .]*"
+    r"|(?:leave|add|write|post)[ ]a[ ](?:comment|review|rating|reply)[ .!]*"
+    r"|(?:special[ ]|bar[ ]|other[ ])?(?:equipment|tools?|gear)(?:[ ]needed|[ ]required)?[ ]?:.*"
     r"|(?:jump|skip)[ ]to[ ].*|(?:print|pin|save|share|rate)(?:[ ](?:this|the|it|recipe"
     r"|page))*[ !]*"
     r"|(?:(?:it[ ])?tastes?|drinks?|smells?|looks?)[ ]like[ ].*"
@@ -92,6 +101,7 @@ _SAME: Mapping[str, str] = {
     "tag": "tags",
     "by": "credit",
     "yields": "yield",
+    "servings": "serves",
     "for": "serves",
 }
 _ONCE = frozenset({"glass", "ice", "riff of", "credit", "source"})
@@ -125,6 +135,29 @@ def header_in(text: str) -> Header | None:
     if found is None:
         return _foreign_header(plain, text)
     return _header(found["name"].casefold(), found["value"], text)
+
+
+_WITH_A_REST = re.compile(
+    rf"(?P<value>(?:(?:about|around)[ ])?{_COUNT}(?:[ ]{_SERVED})?)[ ]*[:;,–—-]+[ ]*(?P<rest>\S.*)",
+    re.IGNORECASE,
+)
+_FIRST_OF_ALL = re.compile(r"(?P<value>[^,;:0-9]+?)[ ]*[,;:][ ]*(?P<rest>\S.*)")
+
+
+def header_and_rest(header: Header, units: BarUnits) -> tuple[Header, str] | None:
+    """*Serves 8: 1 bottle of wine*: the field and what is measured behind it, None without that."""
+    counts = header.name in ("serves", "makes", "yield")
+    if not counts and header.name not in ("glass", "tags", "credit", "source"):
+        return None
+    found = (_WITH_A_REST if counts else _FIRST_OF_ALL).fullmatch(header.value)
+    rest = found["rest"] if found else ""
+    try:
+        amount = any_amount_at_start(rest, units) if rest else None
+    except (AmountError, NegativeAmount):
+        return None
+    if found is None or amount is None or amount.unit in (None, "each"):
+        return None
+    return replace(header, value=found["value"]), rest
 
 
 def serves_in_title(text: str) -> tuple[str, Header] | None:

@@ -49,7 +49,12 @@ from barkeep.domain.spec_text.flavours import may_be_poured
 from barkeep.domain.spec_text.for_so_many import question_of
 from barkeep.domain.spec_text.foreign_grammar import Unsure
 from barkeep.domain.spec_text.found import WORD, names_in
-from barkeep.domain.spec_text.freely import put_apart, said_freely, with_a_name_put_right
+from barkeep.domain.spec_text.freely import (
+    put_apart,
+    said_freely,
+    with_a_name_put_right,
+    with_a_whole_name_put_right,
+)
 from barkeep.domain.spec_text.languages import Said, in_english
 from barkeep.domain.spec_text.misplaced import put_in_place
 from barkeep.domain.spec_text.prepared import Prepared, prepared_from, which_one
@@ -136,6 +141,7 @@ _ON_TOP = re.compile(
     r"|your)[ ](?:glass[ ])?rim|as[ ](?:the|an?|our|my|your)[ ]garnish|dusted"
     r"|dusting[ ]of|over[ ](?:the|its|your)[ ](?:foam|froth|head|crust)|^dusting[ ]of"
     r"|on[ ](?:the[ ])?(?:side|edge|lip)(?:[ ]of[ ](?:the|your|each)[ ]glass)?$"
+    r"|^for[ ](?:the[ ]|an?[ ]|your[ ])?rim(?:ming)?$"
     r"|^to[ ](?:finish|decorate)$|^(?:(?:freshly|finely|lightly)[ ])?(?:grated|dusted|shaved"
     r"|sprinkled)"
     r"[, ]+(?:over|on)(?:[ ](?:it|top|the[ ](?:top|drink|foam|surface|glass)))?$"
@@ -373,7 +379,8 @@ def _read_english(
         return read
     pieces = in_pieces(said, units)
     apart = put_apart(pieces, tree)
-    for better in dict.fromkeys((said, pieces, apart, with_a_name_put_right(apart, tree))):
+    put_right = (with_a_name_put_right(apart, tree), with_a_whole_name_put_right(apart, tree))
+    for better in dict.fromkeys((said, pieces, apart, *put_right)):
         ways = [said_freely(better, tree, units, told)]
         if better is not said:
             ways.insert(0, items_in(better, tree, units))
@@ -651,6 +658,8 @@ def _one_of_a_list(draft: Draft, match: Match) -> Complaint | None:
     ]
     before = folded(draft.rest[: listed.start()])
     taken = [each for each in taken if folded(each) not in before]
+    if len(taken) == 1 and len(words) == 2 and folded(words[1]) in ("similar", "the like"):
+        return None
     if not taken or len(taken) == len(words):
         return None
     told = f"which one is meant, {spoken_list(words, 'or')}?"

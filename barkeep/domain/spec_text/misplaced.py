@@ -83,6 +83,22 @@ def _not_to_forget(said: Traced, tree: FamilyTree) -> tuple[Traced, ...]:
     return (joined((said.part(*found.span("what")), ", ", said.part(*found.span("told")))),)
 
 
+_GOMME = re.compile(r"(?P<what>[^\W\d_]+)(?P<gap>[ ]+)(?P<gomme>gomme)(?:[ ]syrup)?\b", re.I)
+
+
+def _as_its_syrup(said: Traced, tree: FamilyTree) -> tuple[Traced, ...]:
+    """*Raspberry gomme* is a raspberry syrup, made with gum."""
+    found = _GOMME.search(said.text)
+    if found is None or not named(f"{found['what']} syrup", tree):
+        return ()
+    whole = said.said_instead(*found.span("gomme"), "syrup, gomme")
+    if found.group().casefold().endswith("syrup"):
+        gomme = said.part(*found.span("gomme"))
+        parts = (said.part(0, found.start("gomme")), "syrup, ", gomme, said.part(found.end()))
+        whole = joined(parts)
+    return (whole,)
+
+
 def put_in_place(said: Traced, tree: FamilyTree, units: BarUnits) -> Iterator[tuple[Traced, ...]]:
     """Each way in which a line may be put in the usual order, as the things that it then is."""
     ways = (
@@ -96,6 +112,7 @@ def put_in_place(said: Traced, tree: FamilyTree, units: BarUnits) -> Iterator[tu
         _not_to_forget(said, tree),
         _narrowed(said, tree),
         _with_its_juice(said, tree),
+        _as_its_syrup(said, tree),
         _with_a_stop_between(said, tree, units),
     )
     yield from filter(None, ways)

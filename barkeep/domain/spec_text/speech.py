@@ -25,11 +25,13 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator, Mapping
 
+from barkeep.domain.amounts.amount import Amount
 from barkeep.domain.amounts.units import BarUnits, unit_named
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import amount_at, amounts_in, is_a_number
 from barkeep.domain.spec_text.misheard import as_said
 from barkeep.domain.spec_text.traced import Traced, joined
+from barkeep.domain.spec_text.unplaced import is_the_same
 
 _SHORTHAND: Mapping[str, str] = {
     "ea": "each",
@@ -367,7 +369,7 @@ def put_in_writing(said: Traced, units: BarUnits, *, english: bool = True) -> Tr
     """
     said = as_said(_with_spoken_stops(said))
     said = _with_spoons_in_full(said) if english else said
-    said = _without_what_is_said_again(said)
+    said = _as_jotted(_without_what_is_said_again(said), units)
     proof = _PROOF_IN_A_NAME.search(said.text) if "151" in said.text else None
     if proof:
         said = said.said_instead(*proof.span("gap"), ", ")
@@ -375,6 +377,109 @@ def put_in_writing(said: Traced, units: BarUnits, *, english: bool = True) -> Tr
         return said
     for way in _WAYS:
         said = way(said, units)
+    return said
+
+
+_TIMES_FIRST = re.compile(
+    r"[0-9]{1,2}(?P<times>[ ]?[x×][ ]+)"
+    r"(?!(?:oz|ounces?|ml|cl|l|parts?|cups?|ts?p|tbsp|shots?)\b)(?=[^\W\d_]{2})",
+    re.IGNORECASE,
+)
+"""*2x basil leaves*; what is measured may be meant to be doubled."""
+_WITH = re.compile(r"(?<=[^\W\d_][ ])w(?=[ ])")
+_TOP_UP = re.compile(r"(?<=[^\W\d_])(?P<gap>[ ]+)top[ -](?:up|off)(?=[ .!]*(?:$|[,(]))", re.I)
+_BESIDE = re.compile(r"(?<=\w)(?P<gap>[ ]*[|][ ]*)(?P<much>[0-9¼-¾][^|()]*)$")
+_BRIX = re.compile(
+    r"(?P<gap>[ ]*(?:,[ ]*)?@[ ]*)(?=[0-9]+(?:[.,][0-9]+)?[ ]?(?:°[ ]?)?b(?:ri)?x\b)", re.I
+)
+_PROOF = re.compile(r"(?P<gap>[ ,]+)(?P<number>[0-9]{2,3})[ ]?p(?:f|r?f)\b\.?", re.IGNORECASE)
+_SAID_TWICE = re.compile(r"(?P<much>[^,]{5,30}?)(?P<again>,[ ]+(?P=much))(?=[ ])", re.IGNORECASE)
+_FORGOT = re.compile(
+    r"(?:(?:oh|and|ah|wait|also|so|sorry|yes|now|damn|almost|oops)[ ,]+)*(?:i|we)[ ]"
+    r"(?:almost[ ]|nearly[ ])?forgot[ ](?:about[ ]|to[ ](?:add|say|mention)[ ])?(?:the|my|our)[ ]"
+    r"(?P<rest>[^\W\d_].*)",
+    re.IGNORECASE,
+)
+_GARNISH_IS = re.compile(
+    r"(?:(?:and|so|then|now|okay|ok|finally)[ ,]+)*(?:for|as)[ ]"
+    r"(?:the[ ]|an?[ ]|my[ ]|our[ ])?garnish[ ,]+(?:(?:i|we|you)(?:['’](?:ve|m|re|ll|d))?"
+    r"(?:[ ](?:got|have|am|are|will|would|need|want|use|using|like|take"
+    r"|do|doing|add|adding|going[ ]with|go[ ]with))+|there['’]?s|it['’]?s|that['’]?s)[ ,]+(?=\S)",
+    re.IGNORECASE,
+)
+_OR_MORE = re.compile(
+    r"(?P<one>an?|one|two|three|four|[1-9])(?P<what>[ ](?:[^\W\d_]+)[ ](?:of[ ])?[^,;()]*?)"
+    r"(?P<told>[ ,]+or[ ](?P<more>two|three|four|five|six|[2-9])"
+    r"(?![\w./]|[ ](?:more[ ])?(?!if|when|for|to)\w).*)",
+    re.IGNORECASE,
+)
+_HOW_MANY: Mapping[str, int] = {
+    **{"a": 1, "an": 1, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6},
+    **{str(each): each for each in range(1, 10)},
+}
+
+
+def _as_jotted(said: Traced, units: BarUnits) -> Traced:
+    """What a line is jotted down with: *2x*, *w ginger ale*, *top up*, *@ 50 brix*, *100pf*."""
+    times = _TIMES_FIRST.match(said.text)
+    if times:
+        said = said.said_instead(*times.span("times"), " ")
+    said = _instead(said, _WITH, lambda _: "with") if " w " in said.text else said
+    for pattern, marks in ((_TOP_UP, "top"), (_BRIX, "@")):
+        found = pattern.search(said.text) if marks in said.text.casefold() else None
+        if found and (marks == "@" or amount_at(said.text, units) is None):
+            said = said.said_instead(*found.span("gap"), ", " if marks == "@" else ", to ")
+    proof = _PROOF.search(said.text) if "p" in said.text else None
+    if proof:
+        said = said.said_instead(*proof.span(), f", {proof['number']} proof")
+    beside = _BESIDE.search(said.text) if "|" in said.text[1:] and said.text[0] != "|" else None
+    if beside and _says_the_same(said.text, beside["much"], units):
+        much = said.part(*beside.span("much"))
+        said = joined((said.part(0, beside.start()), " (", much, ")"))
+    return _as_told(said, units)
+
+
+def _with_what_was_forgotten(said: Traced, units: BarUnits) -> Traced:
+    """*I forgot the bitters, two dashes orange* is two dashes of orange bitters."""
+    forgot = _FORGOT.fullmatch(said.text)
+    begins = forgot.start("rest") if forgot else 0
+    amount = next(amounts_in(said.text[begins:], units), None) if forgot else None
+    if amount is None or amount.start == 0:
+        return said
+    what = said.part(begins, begins + amount.start).stripped()
+    if not what.text.strip(" ,:-").replace(" ", "").isalpha():
+        return said
+    what = said.part(begins, begins + len(what.text.rstrip(" ,:-")))
+    return joined((said.part(begins + amount.start).stripped(), " ", what))
+
+
+def _says_the_same(text: str, much: str, units: BarUnits) -> bool:
+    """*1 oz ruby port | 30 ml*: whether what stands beside is the line's own amount again."""
+    first, again = amount_at(text, units), amount_at(f"{much} ", units)
+    if first is None or again is None or not _is_an_amount(much, units):
+        return False
+    return is_the_same(again, Amount(first.value, first.high, first.unit or "each"), units)
+
+
+def _as_told(said: Traced, units: BarUnits) -> Traced:
+    """*One ounce, one ounce of*; *I forgot the bitters, two dashes orange*; *or two if …*."""
+    again = _SAID_TWICE.match(said.text) if "," in said.text else None
+    if again and _is_an_amount(again["much"].removesuffix(" of"), units):
+        said = said.said_instead(*again.span("again"), "")
+    garnish = _GARNISH_IS.match(said.text) if "garnish" in said.text.casefold() else None
+    if garnish:
+        return said.said_instead(0, garnish.end(), "garnish: ")
+    if " forgot " in said.text.casefold():
+        return _with_what_was_forgotten(said, units)
+    more = _OR_MORE.fullmatch(said.text) if " or " in said.text else None
+    if more and _HOW_MANY[folded(more["more"])] > _HOW_MANY[folded(more["one"])]:
+        first = amount_at(said.text, units)
+        if first and first.unit not in (None, "each") and first.high is None:
+            least, most = (_HOW_MANY[folded(more[each])] for each in ("one", "more"))
+            why = more["told"].strip(" ,.")
+            only = why.casefold() == f"or {more['more']}".casefold()
+            said = said.part(0, more.start("told")) if only else said
+            return said.said_instead(*more.span("one"), f"{least} or {most}")
     return said
 
 

@@ -42,6 +42,7 @@ from barkeep.domain.spec_text.headers import (
     RULE,
     Header,
     HeaderFields,
+    header_and_rest,
     header_in,
     is_chatter,
     names_a_glass,
@@ -139,10 +140,41 @@ _STRAINED = re.compile(
 """*Strain it over …*: what is done last, whatever it is poured over."""
 
 
-_STEP = re.compile(r"[ ]*step[ ](?:[0-9]{1,2}|one|two|three|four|five)[ ]*[:.)–-]?[ ]+", re.I)
+_STEP = re.compile(r"[ ]*step[ ](?:[0-9]{1,2}|one|two|three|four|five)[ ]*[:.)–-]*[ ]+", re.I)
 """*Step 2: add …*"""
 
+_NUMBERED = re.compile(r"[ ]*[0-9]{1,2}[.)][ ]+(?=[^\W\d_])")
+"""*2. Add …*"""
+
+_AND_DONE = re.compile(
+    r"(?:add|pour|put|combine|place)[ ].*\b(?:and|then)[ ](?:then[ ])?(?:[^\W\d_]+ly[ ])?"
+    r"(?:stir|shake|strain|mix|muddle|blend|swirl|whisk|serve)\b[^,;:]*",
+    re.IGNORECASE,
+)
+"""*Add the lime juice and stir*: what is added and what is done with it."""
+
+_ADDS = re.compile(r"(?:add|pour|put|combine|place)[ ]", re.IGNORECASE)
+_TOPS = re.compile(r"(?:garnish|top|fill|float|rinse|rim|decorate)\b", re.IGNORECASE)
+"""Steps that name what is nowhere else: they are lines."""
+
 _IN_BRACKETS = re.compile(r"^[(\[]([^()\[\]]*)[)\]]$")
+
+
+def _is_a_step(text: str) -> bool:
+    """*Step 3 - Shake …*, *2. Add the lime juice and stir*: a row of the method by its number."""
+    step = _STEP.match(text) or _NUMBERED.match(text)
+    told = text[step.end() :] if step else ""
+    if not told or _TOPS.match(told):
+        return False
+    begins = tells_what_to_do(told) and begins_a_method(told)
+    added = step is not None and _STEP.match(text) is not None and _ADDS.match(told) is not None
+    return begins or added or _AND_DONE.fullmatch(told.strip()) is not None
+
+
+def _without_its_step(text: str) -> str:
+    """*Step 4: Garnish with a lime wedge*: what is told, without which step it is."""
+    step = _STEP.match(text)
+    return text[step.end() :] if step and _TOPS.match(text, step.end()) else text
 
 
 @dataclass
@@ -241,6 +273,10 @@ class Reading:
         if len(self.lines) >= MOST_LINES:
             self._refuse_more(row, MOST_LINES, "ingredients")
             return False
+        if _is_a_step(text) and not _measures(text, self.units):
+            self.method.append(text)
+            return False
+        text = _without_its_step(text)
         if self._takes_out(text) or self._only_says_again(text) or self._corrects(text, row):
             return False
         read = self._read_after_the_last(text)
@@ -275,6 +311,18 @@ class Reading:
             return False
         self._ask(text, row, read)
         return False
+
+    def take_field(self, header: Header, row: int) -> bool:
+        """Take a field in, and what its row measures behind it; whether that began the method.
+
+        *Serves 8: 1 bottle of dry white wine* says how many, and has an ingredient.
+        """
+        parted = header_and_rest(header, self.units)
+        if parted is None or next(names_in(parted[1], self.tree), None) is None:
+            self.take_header(header, row)
+            return False
+        self.take_header(parted[0], row)
+        return self.take_line(parted[1], row)
 
     def _ask(self, text: str, row: int, read: Sequence[ReadLine]) -> None:
         """Take lines in as they were read, with what is asked about them."""
@@ -638,7 +686,7 @@ def _read_one(rows: Sequence[Row], reading: Reading) -> ReadSpec:
             in_method = True
             reading.take_method(header.value, row.number, row.column, sure=bool(header.value))
         elif header:
-            reading.take_header(header, row.number)
+            in_method = reading.take_field(header, row.number) or in_method
         elif in_method:
             reading.take_method(row.text, row.number, row.column)
         elif row.empty:

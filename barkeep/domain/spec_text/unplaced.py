@@ -27,7 +27,7 @@ from barkeep.domain.amounts.amount import Amount, ReadAmount
 from barkeep.domain.amounts.measures import dimension, to_quantity
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, Unit, unit_named
 from barkeep.domain.ingredients.names import ADJECTIVES, LOOSENED, STATEMENT
-from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.ingredients.tree import FamilyTree, singular
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import (
     ARTICLES,
@@ -266,7 +266,7 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
         if times and plain.endswith(words) and _makes_up(times["times"], amount, placed.amount):
             continue  # 50 ml, which were written as 2 x 25 ml
         if amount.unit not in (None, "each") and not (
-            _says_only_amounts(plain, units) and _same(amount, placed.amount, units)
+            _says_only_amounts(plain, units) and is_the_same(amount, placed.amount, units)
         ):
             yield Stray(words, _ANOTHER_AMOUNT if placed.amount else _WHOSE_AMOUNT)
     counts = [each for each in _words(plain) if folded(each) not in _BETWEEN_NUMBERS]
@@ -289,8 +289,23 @@ def _in_a_note(note: str, placed: Placed, tree: FamilyTree, units: BarUnits) -> 
         better = _says_which_is_better(plain, placed, tree) or _WOULD_DO.fullmatch(plain)
         better = better or _YOU_CAN.fullmatch(plain)
         told = "" if better else told
+        told = "" if _is_of_its_name(note, placed, tree) else told
         told = told if placed.grouping else _WHICH_ONE_IT_IS.sub(" ", told)
         yield from _names(told, placed, tree)
+
+
+_PLEASE_USE = re.compile(
+    r"please[ ](?:only[ ])?use[ ](?P<what>(?:[^\W\d_]+[ ]){0,2}?(?P<last>[^\W\d_]+))[ .!]*",
+    re.IGNORECASE,
+)
+"""*One egg white, please use fresh eggs*."""
+
+
+def _is_of_its_name(note: str, placed: Placed, tree: FamilyTree) -> bool:
+    """Whether what is asked for in a note is what the line's own name speaks of."""
+    asked = _PLEASE_USE.fullmatch(note)
+    own = {word for key in placed.wanted for word in folded(tree.name(key)).split()}
+    return asked is not None and singular(folded(asked["last"])) in own
 
 
 _WOULD_DO = re.compile(
@@ -394,7 +409,7 @@ def _measures(unit: str | None) -> bool:
     return unit is not None and dimension(unit) not in _PIECES
 
 
-def _same(found: ReadAmount, amount: Amount | None, units: BarUnits) -> bool:
+def is_the_same(found: ReadAmount, amount: Amount | None, units: BarUnits) -> bool:
     """Whether an amount only says another again; what cannot be compared is taken to."""
     if amount is None or found.unit is None:
         return False
@@ -435,7 +450,9 @@ def _is_one_of(key: str, said: str, placed: Placed, tree: FamilyTree) -> bool:
 
     *Lime juice, from 2 limes* names nothing else.
     """
-    own = (folded(tree.name(each)) for each in placed.wanted)
+    own = [folded(tree.name(each)) for each in placed.wanted]
+    if folded(said) == "gomme" and any(each.endswith(" syrup") for each in own):
+        return True  # raspberry syrup, gomme: what it is made with
     called = (folded(said), folded(tree.name(key)))
     return (
         folded(said) in _PARTS_OF_A_FRUIT
