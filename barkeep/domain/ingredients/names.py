@@ -325,13 +325,15 @@ def _with_its_notes(
 ) -> tuple[Match, tuple[str, ...]]:
     """The name with what its notes narrow it to or state; the notes that do neither."""
     kept: list[str] = []
+    first = found
     for note in notes:
         for part in filter(None, map(str.strip, _BETWEEN_NOTES.split(note))):
             if _DONE_THEN.match(part):
                 kept.append(part)
                 continue
             narrower = None if _TOLD_APART.match(part) else narrowed(found, part, tree)
-            if narrower is None and _changes(part, found, tree):
+            apart = found is not first and _is_contrary(found, first, part, tree)
+            if apart or (narrower is None and _changes(part, found, tree)):
                 found = replace(found, changed=part)
                 kept.append(part)
             elif narrower:
@@ -345,6 +347,27 @@ def _with_its_notes(
     return found, notes if set(notes) == set(whole) or ", ".join(notes) == ", ".join(
         kept
     ) else whole
+
+
+_CONTRARY = (
+    frozenset({"white", "dark", "gold", "black", "red"}),
+    frozenset({"dry", "sweet", "cream", "fino", "amontillado", "oloroso"}),
+    frozenset({"aged", "unaged", "blanco", "reposado", "anejo"}),
+    frozenset({"ruby", "tawny", "white"}),
+)
+"""Words of which a thing is one and not another."""
+
+
+def _is_contrary(found: Match, first: Match, note: str, tree: FamilyTree) -> bool:
+    """*Port, the ruby one, tawny*: whether a note makes another kind of what a first one told."""
+    said, before = set(_words(note)), set(re.findall(r"\w+", folded(found.called or "")))
+    against = any(said <= each and before & each for each in _CONTRARY)
+    if not said or not against or found.key is None or found.key == first.key:
+        return False
+    other = narrowed(first, note, tree)
+    if other is None or other.key is None:
+        return False
+    return not (tree.is_a(found.key, other.key) or tree.is_a(other.key, found.key))
 
 
 _DONE_THEN = re.compile(

@@ -11,6 +11,7 @@ from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.ingredients.languages import WORD, action_words, header_words, plain, words_of
 from barkeep.domain.ingredients.line_words import tells_nothing_else
 from barkeep.domain.phrases import folded
+from barkeep.domain.spec_text.found import amounts_in
 from barkeep.domain.specs.glasses import glass_named
 from barkeep.errors import AmountError, NegativeAmount
 
@@ -141,15 +142,13 @@ _WITH_A_REST = re.compile(
     rf"(?P<value>(?:(?:about|around)[ ])?{_COUNT}(?:[ ]{_SERVED})?)[ ]*[:;,–—-]+[ ]*(?P<rest>\S.*)",
     re.IGNORECASE,
 )
-_FIRST_OF_ALL = re.compile(r"(?P<value>[^,;:0-9]+?)[ ]*[,;:][ ]*(?P<rest>\S.*)")
 
 
 def header_and_rest(header: Header, units: BarUnits) -> tuple[Header, str] | None:
     """*Serves 8: 1 bottle of wine*: the field and what is measured behind it, None without that."""
-    counts = header.name in ("serves", "makes", "yield")
-    if not counts and header.name not in ("glass", "tags", "credit", "source"):
+    if header.name not in ("serves", "makes", "yield"):
         return None
-    found = (_WITH_A_REST if counts else _FIRST_OF_ALL).fullmatch(header.value)
+    found = _WITH_A_REST.fullmatch(header.value)
     rest = found["rest"] if found else ""
     try:
         amount = any_amount_at_start(rest, units) if rest else None
@@ -158,6 +157,20 @@ def header_and_rest(header: Header, units: BarUnits) -> tuple[Header, str] | Non
     if found is None or amount is None or amount.unit in (None, "each"):
         return None
     return replace(header, value=found["value"]), rest
+
+
+def measures_something(header: Header, units: BarUnits) -> bool:
+    """*Serves 4 (2 oz gin each)*: whether an amount stands behind how many it serves."""
+    if header.name not in ("serves", "makes", "yield"):
+        return False
+    try:
+        first = any_amount_at_start(header.value, units)
+    except (AmountError, NegativeAmount):
+        return False
+    if first is None or first.unit not in (None, "each"):
+        return False
+    found = amounts_in(header.value[first.end :], units)
+    return any(each.amount.unit not in (None, "each") for each in found)
 
 
 def serves_in_title(text: str) -> tuple[str, Header] | None:

@@ -45,6 +45,7 @@ from barkeep.domain.spec_text.headers import (
     header_and_rest,
     header_in,
     is_chatter,
+    measures_something,
     names_a_glass,
     serves_in_method,
     serves_in_title,
@@ -320,6 +321,10 @@ class Reading:
         parted = header_and_rest(header, self.units)
         if parted is None or next(names_in(parted[1], self.tree), None) is None:
             self.take_header(header, row)
+            named = next(names_in(header.value, self.tree), None)
+            if named and measures_something(header, self.units):
+                told = "names an ingredient; give it a line of its own"
+                self.complain(row, header.at + 1, f"“{header.value}” {told}")
             return False
         self.take_header(parted[0], row)
         return self.take_line(parted[1], row)

@@ -11,6 +11,7 @@ from tests.domain.spec_text import (
     lines_brought_in,
     lines_from_afar,
     lines_in_any_order,
+    lines_jotted,
     lines_made_ready,
     lines_set_down,
     lines_told,
@@ -20,7 +21,7 @@ from tests.domain.spec_text.test_lines_as_written import _line_as_said, rows
 TREE = shipped().tree
 TABLES = (
     *(lines_set_down, lines_in_any_order, lines_brought_in, lines_made_ready),
-    *(lines_told, lines_from_afar),
+    *(lines_told, lines_from_afar, lines_jotted),
 )
 READ_AS_MEANT = "\n".join(part.strip() for each in TABLES for part in (each.READ, each.OTHERWISE))
 ASKED = "\n".join(part.strip() for each in TABLES for part in (each.ASKED_RIGHTLY, each.ASKED))
@@ -34,6 +35,8 @@ def in_a_spec(text: str) -> ReadSpec:
 
 READ_AS_MEANT += f"\n{lines_brought_in.OF_THE_SAME_KIND.strip()}"
 READ_AS_MEANT += f"\n{lines_made_ready.OF_THE_SAME_KIND.strip()}"
+READ_AS_MEANT += f"\n{lines_jotted.OF_THE_SAME_KIND.strip()}"
+ASKED += f"\n{lines_jotted.ASKED_OF_THE_SAME_KIND.strip()}"
 ASKED += f"\n{lines_brought_in.ASKED_OF_THE_SAME_KIND.strip()}"
 
 
@@ -67,7 +70,13 @@ def test_what_is_no_ingredient_stays_in_the_words_of_the_spec(text):
     fields = (spec.method, spec.notes, spec.glass, spec.ice, spec.name, f"serves {spec.serves:g}")
     kept = folded(" ".join(fields))
     lost = [word for word in folded(text).split() if word.strip(".,:()") not in kept]
-    assert set(lost) <= {"glass:", "ingredients"}  # the name of the field
+    assert set(lost) <= {"glass:", "ice:", "yield:", "drink", "ingredients"}  # names of fields
+
+
+def test_a_measure_behind_how_many_it_serves_that_is_no_line_is_asked_about():
+    for text in ("Serves 4 (2 oz gin each)", "Serves 1 2 oz gin"):
+        told = [each.message for each in in_a_spec(text).problems]
+        assert any("give it a line of its own" in each for each in told)
 
 
 def test_all_three_hundred_are_there():
@@ -77,6 +86,6 @@ def test_all_three_hundred_are_there():
     last = lines_brought_in
     tables = (last.READ, last.OTHERWISE, last.ASKED_RIGHTLY, last.ASKED)
     assert sum(len(table.strip().splitlines()) for table in tables) == 296
-    for each, count in ((lines_told, 200), (lines_from_afar, 300)):
+    for each, count in ((lines_told, 200), (lines_from_afar, 300), (lines_jotted, 300)):
         tables = (each.READ, each.OTHERWISE, each.ASKED_RIGHTLY, each.ASKED)
         assert sum(len(table.strip().splitlines()) for table in tables) == count
