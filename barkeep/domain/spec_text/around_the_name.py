@@ -301,7 +301,7 @@ _NOT_BEFORE = re.compile(
 )
 _REST_IS_NOTES = re.compile(r"[ ]*(?:$|[,(;#].*|[–—-]+[ ].*)")
 _LOOSE_AFTER = re.compile(
-    r"(?:[ ]*[,(–-][ ]*|[ ])(?:(?:to|as|for)[ ](?:an?[ ]|the[ ])?)?(?P<word>float|rinse)"
+    r"(?:[ ]*[,(–-][ ]*|[ ])(?:(?:to|as|for)[ ](?:an?[ ]|the[ ])?)?(?P<word>float(?:ing)?|rins(?:e|ing))"
     r"(?:[ ]on[ ]top|[ ](?:the[ ])?glass)?[ ]*\)?(?P<tail>[ ]*(?:[,;(].*)?)$",
     re.IGNORECASE,
 )
@@ -914,10 +914,10 @@ def _is_measured_behind(draft: Draft, start: int) -> bool:
 def _take_loose(draft: Draft) -> None:
     """Take *float* or *rinse* off the end: a unit where there is no amount, else a note."""
     said = draft.rest.casefold()
-    loose = _LOOSE_AFTER.search(draft.rest) if "float" in said or "rinse" in said else None
+    loose = _LOOSE_AFTER.search(draft.rest) if "float" in said or "rins" in said else None
     if loose is None or not draft.rest[: loose.start()].strip(" "):
         return
-    word = loose["word"].lower()
+    word = "float" if loose["word"].lower().startswith("float") else "rinse"
     if draft.amount is None:
         starts, ends = (draft.at + each for each in loose.span("word"))
         _set(draft, Amount(1.0, None, word), starts, ends)

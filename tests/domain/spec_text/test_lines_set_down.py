@@ -13,6 +13,7 @@ from tests.domain.spec_text import (
     lines_in_any_order,
     lines_jotted,
     lines_made_ready,
+    lines_never_seen,
     lines_set_down,
     lines_told,
 )
@@ -21,7 +22,7 @@ from tests.domain.spec_text.test_lines_as_written import _line_as_said, rows
 TREE = shipped().tree
 TABLES = (
     *(lines_set_down, lines_in_any_order, lines_brought_in, lines_made_ready),
-    *(lines_told, lines_from_afar, lines_jotted),
+    *(lines_told, lines_from_afar, lines_jotted, lines_never_seen),
 )
 READ_AS_MEANT = "\n".join(part.strip() for each in TABLES for part in (each.READ, each.OTHERWISE))
 ASKED = "\n".join(part.strip() for each in TABLES for part in (each.ASKED_RIGHTLY, each.ASKED))
@@ -86,6 +87,7 @@ def test_all_three_hundred_are_there():
     last = lines_brought_in
     tables = (last.READ, last.OTHERWISE, last.ASKED_RIGHTLY, last.ASKED)
     assert sum(len(table.strip().splitlines()) for table in tables) == 296
-    for each, count in ((lines_told, 200), (lines_from_afar, 300), (lines_jotted, 300)):
+    later = {lines_told: 200, lines_from_afar: 300, lines_jotted: 300, lines_never_seen: 300}
+    for each, count in later.items():
         tables = (each.READ, each.OTHERWISE, each.ASKED_RIGHTLY, each.ASKED)
         assert sum(len(table.strip().splitlines()) for table in tables) == count
