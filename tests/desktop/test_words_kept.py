@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication, QLabel
 
@@ -39,8 +39,10 @@ def window(open_window, bar):
 
 
 def details(window):
-    """All that the details of the page say, without the marks of their links."""
-    found = window.current.detail.widget().findChildren(QLabel)
+    """All that the details of the page say from top to bottom, without the marks of their links."""
+    page = window.current.detail.widget()
+    found = [each for each in page.findChildren(QLabel) if each.isVisible()]
+    found.sort(key=lambda each: each.mapTo(page, QPoint()).y())
     return [re.sub(r"<[^<>]*>", "", each.text()).replace("&amp;", "&") for each in found]
 
 

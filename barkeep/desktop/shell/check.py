@@ -109,6 +109,7 @@ class CheckDialog(QDialog):
         self._take.hide()
         self._save.hide()
         if not self._known:  # else it is open
+            self._saved = in_a_file(read_location(self._location))
             self._open.setText("&Open the bar")
             self._open.show()
             self._open.setFocus()

@@ -237,10 +237,10 @@ class ShootEditor(FormDialog):
             self.starts.textChanged,
             self.drink.textChanged,
             self.notes.textChanged,
-            self.order_changed,
         )
         for each in changes:
             each.connect(self._keeping.start)
+        self.order_changed.connect(self._keeping.start)
 
     def _go_on(self) -> None:
         """Put in what was left the last time, and say so."""

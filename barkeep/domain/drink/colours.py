@@ -72,7 +72,7 @@ def mixed(parts: Iterable[tuple[Tint, float]]) -> Tint | None:
     """What liquids of these volumes look like together; None where there is nothing of any.
 
     >>> mixed([(tint("#cf1a24", 0.0), 30.0), (tint("#ffffff", 0.0), 60.0)]).hex
-    '#ee7885'
+    '#ed7784'
     """
     poured = [(each, volume) for each, volume in parts if volume > 0.0]
     whole = sum(volume for _, volume in poured)

@@ -301,7 +301,8 @@ _NOT_BEFORE = re.compile(
 )
 _REST_IS_NOTES = re.compile(r"[ ]*(?:$|[,(;#].*|[–—-]+[ ].*)")
 _LOOSE_AFTER = re.compile(
-    r"(?:[ ]*[,(–-][ ]*|[ ])(?:(?:to|as|for)[ ](?:an?[ ]|the[ ])?)?(?P<word>float(?:ing)?|rins(?:e|ing))"
+    r"(?:[ ]*[,(–-][ ]*|[ ])(?:(?:to|as|for)[ ](?:an?[ ]|the[ ])?)?"
+    r"(?P<word>float(?:ing)?|rins(?:e|ing))"
     r"(?:[ ]on[ ]top|[ ](?:the[ ])?glass)?[ ]*\)?(?P<tail>[ ]*(?:[,;(].*)?)$",
     re.IGNORECASE,
 )

@@ -326,7 +326,8 @@ _GARNISH_ENDS = re.compile(
     r"[ ,(–-]+(?:(?:to|for|as)[ ](?:an?[ ]|the[ ])?)?garnish(?:es)?[ .)]*$", re.IGNORECASE
 )
 _GARNISH_BEGINS = re.compile(
-    r"(?:(?:and|then)[ ])*(?:for[ ](?:the[ ]|an?[ ])?)?garnish(?:ed)?(?:[ ](?:(?:it|that|this)[ ])?with"
+    r"(?:(?:and|then)[ ])*(?:for[ ](?:the[ ]|an?[ ])?)?garnish(?:ed)?"
+    r"(?:[ ](?:(?:it|that|this)[ ])?with"
     r"|[ ]*[:–-])[ ]*",
     re.IGNORECASE,
 )

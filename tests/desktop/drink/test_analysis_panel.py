@@ -247,7 +247,7 @@ class TestWhileWriting:
         qtbot.waitUntil(lambda: cut_off(editor) == [])  # the layout comes with the next event
 
     def test_lines_that_cannot_be_read_are_not_counted_and_that_is_said(self, editor):
-        editor.text.setPlainText(f"Fog\n{LINES[0]}\n15 ml simpel syrop\n\n{METHOD}")
+        editor.text.setPlainText(f"Fog\n{LINES[0]}\n15 ml simpel sirop\n\n{METHOD}")
         editor.read()
         assert any(UNREAD in each for each in texts_of(editor.panel))
         with_fault = brief_of(editor)

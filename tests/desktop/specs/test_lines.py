@@ -50,7 +50,7 @@ Shake with ice.
 """
 PAGE = """<!doctype html><title>x</title><script type="application/ld+json">
 {"@type": "Recipe", "name": "Paper Lamp", "recipeIngredient": ["60 ml London dry gin",
-"20 ml lemon juce"], "recipeInstructions": ["Shake.", "Strain."]}</script>"""
+"20 ml lemun juce"], "recipeInstructions": ["Shake.", "Strain."]}</script>"""
 
 
 def rows_of(text, tree):
@@ -317,7 +317,7 @@ class TestPasting:
         QGuiApplication.clipboard().setText(PAGE)
         qtbot.keyClick(editor.text, Qt.Key.Key_V, Qt.KeyboardModifier.ControlModifier)
         assert editor.text.toPlainText() == (
-            "Paper Lamp\n60 ml London dry gin\n20 ml lemon juce\n\nShake.\nStrain.\n"
+            "Paper Lamp\n60 ml London dry gin\n20 ml lemun juce\n\nShake.\nStrain.\n"
         )
         assert editor.banner.text == "Read as a web page: 1 spec."
         assert [fault.line for fault in editor.seen.faults] == [3]
@@ -473,6 +473,9 @@ def test_by_keyboard_from_a_pasted_recipe_to_a_saved_riff(bar, qtbot, tmp_path):
         key(Qt.Key.Key_V, control)
         screen.editor.text.go_to(3, 15)
         type_("i")
+        screen.editor.text.go_to(3, 10)
+        key(Qt.Key.Key_Delete)
+        type_("o")
         key(Qt.Key.Key_S, control)
         assert [line.ingredient for line in bar.specs.get("Paper Lamp").lines] == [
             "london-dry-gin",
