@@ -899,17 +899,27 @@ def put_apart(said: Traced, tree: FamilyTree) -> Traced:
     return said
 
 
+def _strange(
+    words: Sequence[re.Match[str]], tree: FamilyTree
+) -> Iterator[tuple[int, re.Match[str], str]]:
+    """The words that are no name, unit, number or other word that is known, with their places.
+
+    One written large may be a maker's, and is none of them.
+    """
+    for number, word in enumerate(words):
+        plain = folded(word.group())
+        known = plain in tree.words or _is_accounted_for(plain) or unit_named(plain)
+        if not known and not is_a_number(plain) and word.group().islower():
+            yield number, word, plain
+
+
 def with_a_name_put_right(said: Traced, tree: FamilyTree) -> Traced:
     """*1 oz lemn juice*: the one word by which what stands there is the whole name of a kind.
 
     Where two kinds are as near it stays as it is, and so does a word written large.
     """
     words = list(WORD.finditer(said.text))
-    for number, word in enumerate(words):
-        plain = folded(word.group())
-        known = plain in tree.words or _is_accounted_for(plain) or unit_named(plain)
-        if known or is_a_number(plain) or not word.group().islower():
-            continue
+    for number, word, _plain in _strange(words, tree):
         found: dict[str, set[str]] = {}
         for start, end in _rows_around(number, len(words)):
             row = [folded(each.group()) for each in words[start:end]]
@@ -932,11 +942,7 @@ def with_a_whole_name_put_right(said: Traced, tree: FamilyTree) -> Traced:
     Where two kinds are as near it stays as it is, and so does a word written large.
     """
     words = list(WORD.finditer(said.text))
-    for number, word in enumerate(words):
-        plain = folded(word.group())
-        known = plain in tree.words or _is_accounted_for(plain) or unit_named(plain)
-        if known or is_a_number(plain) or not word.group().islower():
-            continue
+    for number, word, plain in _strange(words, tree):
         alone = {each for each in whole_names_near(plain, tree.words) if each in tree.by_name}
         short = without_vowels_of(plain, tree.words)
         found = {each: {tree.by_name[each]} for each in alone}
