@@ -38,7 +38,8 @@ class Page(Generic[Page_]):
 
     def detail_texts(self) -> list[str]:
         """Everything the details say, top to bottom."""
-        labels = self.screen.detail.widget().findChildren(QLabel)
+        page = self.screen.detail.widget()
+        labels = [each for each in page.findChildren(QLabel) if each.isVisibleTo(page)]
         return [label.text() for label in labels if label.text()]
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
+from typing import TypeVar
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
@@ -55,6 +56,7 @@ from barkeep.domain.specs.shown_lines import ShownLine, names_in_sentence
 from barkeep.domain.specs.spec import Line, Spec, UnsettledLine, with_unsettled
 from barkeep.errors import spoken_list
 
+Part = TypeVar("Part", bound=QWidget)
 BROUGHT_ALONG = "A classic that barkeep brings along. To change it, write a riff of it."
 
 
@@ -151,6 +153,10 @@ class SpecPage(QWidget):
             self._origin.fill([DetailSection("Origin", source)])
             self._offers.fill(list(_offers(acts)))
 
+    def shown_part(self, kind: type[Part]) -> Part | None:
+        """The further part of this kind, where the spec has one."""
+        return next((each for each in self._kindred if isinstance(each, kind)), None)
+
     def show_correction(self, words: str) -> None:
         """Say below the lines what to pour so that stand-ins leave the drink what it was."""
         self._fill_sections(words)
@@ -196,6 +202,7 @@ class SpecPage(QWidget):
     def _put_kin(self, kin: Sequence[QWidget]) -> None:
         for old in self._kindred:
             if old not in kin:
+                self._kin.removeWidget(old)
                 remove(old)
         self._kindred = tuple(kin)
         for each in kin:

@@ -194,9 +194,10 @@ class SpecsScreen(TableScreen[SpecRow]):
         """The further parts of a spec's page, which few have."""
         snapshot = self.context.bar.snapshot
         beside, versions = beside_parent(spec, snapshot), version_rows(spec, snapshot)
-        section = FamilySection(spec.name, beside, versions)
-        section.followed.connect(self.show_thing)
-        kin: list[QWidget] = [section]
+        kin: list[QWidget] = []
+        if beside is not None or versions:
+            kin.append(section := FamilySection(spec.name, beside, versions))
+            section.followed.connect(self.show_thing)
         if (trials := self._trials_of(spec)) is not None:
             kin.append(trials)
         return kin
@@ -303,8 +304,7 @@ class SpecsScreen(TableScreen[SpecRow]):
 
     def _come_back_to_trials(self) -> None:
         """The page, and with it the button that was pressed, may have been built anew."""
-        page = self.detail.widget()
-        section = None if page is None else page.findChild(TrialsSection)
+        section = self._page.shown_part(TrialsSection)
         if section is not None:
             section.add_button.setFocus(Qt.FocusReason.OtherFocusReason)
             self.show_in_details(section)

@@ -291,10 +291,13 @@ class _DetailPage(QWidget):
 
 
 def remove(widget: QWidget | None) -> None:
-    """Take something out; it may be at work, so it goes later."""
+    """Take something out; it may be at work, so it goes later.
+
+    Until then it keeps its parent: without one it would be destroyed with the last name
+    for it, in the midst of what Qt is still doing with it.
+    """
     if widget is not None:
         widget.hide()
-        widget.setParent(None)
         widget.deleteLater()
 
 

@@ -35,7 +35,9 @@ def screen(page):
 
 def said(screen) -> list[str]:
     """What the parts about kin say, top to bottom."""
-    labels = screen.detail.widget().findChild(FamilySection).findChildren(QLabel)
+    page = screen.detail.widget()
+    parts = [each for each in page.findChildren(FamilySection) if each.isVisibleTo(page)]
+    labels = [label for part in parts for label in part.findChildren(QLabel)]
     plain = (each.plain_text if isinstance(each, LinkLabel) else each.text() for each in labels)
     return [each for each in plain if each]
 

@@ -40,7 +40,9 @@ def screen(page):
 
 
 def section(screen) -> TrialsSection | None:
-    return screen.detail.widget().findChild(TrialsSection)
+    page = screen.detail.widget()
+    there = [each for each in page.findChildren(TrialsSection) if each.isVisibleTo(page)]
+    return there[0] if there else None
 
 
 def button_called(screen, name) -> QPushButton:

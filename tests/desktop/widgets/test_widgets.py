@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, Qt, Signal
@@ -29,7 +30,7 @@ from barkeep.desktop.widgets.delegates import (
     RowDelegate,
     VerdictDelegate,
 )
-from barkeep.desktop.widgets.details import DetailPanel, DetailRow, DetailSection
+from barkeep.desktop.widgets.details import DetailPanel, DetailRow, DetailSection, remove
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import ElidedLabel
 from barkeep.desktop.widgets.levels import LevelGauge, LevelReading, draw_level, share_at
@@ -40,6 +41,7 @@ from barkeep.domain.pouring.verdicts import VERDICT_WORDS
 from tests.desktop.audit import accessible_name, cut_off, focusable_without_name
 
 LIGHT = read_tones("light")
+ROOT = Path(__file__).resolve().parents[3]
 
 
 @pytest.fixture(autouse=True)
@@ -532,3 +534,26 @@ class TestSearchProblems:
         plain = SearchField("Search…")
         qtbot.addWidget(plain)
         assert plain.findChildren(QToolButton) == plain.focusProxy().findChildren(QToolButton)
+
+
+class TestTakenOut:
+    def test_it_stays_whole_until_qt_is_done_with_it(self, host):
+        """Without a parent the last name for it took it away in the midst of Qt's work."""
+        gone: list[str] = []
+        removed = QLabel("Beside its parent", host)
+        removed.destroyed.connect(lambda: gone.append("destroyed"))
+        remove(removed)
+        assert removed.isHidden()
+        del removed
+        assert gone == []
+        QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+        assert gone == ["destroyed"]
+
+    def test_no_widget_of_the_desktop_is_left_without_a_parent(self):
+        """Layouts may be; `parts` moves two of them."""
+        found = {
+            path.name
+            for path in (ROOT / "barkeep" / "desktop").rglob("*.py")
+            if "setParent(None)" in path.read_text(encoding="utf-8")
+        }
+        assert found == {"parts.py"}
