@@ -10,6 +10,7 @@ from barkeep.application.done import Done
 from barkeep.application.finding import there
 from barkeep.application.session import UseCases
 from barkeep.application.shelving import product_there, refuse_beyond
+from barkeep.domain.amounts.measures import show_quantity
 from barkeep.domain.bottles.bottle import NEW, EntryKind, Product
 from barkeep.domain.bottles.paid import Paid, Payment
 from barkeep.domain.drink.costs import Cost, cost_of_amounts
@@ -29,6 +30,14 @@ class PouredOn:
     poured: tuple[tuple[Product, float, float | None], ...]
     spilled: tuple[tuple[Product, float], ...]
     cost: Cost
+
+
+def spilled_in_words(poured: PouredOn) -> tuple[str, ...]:
+    """*30 ml of Dock Light was spilled: not counted.*, of each product."""
+    return tuple(
+        f"{show_quantity(amount, product.unit)} of {product.title} was spilled: not counted."
+        for product, amount in poured.spilled
+    )
 
 
 class Paying(UseCases):

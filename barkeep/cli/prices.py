@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_product
-from barkeep.application.paying import PouredOn
+from barkeep.application.paying import PouredOn, spilled_in_words
 from barkeep.application.shopping import read_money
 from barkeep.cli.arguments import PRODUCT, SHOP, Arguments, argument, command, day
 from barkeep.cli.bar_source import in_bar
@@ -141,5 +141,4 @@ def _poured_shown(found: PouredOn, snapshot: Snapshot) -> Iterator[str]:
         ]
         yield table(("poured", "amount", "cost"), rows, right="lrr")
         yield f"{found.day}: {cost_in_words(found.cost, snapshot.knowledge.tree)}"
-    for product, amount in found.spilled:
-        yield f"{show_quantity(amount, product.unit)} of {product.title} was spilled: not counted."
+    yield from spilled_in_words(found)

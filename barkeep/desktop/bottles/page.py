@@ -32,6 +32,7 @@ from barkeep.desktop.bottles.level_dialog import (
     pour_task,
     waste_task,
 )
+from barkeep.desktop.bottles.payments import PaymentsDialog
 from barkeep.desktop.bottles.rows import (
     KINDS,
     LEVEL,
@@ -53,9 +54,10 @@ from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.delegates import LevelDelegate
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes, Part
-from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.bottles.bottle import Bottle, Product
 from barkeep.domain.bottles.containers import container_of
 from barkeep.domain.bottles.counting import ShelfCount
+from barkeep.domain.phrases import price_in_words
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,14 +75,14 @@ class Doing:
 GROUPS = (
     ("shelf", "write", "leave"),
     ("count", "open", "pour", "waste", "empty", "correct"),
-    ("tare", "full", "dasher", "house", "use_by", "label"),
+    ("tare", "full", "dasher", "house", "use_by", "label", "paid"),
     ("add", "again", "remove"),
     ("up", "down"),
     ("use_up",),
 )
 OF_ONE_BOTTLE = (
     *("count", "open", "pour", "waste", "empty", "correct"),
-    *("tare", "full", "dasher", "house", "use_by", "label"),
+    *("tare", "full", "dasher", "house", "use_by", "label", "paid"),
     *("again", "remove"),
 )
 OF_THE_COUNT = ("write", "leave")
@@ -379,6 +381,20 @@ class BottlesScreen(TableScreen[BottleRow]):
         if row is not None:
             self._open(ChangeLabelDialog(self.context.bar, row.bottle.product, self))
 
+    def show_paid(self) -> None:
+        """Show what was paid for it, to note more or to forget some of it."""
+        row = self._chosen()
+        if row is not None:
+            product = row.bottle.product
+            if product.house_made:
+                self.banner.say(f"{product.title} is made here, not bought.", "info")
+            else:
+                self._show_paid_for(product)
+
+    def _show_paid_for(self, product: Product) -> None:
+        self.banner.clear()
+        self.open_dialog(PaymentsDialog(self.context.bar, product, self))
+
     def open_current(self) -> None:
         """Break the seal."""
         self._act(self.context.bar.inventory.open, "Opened")
@@ -397,10 +413,17 @@ class BottlesScreen(TableScreen[BottleRow]):
         if row is not None:
             product = row.bottle.product
             receive = partial(self.context.bar.inventory.receive, product.id)
-            is_unknown = product.price is None and not product.house_made
-            cost = "; nobody knows what it cost" if is_unknown else ""
-            self.do(receive, self._choose, f"Received {product.title}{cost}")
+            self.do(receive, self._on_received, f"Received {product.title}")
             self.focus_list()
+
+    def _on_received(self, bottle: Bottle) -> None:
+        product = bottle.product
+        if not product.house_made:
+            price = price_in_words(product.price, self.context.bar.snapshot.settings.currency)
+            known = f"The last price is {price}" if price else "Nobody knows its price"
+            asked = f"What did this {product.title} cost? {known}; nothing is noted yet."
+            self.banner.say(asked, "info", "Note it…", partial(self._show_paid_for, product))
+        self._choose(bottle)
 
     def add_bottle(self) -> None:
         """Ask what came in."""
@@ -596,7 +619,8 @@ class BottlesScreen(TableScreen[BottleRow]):
 def _facts_of(bottle: Bottle) -> tuple[str, ...]:
     """The facts of a bottle that can be written down: of what is poured more than of a lime."""
     poured = ("tare", "full", "dasher", "house") if bottle.product.unit == "ml" else ()
-    return (*poured, "use_by", "label")
+    bought = () if bottle.product.house_made else ("paid",)
+    return (*poured, "use_by", "label", *bought)
 
 
 def _fitting(bottle: Bottle) -> tuple[str, ...]:
@@ -631,6 +655,7 @@ DOINGS = (
     Doing("house", "Make it a house pou&r…", "", _Page.make_house_pour),
     Doing("use_by", "Set its use-b&y day…", "", _Page.set_use_by),
     Doing("label", "Change its &label…", "", _Page.change_label),
+    Doing("paid", "What was pa&id…", "Ctrl+Shift+Y", _Page.show_paid, picture="price"),
     Doing(
         key="again",
         words="Receive a&nother",

@@ -255,13 +255,13 @@ class Screen(RefusedInBanner, QWidget):
 
     def ask(self, question: Callable[[], T], on_answer: Callable[[T], object], words: str) -> None:
         """Ask in the background; `words` say that it is being worked on, where that takes long."""
-        self._ask_in(self.context.background, question, on_answer, words)
 
-    def ask_aside(
-        self, question: Callable[[], T], on_answer: Callable[[T], object], words: str
-    ) -> None:
-        """As `ask`, of what may take so long that other pages must not wait for it."""
-        self._ask_in(self.context.background.aside(self.key), question, on_answer, words)
+        def answered(answer: T) -> None:
+            self.waiting.end(self.key)
+            on_answer(answer)
+
+        self.waiting.begin(self.key, words)
+        self.context.background.ask(self.key, question, answered)
 
     def ask_no_more(self) -> None:
         """Want no answer any more to what was asked last."""
@@ -387,20 +387,6 @@ class Screen(RefusedInBanner, QWidget):
     def hideEvent(self, event: QHideEvent) -> None:
         super().hideEvent(event)
         self.save_layout()
-
-    def _ask_in(
-        self,
-        place: Background,
-        question: Callable[[], T],
-        on_answer: Callable[[T], object],
-        words: str,
-    ) -> None:
-        def answered(answer: T) -> None:
-            self.waiting.end(self.key)
-            on_answer(answer)
-
-        self.waiting.begin(self.key, words)
-        place.ask(self.key, question, answered)
 
     def _restore_layout(self) -> None:
         if self._restored:

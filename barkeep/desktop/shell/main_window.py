@@ -372,6 +372,12 @@ class MainWindow(QMainWindow):
 
         ShoppingDialog(self.context, self).open()
 
+    def show_evening(self) -> None:
+        """Show what was poured on a day, and what it cost."""
+        from barkeep.desktop.drink.evening import EveningDialog  # as above
+
+        EveningDialog(self.bar, self).open()
+
     def what_if(self) -> None:
         """Ask everything of a bar changed on paper; or, where it is, of the bar as it is again."""
         if self.bar.on_paper is not None:
@@ -518,6 +524,7 @@ class MainWindow(QMainWindow):
             (actions.read_again, self.read_again),
             (actions.make, self.make),
             (actions.shopping, self.shop),
+            (actions.evening, self.show_evening),
             (actions.what_if, self.what_if),
             (actions.check, self.check),
             (actions.shortcuts, self.show_shortcuts),

@@ -155,6 +155,7 @@ class WindowActions(QObject):
         self._after_page = self.bar_menu.addSeparator()
         self.make = self._add(self.bar_menu, "&Make something here…", "Ctrl+M", "house-made")
         self.shopping = self._add(self.bar_menu, "&Shopping list…", "Ctrl+L", "price")
+        self.evening = self._add(self.bar_menu, "What an evenin&g cost…", "Ctrl+Shift+D", "price")
         self.what_if = self._add(self.bar_menu, WHAT_IF, "F4", "stand-ins")
         self.check = self._add(self.bar_menu, "C&heck this bar", None, "check")
 

@@ -27,8 +27,9 @@ from typing import TypeAlias
 import numpy as np
 from scipy.sparse import csr_array
 
-from barkeep.domain.buying.limits import Ended, GoOn, Limits, always
+from barkeep.domain.buying.limits import GoOn, Limits, always
 from barkeep.domain.pouring.book_lines import Amounts, Flags, Numbers
+from barkeep.domain.pouring.programme import Ended
 
 Option: TypeAlias = frozenset[int]
 """Purchases by their numbers that meet a need together."""

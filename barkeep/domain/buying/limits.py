@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from math import isfinite
-from typing import Literal, TypeAlias
+from typing import TypeAlias
 
 from barkeep.errors import InvalidField
 
@@ -14,8 +14,6 @@ MOST_BOTTLES = 50
 SECONDS = 10.0
 """How long is looked for something better, unless it is said."""
 
-Ended = Literal["proved", "time", "cancelled"]
-"""Why a search ended: nothing can be better, its time was over, or nobody wanted more of it."""
 GoOn: TypeAlias = Callable[[float, float], bool]
 """Is told what the best so far is worth and what nothing exceeds; says whether to go on."""
 

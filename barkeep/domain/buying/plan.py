@@ -8,9 +8,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from barkeep.domain.buying.limits import Ended, Limits
+from barkeep.domain.buying.limits import Limits
 from barkeep.domain.buying.packages import Purchase
 from barkeep.domain.buying.shops import Shop
+from barkeep.domain.pouring.programme import Ended
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,7 +8,7 @@ from barkeep.domain.buying.packages import Purchase
 from barkeep.domain.buying.plan import Plan, Step
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import counted, price_in_words
-from barkeep.domain.pouring.words import plain_amount
+from barkeep.domain.pouring.words import plain_amount, unproved_because
 from barkeep.errors import spoken_list
 
 MOST_LEFT_OUT = 8
@@ -55,7 +55,7 @@ def _how_good(plan: Plan) -> str:
     if plan.proved_best:
         worth = f" It is worth {plan.worth:g} as you weigh drinks." if plan.weighed else ""
         return f"Nothing {_within(plan)} does better; that is proved.{worth}"
-    why = "Its time was over" if plan.ended == "time" else "It was stopped"
+    why = unproved_because(plan.ended)
     if plan.weighed:
         reached = f"it is worth {plan.worth:g}, and nothing more than {plan.upper_bound:g}"
     else:

@@ -14,7 +14,10 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Literal, TypeAlias
 
+Ended: TypeAlias = Literal["proved", "time", "cancelled"]
+"""Why a search ended: nothing can be better, its time was over, or nobody wanted more of it."""
 SMALL = 250
 """The most figures in a programme that is solved here: four milliseconds, or some 16 ways."""
 

@@ -10,17 +10,18 @@ many serves, the last of it takes the most: so nearly all that could be used is 
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from functools import cached_property
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypeAlias
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.pouring.programme import Ended
 from barkeep.domain.pouring.serves import SLACK, Way
 from barkeep.domain.pouring.sourcing import (
     DerivationWays,
@@ -43,8 +44,20 @@ DAYS = 14
 """What goes off within so many days is ageing, unless it is said."""
 MOST_DAYS, MOST_SERVES = 366, 99
 """More is a misprint."""
-SECONDS = 5.0
-"""How long each question of the programme may take."""
+SLICES = (0.5, 1.5, 4.0)
+"""How long each question of the programme may take, in seconds, and then again.
+
+Nothing stops a question that is being worked on, so whoever wants to stop waits for one slice.
+"""
+GoOn: TypeAlias = Callable[[], bool]
+"""Says whether to go on."""
+
+
+def always() -> bool:
+    """Go on to the end."""
+    return True
+
+
 PIECE = 30.0
 """One piece counts as so many ml: about the juice of a lime (*common practice*)."""
 NEARLY_ALL = 0.95
@@ -85,15 +98,21 @@ class UseUp:
     """The drinks, ready ones first, then what uses most; and what becomes of each bottle.
 
     `ageing` is in the order of the last days. `serves` is how many were asked for, None for as
-    many as it takes; `on` the day it is asked, `days` how far it looks ahead.
+    many as it takes; `on` the day it is asked, `days` how far it looks ahead; `ended` says
+    whether it is proved that nothing uses more, or why it is not.
     """
 
     drinks: tuple[UsedIn, ...]
     ageing: tuple[Ageing, ...]
-    proved_best: bool
+    ended: Ended
     on: date
     days: int
     serves: int | None
+
+    @property
+    def proved_best(self) -> bool:
+        """Whether nothing uses more, or as much in less."""
+        return self.ended == "proved"
 
     @property
     def idle(self) -> tuple[Ageing, ...]:
@@ -108,10 +127,12 @@ def use_up(
     within: Within = "close",
     days: int = DAYS,
     memory: Memory | None = None,
+    go_on: GoOn = always,
 ) -> UseUp:
     """The drinks that use most of what goes off within so many days, in the fewest serves.
 
-    With `serves` in no more than so many. Raises `InvalidField`.
+    With `serves` in no more than so many. Once `go_on` says no, the best so far is the answer.
+    Raises `InvalidField`.
     """
     if serves is not None and not 1 <= serves <= MOST_SERVES:
         raise InvalidField("serves", serves, f"it is 1 to {MOST_SERVES}")
@@ -119,7 +140,7 @@ def use_up(
         raise InvalidField("days", days, f"it is 0 to {MOST_DAYS}")
     ageing = _ageing(snapshot, days)
     evening = _evening(snapshot, within, ageing, memory or Memory())
-    poured, proved = evening.most_used(serves)
+    poured, ended = evening.most_used(serves, go_on)
     used = evening.shared_out(poured)
     of_bottle = {each.id: 0.0 for each in ageing}
     for each in used:
@@ -136,7 +157,7 @@ def use_up(
             )
             for each in ageing
         ),
-        proved_best=proved,
+        ended=ended,
         on=snapshot.on,
         days=days,
         serves=serves,
@@ -200,12 +221,12 @@ class _Evening:
         }
         return {pool: amount for pool, amount in found.items() if amount > 0.0}
 
-    def most_used(self, serves: int | None) -> tuple[tuple[int, ...], bool]:
+    def most_used(self, serves: int | None, go_on: GoOn) -> tuple[tuple[int, ...], Ended]:
         """How often each pouring is poured, and whether it is proved that nothing uses more."""
         if not self.drinks or not self.ageing_in:
-            return (0,) * len(self.pourings), True
+            return (0,) * len(self.pourings), "proved"
         import numpy as np
-        from scipy.optimize import Bounds, LinearConstraint, milp  # loads slowly
+        from scipy.optimize import LinearConstraint  # loads slowly
 
         made = _Columns(len(self.drinks), len(self.pourings), len(self.ageing_in))
         most, share = (MOST_SERVES, NEARLY_ALL) if serves is None else (serves, 1.0)
@@ -226,22 +247,20 @@ class _Evening:
             used_ready=list(self.ageing_in.values()),
             made=1.0,
         )
-        found, proved = None, True
+        whole = made.row(serves=1.0, poured=1.0, made=1.0)
+        found: NDArray[np.float64] | None = None
+        ended: Ended = "proved"
         for goal, kept in goals:
-            solved = milp(
-                goal,
-                integrality=made.row(serves=1.0, poured=1.0, made=1.0).astype(np.int64),
-                bounds=Bounds(0.0, upper),
-                constraints=rows,
-                options={"time_limit": SECONDS, "mip_rel_gap": 0.0},
-            )
-            proved = proved and solved.status == 0
-            if solved.x is None:
+            better, this_ended = _least(goal, rows, whole=whole, upper=upper, go_on=go_on)
+            ended = this_ended if ended == "proved" or this_ended == "cancelled" else ended
+            if better is None:
                 break
-            found = solved.x
+            found = better
+            if ended == "cancelled":
+                break
             rows.append(LinearConstraint(goal, -np.inf, kept * float(goal @ found) + 1e-4))
         poured = made.row() if found is None else found
-        return tuple(poured[made.poured].round().astype(np.int64).tolist()), proved
+        return tuple(poured[made.poured].round().astype(np.int64).tolist()), ended
 
     def _ml(self, pool: Pool) -> float:
         return PIECE if self.sourcing.tree[pool[0]].unit == "each" else 1.0
@@ -298,6 +317,36 @@ class _Evening:
         stocks = self.sourcing.supply.stocks_in(pool, self.limits)
         bottles = (each.bottle for each in stocks if each.bottle is not None)
         return tuple(each for each in bottles if each.id in self.ageing)
+
+
+def _least(
+    goal: NDArray[np.float64],
+    rows: Sequence[LinearConstraint],
+    *,
+    whole: NDArray[np.float64],
+    upper: NDArray[np.float64],
+    go_on: GoOn,
+) -> tuple[NDArray[np.float64] | None, Ended]:
+    """The least sum of `goal` within the rows, as good as is found in time, and how it ended."""
+    import numpy as np
+    from scipy.optimize import Bounds, milp
+
+    best: NDArray[np.float64] | None = None
+    for seconds in SLICES:
+        if not go_on():
+            return best, "cancelled"
+        solved = milp(
+            goal,
+            integrality=whole.astype(np.int64),
+            bounds=Bounds(0.0, upper),
+            constraints=rows,
+            options={"time_limit": seconds, "mip_rel_gap": 0.0},
+        )
+        if solved.x is not None and (best is None or goal @ solved.x < goal @ best):
+            best = solved.x
+        if solved.status == 0:
+            return best, "proved"
+    return best, "time"
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,7 +8,7 @@ from barkeep.domain.amounts.units import Unit
 from barkeep.domain.phrases import counted
 from barkeep.domain.pouring.serves import SLACK
 from barkeep.domain.pouring.use_up import NEARLY_ALL, Ageing, Use, UsedIn, UseUp
-from barkeep.domain.pouring.words import plain_amount
+from barkeep.domain.pouring.words import plain_amount, unproved_because
 from barkeep.errors import spoken_list
 
 
@@ -16,6 +16,9 @@ def use_up_in_words(found: UseUp) -> Iterator[str]:
     """What it comes to, how good that is, and what nothing is poured from; a sentence each."""
     if not found.ageing:
         yield f"Nothing that is here goes off within {counted(found.days, 'day')}."
+        return
+    if not found.drinks and found.ended == "cancelled":
+        yield "It was stopped before any drink was found."
         return
     if not found.drinks:
         things = counted(len(found.ageing), "thing goes", "things go")
@@ -34,9 +37,8 @@ def use_up_in_words(found: UseUp) -> Iterator[str]:
 
 def _how_good(found: UseUp) -> str:
     if not found.proved_best:
-        return (
-            "Its time was over before it was known whether anything uses more, or as much in less."
-        )
+        why = unproved_because(found.ended)
+        return f"{why} before it was known whether anything uses more, or as much in less."
     if found.serves is None:
         share = f"{NEARLY_ALL:.0%}"
         return f"No fewer serves use {share} of all that could be used; that is proved."

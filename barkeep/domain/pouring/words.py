@@ -20,6 +20,7 @@ from barkeep.domain.ingredients.derivations import (
 from barkeep.domain.ingredients.tasks import task_of
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import as_sentence, capitalised, folded
+from barkeep.domain.pouring.programme import Ended
 from barkeep.domain.pouring.supply import Supply, strength_of
 from barkeep.domain.specs.called import called_in_sentence, kinds_named_by
 from barkeep.domain.specs.shown_lines import names_in_sentence
@@ -206,3 +207,8 @@ def no_amount(keys: Sequence[str], tree: FamilyTree) -> str:
     """*London dry gin has no amount*, *gin and rum have no amount*."""
     names = spoken_list([tree.in_sentence(key) for key in keys], "and")
     return f"{names} {'has' if len(keys) == 1 else 'have'} no amount"
+
+
+def unproved_because(ended: Ended) -> str:
+    """Why it is not proved that nothing is better."""
+    return "Its time was over" if ended == "time" else "It was stopped"

@@ -7,7 +7,7 @@ from datetime import date
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QPushButton
+from PySide6.QtWidgets import QApplication, QPushButton
 
 from barkeep.application.bar import Bar
 from barkeep.desktop.bottles.labels import USUAL_SHAPE
@@ -253,14 +253,20 @@ class TestLabel:
         dialog.reject()
 
 
+def more_of(screen) -> QPushButton:
+    """The button with the rest of what can be done."""
+    QApplication.processEvents()  # what has just been put there is shown
+    return next(
+        each
+        for each in screen.detail.findChildren(QPushButton)
+        if each.accessibleName() == "More for this bottle" and each.isVisibleTo(screen)
+    )
+
+
 class TestWhereToFindThem:
     def test_the_details_and_the_bar_menu_offer_them(self, page, screen):
         choose(page, GIN, "open")
-        more = next(
-            each
-            for each in screen.detail.findChildren(QPushButton)
-            if each.accessibleName() == "More for this bottle"
-        )
+        more = more_of(screen)
         words = [action.text().replace("&", "") for action in more.menu().actions()]
         assert words == [
             "Weigh it empty…",
@@ -269,20 +275,18 @@ class TestWhereToFindThem:
             "Make it a house pour…",
             "Set its use-by day…",
             "Change its label…",
+            "What was paid…",
         ]
         menu = [action.text().replace("&", "") for action in screen.bar_actions]
         assert set(words) <= set(menu)
 
     def test_limes_have_only_a_label(self, page, screen):
         choose(page, "Limes")
-        more = next(
-            each
-            for each in screen.detail.findChildren(QPushButton)
-            if each.accessibleName() == "More for this bottle"
-        )
+        more = more_of(screen)
         assert [action.text().replace("&", "") for action in more.menu().actions()] == [
             "Set its use-by day…",
             "Change its label…",
+            "What was paid…",
         ]
 
     def test_nothing_is_chosen_in_an_empty_bar(self, empty_bar, qtbot, tmp_path):
