@@ -503,7 +503,7 @@ sys.exit(main(sys.argv[1:]))
 
 
 def limited(*words: str | Path) -> subprocess.CompletedProcess[str]:
-    """Run a command on a disk that takes no file of 100 kB, nor the half of what Python compiles."""
+    """Run a command on a disk that takes no file of 100 kB; nothing is compiled to half a file."""
     return subprocess.run(
         [sys.executable, "-B", "-c", LIMITED, *map(str, words)],
         capture_output=True, text=True, check=False, cwd=PROJECT,
