@@ -77,7 +77,7 @@ def window(request, theme, qtbot, tmp_path):
         new_bar=lambda _path: None,
     )
     shown = MainWindow(over, WindowState(tmp_path / "window.ini"), theme, hooks)
-    shown.resize(1280, 860)
+    shown.resize(1024, 640)
     qtbot.addWidget(shown)
     with qtbot.waitActive(shown):
         shown.show()
