@@ -55,6 +55,21 @@ def pytest_unconfigure():
         servers.put_away(Path(os.environ[servers.FOLDER]))
 
 
+LONG = (
+    "test_architecture",
+    "test_kills",
+    "test_killed_backups",
+    "test_openings",
+    "test_every_action",
+)
+"""Modules with tests of many seconds each."""
+
+
+def pytest_collection_modifyitems(items):
+    """The longest come first: begun last, one would be waited for by a worker without any."""
+    items.sort(key=lambda item: item.path.stem not in LONG)
+
+
 NOON = datetime(2026, 11, 21, 12, 0)
 """The moment every test's clock shows."""
 

@@ -11,12 +11,14 @@ import sqlite3
 from collections.abc import Iterator
 from contextlib import closing, contextmanager
 from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
 from typing import Any
 
-from sqlalchemy import URL, Connection, Engine, create_engine, event
+from sqlalchemy import URL, Connection, Dialect, Engine, QueuePool, create_engine, event
 from sqlalchemy.engine import make_url
 from sqlalchemy.exc import ArgumentError, DBAPIError
+from sqlalchemy.util import LRUCache
 
 from barkeep.errors import UnreadableFile
 from barkeep.store.address import NEITHER, without_password
@@ -41,6 +43,10 @@ _OWN_BESIDE = {
 
 JOURNALS = ("-journal", "-wal", "-shm")
 """What SQLite puts behind the name of a database for the files it keeps beside it."""
+
+
+_COMPILED: LRUCache[Any, Any] = LRUCache(500)
+"""Statements as they were put into words: once for all files, as one file is opened many times."""
 
 
 _REASONS = {
@@ -178,14 +184,28 @@ def make_engine(path: Path, busy_ms: int = BUSY_MS) -> Engine:
 
     Transactions begin explicitly, so that a rollback takes back changes of the
     schema too. Run with the execution option `writing` they begin immediately:
-    two writers meet at the start, where one can wait, and not half way.
+    two writers meet at the start, where one can wait, and not half way. Put together
+    by hand, since every engine that `create_engine` makes learns the statements anew.
     """
-    engine = create_engine(
-        URL.create("sqlite", database=str(path)), connect_args={"timeout": busy_ms / 1000}
+    dialect, how = _dialect(), {"timeout": busy_ms / 1000, "check_same_thread": False}
+    engine = Engine(
+        QueuePool(lambda: dialect.connect(str(path), **how), dialect=dialect),
+        dialect,
+        URL.create("sqlite", database=str(path)),
+        execution_options={"compiled_cache": _COMPILED},
     )
     event.listen(engine, "connect", _prepare)
     event.listen(engine, "begin", _begin)
     return engine
+
+
+@cache
+def _dialect() -> Dialect:
+    """What SQLAlchemy knows of this SQLite, and learns of how each type is read and written."""
+    engine = create_engine("sqlite://")
+    engine.connect().close()
+    engine.dispose()
+    return engine.dialect
 
 
 def raw(connection: Connection) -> sqlite3.Connection:

@@ -503,9 +503,9 @@ sys.exit(main(sys.argv[1:]))
 
 
 def limited(*words: str | Path) -> subprocess.CompletedProcess[str]:
-    """Run a command on a disk that takes no file of 100 kB."""
+    """Run a command on a disk that takes no file of 100 kB; nothing is compiled to half a file."""
     return subprocess.run(
-        [sys.executable, "-c", LIMITED, *map(str, words)],
+        [sys.executable, "-B", "-c", LIMITED, *map(str, words)],
         capture_output=True, text=True, check=False, cwd=PROJECT,
     )  # fmt: skip
 

@@ -34,19 +34,26 @@ def shelf(barkeep, tmp_path):
     return filled
 
 
-def only_bottle(location):
-    with Bar.open(location) as opened:
-        snapshot = opened.snapshot
-    (bottle,) = snapshot.bottles
-    return bottle, container_of(bottle, snapshot.knowledge.tree, snapshot.bottles)
-
-
 class TestFourWays:
     @pytest.mark.parametrize("liquid", LIQUIDS)
-    @pytest.mark.parametrize("shape", SHAPES)
-    def test_each_means_finds_what_is_left(self, barkeep, shelf, shape, liquid):
-        location = shelf(f"{LIQUIDS[liquid]},700,{shape},520 g\n")
-        _bottle, held = only_bottle(location)
+    def test_each_means_finds_what_is_left(self, barkeep, shelf, liquid):
+        location = shelf("".join(f"{each} {LIQUIDS[liquid]},700,{each},520 g\n" for each in SHAPES))
+        with Bar.open(location) as opened:
+            snapshot = opened.snapshot
+        assert len(snapshot.bottles) == len(SHAPES)
+        found = {}
+        for bottle in snapshot.bottles:
+            held = container_of(bottle, snapshot.knowledge.tree, snapshot.bottles)
+            found[bottle.id] = self.sigmas_of(barkeep, location, bottle.id, held)
+        with Bar.open(location) as opened:
+            for bottle, sigmas in found.items():
+                written = [entry for entry, _level in opened.inventory.history(bottle)]
+                counts = [(each.method, each.sigma) for each in written if each.kind == "count"]
+                assert counts == [
+                    (method, pytest.approx(sigma, abs=0.01)) for method, sigma in sigmas.items()
+                ]
+
+    def sigmas_of(self, barkeep, location, bottle, held):
         left = 0.45 * held.size
         levels = {
             "tenths": "0.45",
@@ -56,17 +63,13 @@ class TestFourWays:
         }
         sigmas = {}
         for method, text in levels.items():
-            answer = barkeep("--bar", location, "count", "1", *text.split(), "--json").answer
-            assert answer["counted_ml"] == pytest.approx(left, abs=0.1), method
-            assert answer["method"] == method
+            answer = barkeep("--bar", location, "count", bottle, *text.split(), "--json").answer
+            where = (answer["bottle"], method)
+            assert answer["counted_ml"] == pytest.approx(left, abs=0.1), where
+            assert answer["method"] == method, where
             sigmas[method] = answer["sigma_ml"]
-        assert min(sigmas, key=sigmas.get) == "weight"
-        with Bar.open(location) as opened:
-            written = [entry for entry, _level in opened.inventory.history(1)]
-        counts = [(each.method, each.sigma) for each in written if each.kind == "count"]
-        assert counts == [
-            (method, pytest.approx(sigma, abs=0.01)) for method, sigma in sigmas.items()
-        ]
+        assert min(sigmas, key=sigmas.get) == "weight", held.shape
+        return sigmas
 
     def test_the_first_count_is_told_apart_and_the_next_ones_are_not(self, barkeep, shelf):
         location = shelf("gin,,London dry gin,40,,700,tall-round,520 g\n")

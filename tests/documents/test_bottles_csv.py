@@ -13,6 +13,7 @@ from barkeep.documents.bottles_csv import is_bottles_csv, read_bottles_csv, rest
 from barkeep.documents.knowledge import read_tree
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bottles.bottle import Label, Tare
+from tests.walked import walked
 
 HEADER = "product,maker,ingredient,abv,size,level,price,opened\n"
 
@@ -81,7 +82,7 @@ def test_a_weight_of_what_is_poured_is_a_size_where_it_is_sold_so():
     assert "is a weight" in gin.problems[0].message
 
 
-@pytest.mark.parametrize(
+@walked(
     ("column", "cell", "said"),
     [
         ("use_by", "soon", "write a day as 2026-03-31"),
@@ -135,7 +136,7 @@ def test_a_name_that_may_be_several_kinds_is_asked_with_the_likely_one(tree):
     assert problem.message.endswith("Perhaps Aromatic bitters.")
 
 
-@pytest.mark.parametrize(
+@walked(
     ("row", "column", "said"),
     [
         (",,gin,,700,,,", 1, "product is empty"),
@@ -284,7 +285,7 @@ def test_an_ounce_of_a_file_is_what_the_bar_means_by_it():
     assert row.level.amount == pytest.approx(row.draft.size / 2)
 
 
-@pytest.mark.parametrize(
+@walked(
     ("row", "column", "said"),
     [
         ("Gin,gin,40,700,812 g,,,", 5, "weighs without its contents is not known"),
@@ -312,7 +313,7 @@ def asked(row, column, header=HEADER):
     return problem.message, problem.likely
 
 
-@pytest.mark.parametrize(
+@walked(
     ("row", "column", "likely"),
     [
         ("Gin,,gin,0.41,700,,,", "abv", "41 %"),
@@ -349,7 +350,7 @@ def test_words_of_the_maker_or_the_label_may_stand_in_front_of_the_kind():
     assert one("Signal,Seven Sisters,Seven Sisters vodka,40,700,,,").draft.maker == "Seven Sisters"
 
 
-@pytest.mark.parametrize(
+@walked(
     ("day", "said"),
     [
         ("1. März 2026", date(2026, 3, 1)),

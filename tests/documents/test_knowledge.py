@@ -15,6 +15,7 @@ from barkeep.documents.knowledge import (
 from barkeep.domain.ingredients.relations import Input, MadeFrom, NoStandIn, StandIn
 from barkeep.domain.ingredients.tree import Confusable, Ingredient
 from barkeep.errors import CyclicFamily, KnowledgeError
+from tests.walked import walked
 
 INGREDIENTS = """
 [spirit]
@@ -135,7 +136,7 @@ def test_empty_texts_hold_nothing(small):
     assert read_confusables("", small) == () and read_ingredients("") == ()
 
 
-@pytest.mark.parametrize(
+@walked(
     ("old", "new", "key", "reason"),
     [
         ('name = "Gin"', "", "gin", "“name” is missing"),

@@ -13,6 +13,7 @@ from barkeep.documents.specs.columns import columns_text, read_columns
 from barkeep.documents.specs.files import holds_specs
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.specs.garnish_notes import garnishes_in_words, other_notes
+from tests.walked import walked
 from tests.worlds import TODAY
 
 FILES = Path(__file__).parent / "files"
@@ -65,7 +66,7 @@ def test_every_document_is_told_of():
     assert {each.name for each in FILES.iterdir()} == {*EXPECTED, "expected.toml"}
 
 
-@pytest.mark.parametrize("name", EXPECTED)
+@walked("name", EXPECTED)
 def test_a_document_gives_its_specs_and_says_what_it_left_aside(knowledge, name):
     expected = EXPECTED[name]
     expected = {"specs": expected} if isinstance(expected, list) else expected

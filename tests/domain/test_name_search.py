@@ -5,12 +5,13 @@ from __future__ import annotations
 import pytest
 
 from barkeep.domain.name_search import Fit, Named, NameIndex
+from tests.walked import walked
 
 DRINKS = ("Signal Lamp", "Night Sleeper", "Branch Line", "Lamp Room Sour", "Line's End")
 INDEX = NameIndex(Named(name, (name,)) for name in DRINKS)
 
 
-@pytest.mark.parametrize(
+@walked(
     ("typed", "first", "fit"),
     [
         ("signal lamp", "Signal Lamp", Fit.EXACT),

@@ -7,13 +7,14 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from barkeep.domain.phrases import Phrases, folded, is_findable
+from tests.walked import walked
 
 
 def found(words: str, *said: str, unless: tuple[str, ...] = ()) -> bool:
     return Phrases(said, unless).found_in(folded(words))
 
 
-@pytest.mark.parametrize(
+@walked(
     ("phrase", "words"),
     [
         ("flame", "Hold a flame to it"),
@@ -32,7 +33,7 @@ def test_a_phrase_is_found(phrase, words):
     assert found(words, phrase)
 
 
-@pytest.mark.parametrize(
+@walked(
     ("phrase", "words"),
     [
         ("flame", "flamenco"),
@@ -88,7 +89,7 @@ def test_a_phrase_inside_a_disarming_one_does_not_count_but_another_does():
     assert found("charcoal-filtered vodka and charcoal", "charcoal", unless=unless)
 
 
-@pytest.mark.parametrize("phrase", ["", " ", "*", "...", "a *", "it", "... oil", "garlic ..."])
+@walked("phrase", ["", " ", "*", "...", "a *", "it", "... oil", "garlic ..."])
 def test_a_phrase_that_says_too_little_is_known(phrase):
     assert not is_findable(phrase)
 

@@ -24,6 +24,7 @@ from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
 from barkeep.desktop.shell.navigation import PAGES, PARTS
 from barkeep.desktop.shell.settings import edit_settings
 from tests.desktop.shell.test_main_window import settle
+from tests.walked import walked
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -76,7 +77,7 @@ def window(request, theme, qtbot, tmp_path):
         new_bar=lambda _path: None,
     )
     shown = MainWindow(over, WindowState(tmp_path / "window.ini"), theme, hooks)
-    shown.resize(1280, 860)
+    shown.resize(1024, 640)
     qtbot.addWidget(shown)
     with qtbot.waitActive(shown):
         shown.show()
@@ -151,7 +152,7 @@ def idle(thing) -> bool:
     return thing.isCheckable() and thing.isChecked() and exclusive
 
 
-@pytest.mark.parametrize("key", KEYS)
+@walked("key", KEYS)
 def test_every_action_of_the_menus_shows_or_says_why_not(window, key, qtbot, asked):
     assert silent_actions(window, key, qtbot, asked) == []
 
@@ -184,13 +185,13 @@ def buttons(window) -> list[QAbstractButton]:
     return [each for each in page.findChildren(QAbstractButton) if each.isVisibleTo(page)]
 
 
-@pytest.mark.parametrize("key", KEYS)
+@walked("key", KEYS)
 def test_every_button_shows_or_says_why_not(window, key, qtbot, asked):
     assert silent_buttons(window, key, qtbot, asked) == []
 
 
 @pytest.mark.parametrize("window", ["sample"], indirect=True)
-@pytest.mark.parametrize("key", PART_KEYS)
+@walked("key", PART_KEYS)
 def test_so_it_is_with_every_part_of_a_page(window, key, qtbot, asked):
     assert silent_actions(window, key, qtbot, asked) == []
     assert silent_buttons(window, key, qtbot, asked) == []

@@ -23,6 +23,7 @@ from barkeep.domain.spec_text.text import read_specs
 from barkeep.errors import UnreadableFile
 from tests.documents.printed.drinks_to_publish import MARKED_UP, cards, specs
 from tests.documents.specs.readers import parts_in_csv, parts_in_markdown
+from tests.walked import walked
 
 REFERENCE = Path(__file__).resolve().parents[2] / "reference" / "published"
 
@@ -48,7 +49,7 @@ NAMES = (
 )
 
 
-@pytest.mark.parametrize("name", NAMES)
+@walked("name", NAMES)
 def test_each_form_is_as_it_was(name, tree):
     with (REFERENCE / name).open(encoding="utf-8", newline="") as file:
         assert written(tree)[name] == file.read()

@@ -11,6 +11,7 @@ from barkeep.documents.printed.menus import menu_content
 from barkeep.documents.printed.templates import KINDS, read_template, shipped_templates
 from barkeep.errors import KnowledgeError
 from tests.documents.printed.drinks_to_publish import cards
+from tests.walked import walked
 
 SMALL = """\
 kind = "label"
@@ -43,7 +44,7 @@ def test_type_is_never_too_small_to_read(kind):
         assert least >= 4.8, template.key  # points: the smallest print of a label on a bottle
 
 
-@pytest.mark.parametrize(
+@walked(
     ("change", "reason"),
     [
         (("label", "poster"), "must be one of card, menu"),

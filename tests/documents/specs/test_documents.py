@@ -24,6 +24,7 @@ from barkeep.domain.spec_text.headers import header_in
 from barkeep.domain.spec_text.parts import SpecParts
 from barkeep.errors import UnreadableFile
 from tests.documents.specs.readers import parts_in_markdown
+from tests.walked import walked
 
 PAGE = """<!DOCTYPE html><html><head><title>x</title>
 <script type="text/javascript">var a = {"@type": "Recipe"};</script>
@@ -79,7 +80,7 @@ def test_a_yield_comes_in_many_shapes(value):
     assert recipes_in(text, "x.json")[0].serves == 4.0
 
 
-@pytest.mark.parametrize(
+@walked(
     ("text", "sentence"),
     [
         ("", "it is not JSON: line 1, column 1"),

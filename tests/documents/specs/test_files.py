@@ -24,12 +24,13 @@ from barkeep.domain.spec_text.parts import (
 )
 from barkeep.domain.spec_text.text import read_specs
 from barkeep.errors import UserError
+from tests.walked import walked
 
 PLAIN = "Fog Lamp\n60 ml London dry gin\n20 ml lemon juice\n"
 PAGE = '<html><script type="application/ld+json">{"@type":"Recipe","name":"Fog"}</script></html>'
 
 
-@pytest.mark.parametrize(
+@walked(
     ("text", "file", "kind"),
     [
         (PLAIN, "fog.txt", "text"),

@@ -45,11 +45,12 @@ from barkeep.domain.amounts.units import (
 from barkeep.domain.amounts.units import TABLE as DEFINED
 from barkeep.errors import AmountError, NegativeAmount, UserError, WrongDimension
 from tests.outside.tables import rows
+from tests.walked import walked
 
 IMPERIAL = BarUnits("imp_oz")
 
 
-@pytest.mark.parametrize(
+@walked(
     ("text", "amount"),
     [
         ("2 oz", Amount(2, None, "oz")),
@@ -97,7 +98,7 @@ def test_amounts_are_read_as_people_write_them(text, amount):
     assert parse_amount(f"  {text} ") == amount
 
 
-@pytest.mark.parametrize(
+@walked(
     ("text", "said"),
     [
         ("", "a number and a unit"),
@@ -152,7 +153,7 @@ def test_eighths_and_thirds_read_back_exactly(whole, part):
     assert parse_amount(show_amount(value, "oz")).value == pytest.approx(value, rel=1e-12)
 
 
-@pytest.mark.parametrize(
+@walked(
     ("value", "unit", "shown"),
     [
         (1.5, "oz", "1 ½ oz"),
@@ -216,7 +217,7 @@ def test_the_wrong_kind_of_amount_is_refused(text, unit, said):
 BASES = {"volume": "ml", "mass": "g", "count": "each", "part": "part", "length": "cm"}
 
 
-@pytest.mark.parametrize("unit", sorted(UNITS))
+@walked("unit", sorted(UNITS))
 def test_the_table_is_what_pint_reads_in_the_file(unit):
     pints, known = registry(), DEFINED[unit]
     for word in known.words:
@@ -276,7 +277,7 @@ def test_converting_does_not_import_pint():
 
 
 class TestWhatPintReads:
-    @pytest.mark.parametrize(
+    @walked(
         ("text", "unit", "quantity"),
         [
             ("2 hl", "ml", 200_000.0),
@@ -434,7 +435,7 @@ CUSTOMARY = {
 TABLE = {row["name"]: row for row in rows("customary_measures")}
 
 
-@pytest.mark.parametrize("name", CUSTOMARY)
+@walked("name", CUSTOMARY)
 def test_each_customary_measure_is_the_choice_of_the_table(name):
     """These have no standard: what is held is that the choice is one, not that it is right."""
     volume_ml = to_quantity(Amount(1, None, CUSTOMARY[name]), "ml")

@@ -13,6 +13,7 @@ from barkeep.domain.amounts.amount import Amount, parse_amount, show_amount
 from barkeep.domain.amounts.measures import to_quantity
 from barkeep.domain.amounts.rounding import STYLES, rounded, show_as
 from barkeep.domain.amounts.units import FRACTIONAL, UNITS, US_UNITS, BarUnits
+from tests.walked import walked
 
 OFTEN = settings(max_examples=1000, deadline=None)
 MARKS = st.sampled_from([".", ","])
@@ -29,7 +30,7 @@ def ml(value, unit, units):
     return to_quantity(Amount(float(value), None, unit), "ml", units)
 
 
-@pytest.mark.parametrize(
+@walked(
     ("volume_ml", "shown"),
     [
         (59.147, "2 oz"),
@@ -56,7 +57,7 @@ def test_among_ounces_small_amounts_are_spoons_and_dashes(volume_ml, shown):
     assert show_as(volume_ml, "ml", "oz") == shown
 
 
-@pytest.mark.parametrize(
+@walked(
     ("volume_ml", "in_ml", "in_cl"),
     [
         (59.147, "60 ml", "6 cl"),

@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from barkeep.domain.amounts.spoken import any_amount_at_start, spoken_at_start
 from barkeep.errors import UserError
+from tests.walked import walked
 
 
-@pytest.mark.parametrize(
+@walked(
     ("text", "value", "high", "unit", "rest"),
     [
         ("half an ounce of gin", 0.5, None, "oz", " of gin"),
@@ -33,7 +33,7 @@ def test_a_spoken_amount_ends_where_its_unit_does(text, value, high, unit, rest)
     assert text[found.end :] == rest
 
 
-@pytest.mark.parametrize(
+@walked(
     "text",
     ["half a lime", "half and half", "gin", "", "quarter", "a gin", "of an ounce", "equal gin"],
 )

@@ -7,6 +7,7 @@ from datetime import datetime, timedelta
 import pytest
 
 from barkeep.domain.bar.backups import BackupName, is_due, read_name, to_let_go
+from tests.walked import walked
 
 NOON = datetime(2026, 11, 21, 12, 0)  # a Saturday
 
@@ -21,7 +22,7 @@ def let_go(kept, now=NOON):
     return sorted((NOON - each.at) / timedelta(days=1) for each in gone)
 
 
-@pytest.mark.parametrize(
+@walked(
     ("ages", "gone"),
     [
         # nothing, one, and a week of days
@@ -93,7 +94,7 @@ def test_three_years_of_days_leave_a_steady_number():
     assert set(last) <= weeks
 
 
-@pytest.mark.parametrize(
+@walked(
     ("ages", "due"),
     [([], True), ([1], True), ([0], False), ([0.25], False), ([0.6], True), ([-0.1], False),
      ([-1], True), ([-300], True)],

@@ -31,6 +31,7 @@ from tests.domain.bottles.bottles_to_measure import (
     TREE,
     container,
 )
+from tests.walked import walked
 
 PRODUCT = Product("Dry gin", "Hollow Lamp", "london-dry-gin", 700.0, abv_percent=40.0, id=1)
 
@@ -76,7 +77,7 @@ class TestDensity:
         sweet = density_of(replace(GIN, sugar_g_per_l=50.0))
         assert plain.g_per_ml < sour.g_per_ml == pytest.approx(sweet.g_per_ml)
 
-    @pytest.mark.parametrize(
+    @walked(
         "key",
         [
             *("cream-liqueur", "chocolate-cream-liqueur", "egg-liqueur", "double-cream", "milk"),

@@ -20,6 +20,7 @@ from barkeep.domain.bottles.level_words import (
     sentence,
     with_doubt,
 )
+from tests.walked import walked
 
 NOON = datetime(2026, 11, 21, 12, 0)
 
@@ -93,7 +94,7 @@ class TestSealedBottles:
 
 
 class TestComparison:
-    @pytest.mark.parametrize(
+    @walked(
         ("expected", "sigma_before", "counted", "sigma", "told_apart"),
         [
             (315, 35, 315, 35, False),

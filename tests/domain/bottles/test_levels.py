@@ -43,6 +43,7 @@ from barkeep.errors import (
     WrongDimension,
 )
 from tests.domain.bottles.bottles_to_measure import CREAM, LIQUEUR, LIQUIDS, SHAPES, TARE, container
+from tests.walked import walked
 
 SPIRIT = container()
 LIMES = Container("the limes", 12.0, "each")
@@ -256,9 +257,7 @@ class TestHeights:
 
 
 class TestRefusals:
-    @pytest.mark.parametrize(
-        "text", ["1.2", "315", "nan", "inf", "", "full", "0.4 of it", "2-3 oz", "800-820 g"]
-    )
+    @walked("text", ["1.2", "315", "nan", "inf", "", "full", "0.4 of it", "2-3 oz", "800-820 g"])
     def test_what_is_no_level_is_refused(self, text):
         with pytest.raises(AmountError):
             parse_level(text, SPIRIT)
@@ -274,7 +273,7 @@ class TestRefusals:
             *("0 dashes", "dash of it"),
         ],
     )
-    @pytest.mark.parametrize("held", [SPIRIT, SUGAR])
+    @walked("held", [SPIRIT, SUGAR])
     def test_no_level_is_measured_in_what_is_poured_by_feel(self, text, held):
         with pytest.raises(AmountError):
             parse_level(text, held)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import tomllib
-from itertools import pairwise
+from itertools import pairwise, product
 from math import inf, nan, pi, sqrt
 
 import pytest
@@ -34,6 +34,7 @@ from barkeep.errors import (
     NegativeAmount,
     UserError,
 )
+from tests.walked import walked
 
 TEXT = resource_files.read_text(FILE)
 RAW = tomllib.loads(TEXT)["shape"]
@@ -124,8 +125,7 @@ def area_from_the_resource(key: str, height: float) -> float:
 
 
 @every_shape
-@pytest.mark.parametrize("share", [0.02, 0.1, 0.25, 0.5, 0.75, 0.95, 1.0])
-@pytest.mark.parametrize("size", [50.0, 700.0, 3000.0])
+@walked("share, size", product([0.02, 0.1, 0.25, 0.5, 0.75, 0.95, 1.0], [50.0, 700.0, 3000.0]))
 def test_the_volume_is_the_integral_of_the_profile(key, share, size):
     shape = SHAPES[key]
     low, high = shape.profile.base_cm, shape.profile.brim_cm
@@ -267,7 +267,7 @@ def test_a_shape_that_was_only_assumed_owns_up_to_the_spread_of_the_real_ones(as
 # What is assumed ----------------------------------------------------------------------------------
 
 
-@pytest.mark.parametrize(
+@walked(
     ("ingredient", "size", "shape"),
     [
         ("london-dry-gin", 700, "general"),
@@ -337,7 +337,7 @@ def test_a_sound_text_is_read():
     assert read_usual(SOUND, "v.toml") == (Usual("plain"),)
 
 
-@pytest.mark.parametrize(
+@walked(
     ("old", "new", "key", "reason"),
     [
         ("[shape.plain]", "[shape.plain", "the text", "it is not TOML"),

@@ -14,6 +14,7 @@ from barkeep.domain.buying.next_bottle import next_bottle
 from barkeep.domain.pouring import whole_book
 from barkeep.domain.pouring.memory import Memory
 from tests.domain.pouring.test_whole_book import changed
+from tests.walked import walked
 from tests.worlds import TODAY, random_bar
 
 SEEDS = range(int(os.environ.get("SEEDS", "40")))
@@ -32,7 +33,7 @@ def one_by_one(bar, within):
         return next_bottle(bar, within)
 
 
-@pytest.mark.parametrize("seed", SEEDS)
+@walked("seed", SEEDS)
 def test_on_random_bars(seed):
     chance = Random(seed)
     bar, memory = random_bar(chance), Memory()

@@ -19,6 +19,7 @@ from barkeep.errors import InvalidField
 from tests.domain.pouring.test_alternatives import with_choices
 from tests.domain.pouring.test_verdicts import KNOWLEDGE, line, spec
 from tests.how_much import some_of
+from tests.walked import walked
 from tests.worlds import bottle, makeable, random_bar, snapshot
 
 
@@ -86,7 +87,7 @@ def best_by_trying_all(bar, limits: Limits, within, worths=None) -> float:
     return best
 
 
-@pytest.mark.parametrize("seed", some_of(range(300), 30))
+@walked("seed", some_of(range(300), 30))
 def test_it_is_what_trying_every_set_finds_and_really_buying_it_gives(seed):
     chance = Random(seed)
     bar = with_choices(chance, priced(chance, random_bar(chance)))
@@ -188,7 +189,7 @@ def test_a_least_strength_is_bought_as_strong_as_the_product_is():
     assert [each.bought.product for each in found.steps] == [proof]
 
 
-@pytest.mark.parametrize(
+@walked(
     ("bottles", "budget", "says"),
     [
         (None, None, "say how many bottles, or how much may be spent"),
@@ -225,7 +226,7 @@ def test_stopped_at_once_it_says_so_and_claims_nothing_more_than_it_found():
     assert_it_holds(bar, late, "close")
 
 
-@pytest.mark.parametrize("seed", some_of(range(300), 30))
+@walked("seed", some_of(range(300), 30))
 def test_pairs_are_all_that_turn_what_neither_turns_alone(seed):
     chance = Random(seed)
     bar = with_choices(chance, priced(chance, random_bar(chance)))

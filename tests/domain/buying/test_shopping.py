@@ -30,6 +30,7 @@ from barkeep.domain.shoots.mise_en_place import mise_en_place
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import AmountError, InvalidField, WrongDimension
 from tests import worlds
+from tests.walked import walked
 
 TREE = FamilyTree(
     {
@@ -265,7 +266,7 @@ def suffices(found, counts, needs, pars, picture) -> bool:
     return _pars_can_stand(after, every, pars)
 
 
-@pytest.mark.parametrize("seed", range(80))
+@walked("seed", range(80))
 def test_after_buying_the_list_nothing_is_short(seed):
     needs, pars, picture = random_needs(Random(seed), ("gin", "dry-gin", "rum", "spirit", "soda"))
     found = shopping(needs, picture)
@@ -273,7 +274,7 @@ def test_after_buying_the_list_nothing_is_short(seed):
     assert all(each.need > (each.packages - 1) * each.size for each in found.items)
 
 
-@pytest.mark.parametrize("seed", range(80))
+@walked("seed", range(80))
 def test_one_package_less_of_anything_is_short(seed):
     needs, pars, picture = random_needs(Random(seed), ("dry-gin", "rum", "soda"))
     found = shopping(needs, picture)

@@ -14,6 +14,7 @@ from barkeep.domain.cautions.allergens import (
 )
 from barkeep.domain.ingredients.tree import Ingredient, with_own
 from barkeep.errors import KnowledgeError
+from tests.walked import walked
 
 
 def words(keys, tree) -> list[str]:
@@ -124,7 +125,7 @@ class TestReading:
         assert known.called("Lichen") == known.called("moss")
         assert known.authority == {"US": "an act", "EU": "a regulation"}
 
-    @pytest.mark.parametrize(
+    @walked(
         ("old", "new", "key", "reason"),
         [
             ('["US"]', '["CH"]', "allergen moss", "“lists” has “CH”; it must be one of US, EU"),

@@ -26,6 +26,7 @@ from barkeep.domain.spec_text.text import read_specs
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import KnowledgeError
 from tests.domain.cautions.cautioned_words import NOT_RAISED, RAISED
+from tests.walked import walked
 
 RULES = {rule.caution.key: rule for rule in shipped_cautions()}
 
@@ -63,19 +64,15 @@ class TestTheWords:
         assert with_words == {key for key, words in RAISED.items() if words}
         assert with_words <= NOT_RAISED.keys() <= RULES.keys()
 
-    @pytest.mark.parametrize(
-        ("key", "words"), [(key, each) for key, words in RAISED.items() for each in words]
-    )
+    @walked(("key", "words"), [(key, each) for key, words in RAISED.items() for each in words])
     def test_words_that_raise_a_caution(self, tree, key, words):
         assert key in raised(occasion(words), tree)
 
-    @pytest.mark.parametrize(
-        ("key", "words"), [(key, each) for key, words in NOT_RAISED.items() for each in words]
-    )
+    @walked(("key", "words"), [(key, each) for key, words in NOT_RAISED.items() for each in words])
     def test_words_that_do_not(self, tree, key, words):
         assert key not in raised(occasion(words), tree)
 
-    @pytest.mark.parametrize("key", [key for key, words in RAISED.items() if words])
+    @walked("key", [key for key, words in RAISED.items() if words])
     def test_no_phrase_is_dead(self, key):
         """Each phrase raises its caution, and each that disarms has something to disarm."""
         phrases = RULES[key].when.phrases
@@ -109,7 +106,7 @@ class TestTheWords:
 
 
 class TestWhatGoesIn:
-    @pytest.mark.parametrize(
+    @walked(
         ("key", "ingredient"),
         [
             ("raw-egg", "egg"),
@@ -128,7 +125,7 @@ class TestWhatGoesIn:
     def test_an_ingredient_or_a_kind_of_it_raises_it(self, tree, key, ingredient):
         assert key in raised(occasion("", ingredient), tree)
 
-    @pytest.mark.parametrize(
+    @walked(
         ("key", "ingredient"),
         [
             ("raw-egg", "pasteurised-egg-white"),
@@ -400,7 +397,7 @@ class TestReading:
     def test_no_rules_raise_nothing(self, tree):
         assert cautions_for(occasion("flaming dry ice", "egg"), tree, ()) == ()
 
-    @pytest.mark.parametrize(
+    @walked(
         ("old", "new", "reason"),
         [
             ('level = "care"', 'level = "grave"', "“level” is “grave”"),

@@ -20,6 +20,7 @@ from barkeep.domain.drink.contents import Pour, pours_for
 from barkeep.domain.liquids.content import ethanol_g
 from barkeep.domain.spec_text.text import read_specs
 from barkeep.domain.specs.spec import Line, Spec
+from tests.walked import walked
 from tests.worlds import TODAY
 
 BARE = Snapshot(shipped(), TODAY)
@@ -162,7 +163,7 @@ class TestDoubt:
         labelled = bar(bottle("white-rum", abv_percent=40.0))
         assert analyse(spec, labelled).sigma.abv_percent < analyse(spec, BARE).sigma.abv_percent
 
-    @pytest.mark.parametrize(
+    @walked(
         ("name", "said"),
         [
             ("Daiquiri", "Ice adds 50 % ± 8 %"),

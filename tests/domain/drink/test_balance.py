@@ -9,6 +9,7 @@ from barkeep.domain.drink.balance import Range, read_styles, styles
 from barkeep.domain.drink.words import place_in_words
 from barkeep.errors import KnowledgeError
 from tests.domain.drink.test_analysis import BARE, classic, written
+from tests.walked import walked
 
 ROW = (
     'name = "drinks"\nclassics = 5\nstrength = [1, 2]\nsugar = [1, 2]\nacid = [1, 2]\n'
@@ -16,7 +17,7 @@ ROW = (
 )
 
 
-@pytest.mark.parametrize(
+@walked(
     ("name", "key"),
     [
         ("Daiquiri", "shaken"),

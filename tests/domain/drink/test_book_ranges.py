@@ -5,13 +5,12 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-import pytest
-
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.drink.balance import QUALITIES, styles
 from barkeep.domain.drink.words import measured, place_word
 from tests.domain.drink.ranges import FEWEST, as_table, counted, families, places
 from tests.domain.drink.test_analysis import BARE, written
+from tests.walked import walked
 
 FAMILIES = families(BARE)
 MADE = [analyse(spec, BARE) for spec in BARE.knowledge.classics]
@@ -22,7 +21,7 @@ def test_the_table_holds_the_families_that_have_enough_classics():
     assert min(map(len, FAMILIES.values())) >= FEWEST
 
 
-@pytest.mark.parametrize("key", styles())
+@walked("key", styles())
 def test_a_range_is_where_the_classics_lie(key):
     style = styles()[key]
     table = as_table(style.name, FAMILIES[key])
@@ -37,7 +36,7 @@ def test_a_range_is_where_the_classics_lie(key):
     )
 
 
-@pytest.mark.parametrize("key", styles())
+@walked("key", styles())
 def test_no_more_than_a_fifth_of_a_family_lies_outside_on_either_side(key):
     print("\n".join(counted(styles()[key], FAMILIES[key])))
     for found in places(styles()[key], FAMILIES[key]).values():
@@ -76,7 +75,7 @@ def test_a_classic_fits_its_glass_with_what_is_optional_too():
     assert [each.why for each in fits if not each.to_wash_line] == []
 
 
-@pytest.mark.parametrize(
+@walked(
     ("text", "key"),
     [
         ("60 ml bourbon\n22.5 ml lemon juice\n22.5 ml simple syrup\n\nShake.", "shaken"),

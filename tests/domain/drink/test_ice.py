@@ -7,6 +7,7 @@ import pytest
 from barkeep.domain.drink.ice import added_after_ice, meets_ice
 from barkeep.domain.spec_text.text import read_specs
 from barkeep.domain.specs.spec import Spec
+from tests.walked import walked
 
 
 def after(spec: Spec, tree) -> set[str]:
@@ -14,7 +15,7 @@ def after(spec: Spec, tree) -> set[str]:
     return {spec.lines[each].ingredient for each in numbers if not spec.lines[each].garnish}
 
 
-@pytest.mark.parametrize(
+@walked(
     ("name", "last"),
     [
         ("Daiquiri", set()),

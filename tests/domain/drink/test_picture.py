@@ -25,6 +25,7 @@ from barkeep.domain.spec_text.text import read_specs
 from barkeep.domain.specs.glasses import shipped_glassware
 from barkeep.errors import KnowledgeError
 from barkeep.resource_files import read_text
+from tests.walked import walked
 
 BARE = Snapshot(shipped(), date(2026, 11, 21))
 TREE = BARE.knowledge.tree
@@ -87,7 +88,7 @@ def test_what_mixes_lightens_and_deepens_as_behind_a_bar():
     assert mixed([]) is None and mixed([(red, 0.0)]) is None
 
 
-@pytest.mark.parametrize("glass", GLASSES, ids=lambda each: each.key)
+@walked("glass", GLASSES)
 def test_every_glass_is_drawn_and_holds_what_it_is_said_to(glass):
     profile = LOOKS.vessel_for(glass).profile
     assert profile.brimful_ml == pytest.approx(glass.brim_ml)

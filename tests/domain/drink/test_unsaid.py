@@ -12,6 +12,7 @@ from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.drink.search import _strengths
 from barkeep.domain.drink.words import facts, in_brief, place_in_words
 from tests.domain.drink.test_analysis import BARE, TREE, bar, bottle, classic, written
+from tests.walked import walked
 
 PER_SERVE, NO_DRIVING = "One serve holds", "Do not drive"
 NO_AMOUNT = "gin\ntonic water\n\nBuild over ice."
@@ -111,7 +112,7 @@ class TestIce:
     TODDY = "60 ml bourbon\n120 ml {}\n15 ml honey syrup\n15 ml lemon juice\n\n"
 
     @pytest.mark.parametrize("hot", ["boiling water", "hot water", "hot coffee", "hot milk"])
-    @pytest.mark.parametrize("method", ["Stir in a mug until it is dissolved.", "Shake.", ""])
+    @walked("method", ["Stir in a mug until it is dissolved.", "Shake.", ""])
     def test_what_is_made_with_boiling_water_is_hot(self, hot, method):
         found = of(self.TODDY.format(hot) + method)
         assert (found.technique, found.dilution.share) == ("hot", 0.0)

@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-import pytest
-
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.pouring.verdicts import tonight
 from barkeep.domain.specs.spec import Line, Spec
+from tests.walked import walked
 from tests.worlds import bottle, snapshot
 
 
@@ -117,7 +116,7 @@ CASES = {
 }
 
 
-@pytest.mark.parametrize("case", CASES)
+@walked("case", CASES)
 def test_the_tags_are_what_a_bartender_would_say(case, knowledge):
     (lines, shelf, home, technique, method), tags = CASES[case]
     found, bar = drink(knowledge, lines, shelf, home, technique or "shaken", method)

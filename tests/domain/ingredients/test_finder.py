@@ -5,7 +5,6 @@ from __future__ import annotations
 import tomllib
 from pathlib import Path
 
-import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -14,6 +13,7 @@ from barkeep.documents.knowledge import read_tree
 from barkeep.domain.ingredients.finder import nearest, ranked
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.name_search import Fit
+from tests.walked import walked
 
 TREE = read_tree(
     resource_files.read_text("ingredients.toml"), resource_files.read_text("confusables.toml")
@@ -30,7 +30,7 @@ def keys(text, **how):
     return [each.key for each in ranked(text, TREE, **how)]
 
 
-@pytest.mark.parametrize(("typed", "expected"), ASKED, ids=[typed for typed, _ in ASKED])
+@walked(("typed", "expected"), ASKED)
 def test_what_people_type_is_answered_by_what_they_mean(typed, expected):
     found = keys(typed)
     if expected:
@@ -108,7 +108,7 @@ def test_there_are_words_that_are_only_understood():
     assert len(UNDERSTOOD) >= 8
 
 
-@pytest.mark.parametrize(("word", "key"), UNDERSTOOD, ids=[word for word, _ in UNDERSTOOD])
+@walked(("word", "key"), UNDERSTOOD)
 def test_a_word_that_is_only_understood_finds_its_kind_and_is_never_shown(word, key):
     found = ranked(word, TREE)
     assert found[0].key == key

@@ -12,6 +12,7 @@ from barkeep.domain.ingredients.derivations import Derivations, KindOf, Want
 from barkeep.domain.ingredients.figures import liquid_of
 from barkeep.domain.ingredients.graph import Rule, best_closeness
 from barkeep.domain.ingredients.relations import STAND_IN_STEPS, StandIn
+from tests.walked import walked
 from tests.worlds import random_bar
 
 
@@ -75,7 +76,7 @@ def test_an_input_taken_twice_counts_twice():
     assert best_closeness(rules, {"b"})["c"] == pytest.approx(0.81)
 
 
-@pytest.mark.parametrize("seed", range(60))
+@walked("seed", range(60))
 def test_the_search_reaches_the_bound_where_nothing_is_scoped_or_confused(seed):
     """The bound comes from Knuth's algorithm, the search from walking every path."""
     bar = random_bar(Random(seed))

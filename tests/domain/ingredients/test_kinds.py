@@ -7,11 +7,12 @@ import pytest
 from barkeep.domain.ingredients.names import find_name
 from barkeep.domain.phrases import folded
 from tests.domain.ingredients.names_of_the_trade import kinds_by_name
+from tests.walked import walked
 
 BY_NAME = kinds_by_name()
 
 
-@pytest.mark.parametrize("name", BY_NAME)
+@walked("name", BY_NAME)
 def test_a_name_of_the_trade_is_its_kind(tree, name):
     """The whole name is understood: nothing of it is left as a maker or a note."""
     found, notes = find_name(name, tree)

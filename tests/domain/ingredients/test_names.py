@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from barkeep import resource_files
 from barkeep.documents.knowledge import read_tree
 from barkeep.domain.ingredients.names import ADJUSTED, EXACT, MAKER, find_name, match_ingredient
+from tests.walked import walked
 
 
 @pytest.fixture(scope="module")
@@ -25,7 +26,7 @@ def test_every_own_name_and_alias_finds_its_ingredient(tree):
             assert found.confidence == EXACT
 
 
-@pytest.mark.parametrize(
+@walked(
     ("text", "key", "confidence"),
     [
         ("LONDON DRY GIN", "london-dry-gin", EXACT),
@@ -58,7 +59,7 @@ def test_the_longest_name_wins(tree):
     assert match_ingredient("Hollow Lamp crème de cacao", tree).key == "creme-de-cacao"
 
 
-@pytest.mark.parametrize(
+@walked(
     "text",
     [
         "coconut milk powder",

@@ -8,6 +8,7 @@ from barkeep.application.knowledge import shipped
 from barkeep.domain.ingredients.own import as_their_kinds, free_key, likely_kind
 from barkeep.domain.ingredients.tree import Ingredient, with_own
 from barkeep.domain.spec_text.own_names import why_unreadable
+from tests.walked import walked
 
 
 @pytest.fixture(scope="module")
@@ -15,7 +16,7 @@ def tree():
     return shipped().tree
 
 
-@pytest.mark.parametrize(
+@walked(
     ("words", "kind"),
     [
         ("smoked maple syrup", "maple-syrup"),

@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from barkeep.domain.bottles.bottle import fill_tolerance
 from barkeep.domain.liquids import content, ethanol
 from barkeep.errors import OutsideRange, UnknownName
+from tests.walked import walked
 
 volumes = st.floats(0.0, 10_000.0)
 abvs = st.floats(0.0, 100.0)
@@ -97,7 +98,7 @@ class TestStandardDrinks:
             content.standard_drinks(10.0, "Icelnd")
         assert "Iceland" in refused.value.nearest
 
-    @pytest.mark.parametrize(
+    @walked(
         ("said", "country"),
         [
             *(("UK", "United Kingdom"), ("u.k.", "United Kingdom"), ("gb", "United Kingdom")),

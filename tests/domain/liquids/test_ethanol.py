@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from barkeep.domain.liquids import ethanol
 from barkeep.domain.liquids.constants import constants
 from barkeep.errors import InvalidField, OutsideRange
+from tests.walked import walked
 
 abvs = st.floats(0.0, 100.0)
 above_freezing = st.floats(0.0, 40.0)
@@ -114,7 +115,7 @@ def test_what_is_no_number_is_refused(value):
 
 
 class TestStrengthsAsWritten:
-    @pytest.mark.parametrize(
+    @walked(
         ("text", "abv"),
         [
             ("43", 43.0),
@@ -133,7 +134,7 @@ class TestStrengthsAsWritten:
     def test_percent_and_both_proofs(self, text, abv):
         assert ethanol.read_strength(text) == pytest.approx(abv, abs=0.001)
 
-    @pytest.mark.parametrize(
+    @walked(
         ("text", "said"),
         [
             ("strong", "write % vol, such as 41.2, or proof, such as 86 proof"),

@@ -13,6 +13,7 @@ from barkeep.domain.making.batches import batch
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.errors import CannotBatch
 from tests import worlds
+from tests.walked import walked
 
 FRESH = ("lemon", "lime", "orange", "whole-egg", "honey", "lemon-juice", "lime-juice", "mint")
 
@@ -65,7 +66,7 @@ def random_bar(chance: Random, knowledge, specs) -> Snapshot:
     return worlds.snapshot(knowledge, bottles, specs)
 
 
-@pytest.mark.parametrize("seed", range(12))
+@walked("seed", range(12))
 def test_a_limiting_batch_never_exceeds_what_there_is(knowledge, seed):
     chance = Random(seed)
     specs = tuple(chance.sample(knowledge.classics, 6))

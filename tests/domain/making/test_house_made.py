@@ -26,6 +26,7 @@ from barkeep.domain.making.house_made import (
     short_in_words,
 )
 from barkeep.domain.spec_text.recipes import UnusableInput, read_inputs, write_inputs
+from tests.walked import walked
 
 TODAY = date(2026, 11, 21)
 KNOWN = shipped()
@@ -251,7 +252,7 @@ def test_never_more_is_drawn_than_is_needed_or_there(levels, amount):
 # A recipe as text
 
 
-@pytest.mark.parametrize("recipe", KNOWN.made_from, ids=lambda each: each.made)
+@walked("recipe", KNOWN.made_from)
 def test_every_recipe_reads_back(recipe):
     assert read_inputs(write_inputs(recipe, TREE), TREE) == recipe.inputs
 

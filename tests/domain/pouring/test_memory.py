@@ -5,14 +5,13 @@ from __future__ import annotations
 from dataclasses import replace
 from random import Random
 
-import pytest
-
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.bottles.bottle import Level
 from barkeep.domain.buying.next_bottle import next_bottle
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import drink_for, tonight
 from tests.how_much import some_of
+from tests.walked import walked
 from tests.worlds import having, random_bar, random_spec
 
 
@@ -37,7 +36,7 @@ def changed_somehow(chance: Random, bar):
     return having(bar, chance.choice(list(bar.knowledge.tree)))
 
 
-@pytest.mark.parametrize("seed", some_of(range(60), 2))
+@walked("seed", some_of(range(60), 2))
 def test_asking_again_after_any_change_gives_what_asking_afresh_gives(seed):
     chance = Random(seed)
     bar = random_bar(chance)

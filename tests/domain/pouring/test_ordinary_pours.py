@@ -16,6 +16,7 @@ from barkeep.domain.pouring.verdicts import Drink, tonight
 from barkeep.domain.shoots.menu import Order, menu
 from barkeep.domain.spec_text.text import read_specs
 from barkeep.domain.specs.spec import Line, Spec
+from tests.walked import walked
 from tests.worlds import TODAY, snapshot
 
 
@@ -160,7 +161,7 @@ KEYED = [
 ]
 
 
-@pytest.mark.parametrize(("there", "text", "method", "kind", "stands_in"), KEYED, ids=str)
+@walked(("there", "text", "method", "kind", "stands_in"), KEYED)
 def test_a_general_want_pours_what_a_bartender_would(
     knowledge, there, text, method, kind, stands_in
 ):
@@ -299,7 +300,7 @@ GONE = [
 ]
 
 
-@pytest.mark.parametrize(("key", "days", "counted", "said"), GONE, ids=str)
+@walked(("key", "days", "counted", "said"), GONE)
 def test_what_was_opened_too_long_ago_is_told_apart(knowledge, key, days, counted, said):
     bar = snapshot(knowledge, [stock(1, key, knowledge.tree, opened=days)])
     assert (key in bar.usable, key in bar.past) == (counted, not counted)

@@ -11,6 +11,7 @@ from scipy.optimize import linprog
 from barkeep.domain.pouring import programme
 from barkeep.domain.pouring.programme import largest
 from barkeep.domain.pouring.serves import Way, most_serves
+from tests.walked import walked
 
 
 def test_a_textbook_programme():
@@ -49,7 +50,7 @@ def random_programme(chance: Random) -> tuple[list[float], list[list[float]], li
     return goal, rows, limits
 
 
-@pytest.mark.parametrize("seed", range(200))
+@walked("seed", range(200))
 def test_random_programmes_are_those_of_highs(seed):
     goal, rows, limits = random_programme(Random(seed))
     found = largest(goal, rows, limits)
@@ -60,7 +61,7 @@ def test_random_programmes_are_those_of_highs(seed):
     assert all(each >= 0.0 for each in found.worth)
 
 
-@pytest.mark.parametrize("seed", range(60))
+@walked("seed", range(60))
 def test_serves_are_the_same_by_either(monkeypatch, seed):
     chance = Random(seed)
     pools = [(f"p{number}", 0) for number in range(4)]
@@ -72,5 +73,6 @@ def test_serves_are_the_same_by_either(monkeypatch, seed):
 
     lines = [[way() for _ in range(chance.randint(1, 3))] for _ in range(chance.randint(1, 4))]
     exactly = most_serves(lines, supply)
-    monkeypatch.setattr(programme, "SMALL", 0)
-    assert most_serves(lines, supply).most == pytest.approx(exactly.most, rel=1e-9, abs=1e-9)
+    with monkeypatch.context() as patch:
+        patch.setattr(programme, "SMALL", 0)
+        assert most_serves(lines, supply).most == pytest.approx(exactly.most, rel=1e-9, abs=1e-9)

@@ -9,6 +9,7 @@ import networkx as nx
 import pytest
 
 from barkeep.domain.pouring.serves import Way, most_serves, whole_serves
+from tests.walked import walked
 
 
 def ways(*pools: str, need: float) -> list[Way]:
@@ -77,7 +78,7 @@ def serves_by_flow(lines: list[list[Way]], supply: dict) -> float:
     return low
 
 
-@pytest.mark.parametrize("seed", range(80))
+@walked("seed", range(80))
 def test_serves_equal_those_of_a_maximum_flow_on_random_shared_bottles(seed):
     chance = Random(seed)
     pools = [f"p{number}" for number in range(chance.randint(1, 5))]
@@ -94,7 +95,7 @@ def test_serves_equal_those_of_a_maximum_flow_on_random_shared_bottles(seed):
     assert whole_serves(lines, supply).whole == int(flow + 1e-6)
 
 
-@pytest.mark.parametrize("seed", range(60))
+@walked("seed", range(60))
 def test_whole_serves_equal_the_programme_where_ways_draw_on_several_pools(seed):
     chance = Random(seed)
     pools = [(f"p{number}", 0) for number in range(4)]

@@ -10,6 +10,7 @@ from barkeep.domain.shoots.ice import ice_for, ice_in_words
 from barkeep.domain.shoots.menu import Order
 from barkeep.domain.specs.glasses import glass_named
 from barkeep.domain.specs.spec import Line, Spec
+from tests.walked import walked
 
 LINES = (Line("60 ml gin", "gin", 60.0, None, "ml", 60.0),)
 SPEC = Spec("Signal", LINES, "", "shaken")
@@ -30,7 +31,7 @@ HIGHBALL_G = 4 * glass_named("highball").brim_ml * 0.5 * 1.25
 """Four glasses filled with cubes, half a gram a millilitre, and a quarter more."""
 
 
-@pytest.mark.parametrize(
+@walked(
     ("asked", "wanted"),
     [
         # Four tins two thirds full, 250 g each, and a quarter more.

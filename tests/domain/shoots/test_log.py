@@ -23,6 +23,7 @@ from barkeep.domain.shoots.log import (
 )
 from barkeep.domain.specs.spec import Line, Spec
 from tests import worlds
+from tests.walked import walked
 
 TREE = FamilyTree(
     {
@@ -111,7 +112,7 @@ def test_what_is_told_apart_comes_first_then_the_largest():
     assert [each.told_apart for each in found] == [True, True, False]
 
 
-@pytest.mark.parametrize(
+@walked(
     ("shoot", "said"),
     [
         (logged(5.0), NO_TELLING),

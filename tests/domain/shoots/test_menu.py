@@ -16,6 +16,7 @@ from barkeep.domain.pouring.verdicts import tonight
 from barkeep.domain.shoots.menu import Menu, Order, menu
 from barkeep.domain.specs.spec import Line, Spec
 from tests import worlds
+from tests.walked import walked
 
 KINDS = ("a", "b", "c", "d")
 
@@ -76,7 +77,7 @@ def brute(bar, orders):
     return max((each for each in every if fits(bar, orders, each)), key=lambda each: sum(each))
 
 
-@pytest.mark.parametrize("seed", range(60))
+@walked("seed", range(60))
 def test_the_menu_is_what_trying_everything_finds(seed):
     chance = Random(seed)
     bar, orders = small_bar(chance), orders_for(chance)
@@ -89,7 +90,7 @@ def test_the_menu_is_what_trying_everything_finds(seed):
     adds_up(answer, bar)
 
 
-@pytest.mark.parametrize("seed", range(12))
+@walked("seed", range(12))
 def test_large_menus_agree_with_a_maximum_flow(seed):
     chance = Random(1000 + seed)
     kinds = tuple(f"k{number}" for number in range(12))

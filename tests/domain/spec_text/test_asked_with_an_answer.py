@@ -8,6 +8,7 @@ from barkeep.application.knowledge import shipped
 from barkeep.domain.spec_text.lines import read_line, read_lines
 from barkeep.domain.spec_text.text import read_specs
 from tests.domain.spec_text.test_lines_as_written import as_said, rows
+from tests.walked import walked
 
 TREE = shipped().tree
 
@@ -68,7 +69,7 @@ two ounces rum half lime juice | 2 oz rum ; 0.5 oz lime-juice
 """
 
 
-@pytest.mark.parametrize(("text", "likely"), rows(ANSWERED))
+@walked(("text", "likely"), rows(ANSWERED))
 def test_what_may_be_meant_otherwise_is_asked_with_the_likely_line_ready(text, likely):
     asked = read_line(text, TREE).complaints[0]
     assert asked.answer == likely
@@ -76,13 +77,13 @@ def test_what_may_be_meant_otherwise_is_asked_with_the_likely_line_ready(text, l
     assert not any(each.complaints for each in read_lines(likely, TREE))
 
 
-@pytest.mark.parametrize(("text", "told"), rows(ASKED))
+@walked(("text", "told"), rows(ASKED))
 def test_what_only_its_writer_knows_is_asked(text, told):
     said = [complaint.say() for complaint in read_line(text, TREE).complaints]
     assert any(told in each for each in said)
 
 
-@pytest.mark.parametrize(("text", "said"), rows(READ))
+@walked(("text", "said"), rows(READ))
 def test_what_can_only_be_meant_one_way_is_read(text, said):
     assert as_said(read_lines(text, TREE)) == said
 

@@ -13,6 +13,7 @@ from barkeep.domain.spec_text.lines import read_line
 from barkeep.domain.specs.spec import Line
 from tests.domain.spec_text.lines_as_written import AMOUNTS, SPOKEN, UNKNOWN_MAKERS, WORDED
 from tests.domain.spec_text.lines_unseen import UNSEEN
+from tests.walked import walked
 
 WRITTEN = "\n".join((AMOUNTS, SPOKEN, WORDED, UNKNOWN_MAKERS, UNSEEN))
 LINES = [row.partition(" | ")[0] for row in WRITTEN.splitlines() if " | " in row]
@@ -22,7 +23,7 @@ def rest(**said):
     return Line("", "", **said)
 
 
-@pytest.mark.parametrize(
+@walked(
     ("text", "fields"),
     [
         ("60 ml London dry gin", LineFields("60", "ml", "London dry gin")),
@@ -59,7 +60,7 @@ def test_a_line_that_cannot_be_read_keeps_every_word(tree, text):
     assert text_of(fields) == text
 
 
-@pytest.mark.parametrize("text", LINES)
+@walked("text", LINES)
 def test_every_line_that_people_write_reads_back_from_its_fields(tree, text):
     read = read_line(text, tree)
     fields = fields_of(read, tree)

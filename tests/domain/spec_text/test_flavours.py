@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-import pytest
-
 from barkeep.application.knowledge import shipped
 from barkeep.domain.spec_text.lines import read_line
+from tests.walked import walked
 
 TREE = shipped().tree
 
@@ -54,7 +53,7 @@ def rows(table: str) -> list[tuple[str, str]]:
     return [(text, said) for text, _, said in parted]
 
 
-@pytest.mark.parametrize(("text", "likely"), rows(ASKED))
+@walked(("text", "likely"), rows(ASKED))
 def test_a_flavour_that_may_be_several_things_asks_with_the_likeliest_ready(text, likely):
     (asked,) = read_line(text, TREE).complaints
     assert asked.answer == likely
@@ -62,7 +61,7 @@ def test_a_flavour_that_may_be_several_things_asks_with_the_likeliest_ready(text
     assert not read_line(likely, TREE).complaints
 
 
-@pytest.mark.parametrize(("text", "key"), rows(SURE))
+@walked(("text", "key"), rows(SURE))
 def test_what_can_only_be_one_thing_is_taken(text, key):
     read = read_line(text, TREE)
     assert not read.complaints

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import pytest
-
 from barkeep.application.knowledge import shipped
 from barkeep.domain.amounts.units import US_UNITS
 from barkeep.domain.spec_text.freely import put_apart, said_freely
 from barkeep.domain.spec_text.lines import read_lines
 from barkeep.domain.spec_text.traced import Traced
+from tests.walked import walked
 
 TREE = shipped().tree
 
@@ -17,7 +16,7 @@ def freely(text: str) -> list[str]:
     return [each.text for each in said_freely(Traced.of(text), TREE, US_UNITS)]
 
 
-@pytest.mark.parametrize(
+@walked(
     ("text", "again"),
     [
         (
@@ -49,7 +48,7 @@ def test_a_line_is_said_again_in_the_usual_order(text, again):
     assert freely(text) == again
 
 
-@pytest.mark.parametrize(
+@walked(
     "text",
     [
         "2 oz root beer barrel",  # a word beside a name makes another
@@ -75,7 +74,7 @@ def test_what_may_be_another_thing_is_not(text):
     assert freely(text) == []
 
 
-@pytest.mark.parametrize(
+@walked(
     "text",
     [
         "Grey Ferry gin, 1 oz honey",
@@ -100,7 +99,7 @@ def test_a_line_that_was_once_taken_for_something_else_is_asked_about(text):
     assert any(each.complaints for each in read_lines(text, TREE))
 
 
-@pytest.mark.parametrize(
+@walked(
     ("text", "better"),
     [
         ("two ouncesof darkrum", "two ounces of dark rum"),

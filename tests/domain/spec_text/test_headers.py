@@ -25,6 +25,7 @@ from barkeep.domain.specs.quantities import in_dashes_of, quantity_of
 from barkeep.domain.specs.shown_lines import shown_lines
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.domain.specs.technique import technique_of
+from tests.walked import walked
 
 TREE = shipped().tree
 WHOLE = """\
@@ -85,7 +86,7 @@ def test_dashes_of_a_bar_are_shared_among_the_serves():
     assert in_dashes_of(BarUnits(dash_ml=0.8), spec, TREE) is spec
 
 
-@pytest.mark.parametrize(
+@walked(
     ("row", "serves", "notes"),
     [
         ("Serves: 4", 4.0, ""),
@@ -141,7 +142,7 @@ def test_a_field_said_twice_in_the_same_words_is_no_problem():
         "By: Us",
     ],
 )
-@pytest.mark.parametrize(
+@walked(
     "method",
     [
         "2 oz gin",

@@ -38,6 +38,7 @@ from tests.domain.spec_text.lines_in_languages import (
     SPANISH,
 )
 from tests.domain.spec_text.test_lines_as_written import as_said, rows
+from tests.walked import walked
 
 TREE = shipped().tree
 TABLES = {"german": GERMAN, "french": FRENCH, "italian": ITALIAN, "spanish": SPANISH}
@@ -50,7 +51,7 @@ ENGLISH_TABLES = (
 )
 
 
-@pytest.mark.parametrize(("text", "said"), EVERY)
+@walked(("text", "said"), EVERY)
 def test_a_foreign_line_is_read_as_what_it_says(text, said):
     wanted, _, note = said.partition(" # ")
     read = read_lines(text, TREE)
@@ -58,7 +59,7 @@ def test_a_foreign_line_is_read_as_what_it_says(text, said):
     assert {each.line.note for each in read} <= {note, "a few"}
 
 
-@pytest.mark.parametrize("text", LINES)
+@walked("text", LINES)
 def test_a_line_keeps_the_words_it_was_written_in(text):
     read = read_lines(text, TREE)
     if len(read) == 1:
@@ -67,7 +68,7 @@ def test_a_line_keeps_the_words_it_was_written_in(text):
         assert all(each.line.text.split()[-1] in text for each in read)
 
 
-@pytest.mark.parametrize("row", MAY_BE.strip().splitlines())
+@walked("row", MAY_BE.strip().splitlines())
 def test_a_word_of_two_meanings_is_asked_about(row):
     text, words, keys = row.split(" | ")
     read = read_line(text.removeprefix("Decoración: "), TREE)
@@ -78,7 +79,7 @@ def test_a_word_of_two_meanings_is_asked_about(row):
     assert (complaint.at, complaint.unknown) == (at, words)
 
 
-@pytest.mark.parametrize("text", ASKED.strip().splitlines())
+@walked("text", ASKED.strip().splitlines())
 def test_what_is_not_understood_is_asked_in_the_words_it_was_written_in(text):
     complaints = read_line(text, TREE).complaints
     assert complaints
@@ -102,7 +103,7 @@ def test_a_complaint_stands_at_the_word_as_it_was_written(text, column, quoted):
     assert f"“{quoted}”" in told[column]
 
 
-@pytest.mark.parametrize("text", ENGLISH.strip().splitlines())
+@walked("text", ENGLISH.strip().splitlines())
 def test_a_line_that_may_be_english_stays_as_it_is(text):
     said = in_english(text, TREE)
     assert (said.text, said.language) == (text, None)
@@ -195,7 +196,7 @@ def test_each_name_of_one_meaning_is_read_in_a_line(name):
     assert asked or TREE.is_a(read.line.ingredient, key) or TREE.is_a(key, read.line.ingredient)
 
 
-@pytest.mark.parametrize(
+@walked(
     ("name", "key"),
     [
         ("Zitronensaft", "lemon-juice"),

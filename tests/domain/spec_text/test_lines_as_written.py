@@ -29,6 +29,7 @@ from tests.domain.spec_text.lines_unseen import (
     MORE_FALSE_FRIENDS,
     UNSEEN,
 )
+from tests.walked import walked
 
 SURE = 0.8
 """From this confidence on nobody would look at a match again."""
@@ -57,19 +58,17 @@ def _line_as_said(line) -> str:
     return f"{amount} {line.unit or '-'} {keys}{marks}"
 
 
-@pytest.mark.parametrize(
-    ("text", "said"), [row for table in (AMOUNTS, SPOKEN, WORDED) for row in rows(table)]
-)
+@walked(("text", "said"), [row for table in (AMOUNTS, SPOKEN, WORDED) for row in rows(table)])
 def test_a_line_is_read_as_what_it_says(tree, text, said):
     assert as_said(read_lines(text, tree)) == said
 
 
-@pytest.mark.parametrize(("text", "said"), rows(UNSEEN))
+@walked(("text", "said"), rows(UNSEEN))
 def test_so_is_a_line_that_was_written_before_the_reader_was_tried_on_it(tree, text, said):
     assert as_said(read_lines(text, tree)) == said
 
 
-@pytest.mark.parametrize(("text", "said"), rows(AS_PEOPLE_SAY_IT) + rows(AS_THEY_MIGHT))
+@walked(("text", "said"), rows(AS_PEOPLE_SAY_IT) + rows(AS_THEY_MIGHT))
 def test_a_line_as_people_say_it_is_read_or_asked_and_its_words_are_kept(tree, text, said):
     wanted, _, words = said.partition(" # ")
     read = read_lines(text, tree)
@@ -79,7 +78,7 @@ def test_a_line_as_people_say_it_is_read_or_asked_and_its_words_are_kept(tree, t
     assert folded(words).replace(",", "") in folded(kept).replace(",", "")
 
 
-@pytest.mark.parametrize(("text", "said"), rows(HEDGED) + rows(LED_IN) + PLACED)
+@walked(("text", "said"), rows(HEDGED) + rows(LED_IN) + PLACED)
 def test_a_hedge_is_noted_and_a_joining_word_left_behind(tree, text, said):
     wanted, _, note = said.partition(" # ")
     read = read_lines(text, tree)
@@ -87,7 +86,7 @@ def test_a_hedge_is_noted_and_a_joining_word_left_behind(tree, text, said):
     assert {each.line.note for each in read} == {note}
 
 
-@pytest.mark.parametrize("text", [row[0] for row in rows(HEDGED) + rows(LED_IN) + PLACED])
+@walked("text", [row[0] for row in rows(HEDGED) + rows(LED_IN) + PLACED])
 def test_composed_anew_from_its_fields_it_reads_back(tree, text):
     for each in read_lines(text, tree):
         line = each.known
@@ -112,14 +111,14 @@ def test_what_a_note_says_of_the_line_itself_is_no_question(tree, text):
     assert not read.complaints and (read.line.note or read.line.stated)
 
 
-@pytest.mark.parametrize(("text", "asked"), [row for row in rows(STRANGE) if "asks" in row[1]])
+@walked(("text", "asked"), [row for row in rows(STRANGE) if "asks" in row[1]])
 def test_what_has_no_place_in_a_line_is_asked_about(tree, text, asked):
     told = [complaint for each in read_lines(text, tree) for complaint in each.complaints]
     wanted = asked.removeprefix("asks ")
     assert any(wanted in each.say() for each in told)
 
 
-@pytest.mark.parametrize(("text", "said"), rows(UNKNOWN_MAKERS))
+@walked(("text", "said"), rows(UNKNOWN_MAKERS))
 def test_an_unknown_maker_is_noted_and_its_kind_found_without_being_sure(tree, text, said):
     (read,) = read_lines(text, tree)
     assert as_said((read,)) == said
@@ -127,7 +126,7 @@ def test_an_unknown_maker_is_noted_and_its_kind_found_without_being_sure(tree, t
     assert read.line.note and read.line.note.split()[0] in text
 
 
-@pytest.mark.parametrize("text", (FALSE_FRIENDS + MORE_FALSE_FRIENDS).strip().split("\n"))
+@walked("text", (FALSE_FRIENDS + MORE_FALSE_FRIENDS).strip().split("\n"))
 def test_a_false_friend_is_never_matched_with_confidence(tree, text):
     for read in read_lines(text, tree):
         assert read.known is None or read.confidence < SURE
@@ -194,7 +193,7 @@ def names(key: str, tree) -> tuple[str, ...]:
     return tree[key].all_names
 
 
-@pytest.mark.parametrize(
+@walked(
     "text",
     [row[0] for table in (AMOUNTS, SPOKEN, WORDED, UNKNOWN_MAKERS, UNSEEN) for row in rows(table)],
 )

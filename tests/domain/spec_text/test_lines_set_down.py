@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import pytest
-
 from barkeep.application.knowledge import shipped
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.text import ReadSpec, read_specs
@@ -18,6 +16,7 @@ from tests.domain.spec_text import (
     lines_told,
 )
 from tests.domain.spec_text.test_lines_as_written import _line_as_said, rows
+from tests.walked import walked
 
 TREE = shipped().tree
 TABLES = (
@@ -41,7 +40,7 @@ ASKED += f"\n{lines_jotted.ASKED_OF_THE_SAME_KIND.strip()}"
 ASKED += f"\n{lines_brought_in.ASKED_OF_THE_SAME_KIND.strip()}"
 
 
-@pytest.mark.parametrize(("text", "said"), rows(READ_AS_MEANT))
+@walked(("text", "said"), rows(READ_AS_MEANT))
 def test_a_line_is_read_as_it_was_meant_and_its_words_are_kept(text, said):
     wanted, _, words = said.partition(" # ")
     read = in_a_spec(text)
@@ -53,7 +52,7 @@ def test_a_line_is_read_as_it_was_meant_and_its_words_are_kept(text, said):
         assert folded(word) in folded(kept)
 
 
-@pytest.mark.parametrize("text", ASKED.splitlines())
+@walked("text", ASKED.splitlines())
 def test_what_is_not_understood_is_asked_and_the_line_is_kept(text):
     read = in_a_spec(text)
     assert any(each.asks for each in read.problems)
@@ -62,7 +61,7 @@ def test_what_is_not_understood_is_asked_and_the_line_is_kept(text):
     assert folded(text.replace(" ⏎ ", " ").split()[-1]) in folded(kept + read.understood.notes)
 
 
-@pytest.mark.parametrize(
+@walked(
     "text",
     [row for row, said in rows(READ_AS_MEANT) if said.startswith("nothing")],
 )

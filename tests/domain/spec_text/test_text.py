@@ -18,6 +18,7 @@ from barkeep.domain.specs.quantities import quantity_of
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.domain.specs.technique import technique_of
 from barkeep.errors import KnowledgeError
+from tests.walked import walked
 
 _TREE = read_tree(
     resource_files.read_text("ingredients.toml"), resource_files.read_text("confusables.toml")
@@ -118,7 +119,7 @@ def test_a_garnish_that_is_no_ingredient_is_a_note(tree):
     assert [line.ingredient for line in spec.lines[1:]] == ["lemon-peel", "cocktail-cherry"]
 
 
-@pytest.mark.parametrize(
+@walked(
     ("text", "ingredient", "quantity", "note"),
     [
         ("splash of soda water", "soda-water", 7.5, ""),
@@ -217,7 +218,7 @@ def test_every_problem_has_its_place_and_the_rest_is_read(tree):
     assert sound.spec is not None and sound.problems == ()
 
 
-@pytest.mark.parametrize(
+@walked(
     ("text", "line", "column", "said"),
     [
         ("Only a Name", 1, 1, "at least one line"),
@@ -239,7 +240,7 @@ def test_what_is_missing_is_said(tree, text, line, column, said):
     assert said in problem.message
 
 
-@pytest.mark.parametrize(
+@walked(
     ("method", "technique"),
     [
         ("Shake with ice and strain.", "shaken"),
@@ -493,7 +494,7 @@ def test_a_range_may_begin_at_nothing(tree):
     assert only("Void\n2 oz gin\n0-2 dashes orange bitters\n", tree).problems == ()
 
 
-@pytest.mark.parametrize(
+@walked(
     "said",
     [
         "## For the syrup",

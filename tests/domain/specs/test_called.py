@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-import pytest
-
 from barkeep.domain.specs.called import kind_beside, kinds_named_by, named_by
 from barkeep.domain.specs.shown_lines import names_and_kind, names_in_sentence, names_of
 from barkeep.domain.specs.spec import Line
+from tests.walked import walked
 
 CIDER = Line("60 ml apple cider", "cloudy-apple-juice", called="apple cider")
 GIN = Line("2 oz Hollow Lamp dry gin", "london-dry-gin", called="Hollow Lamp dry gin")
 
 
-@pytest.mark.parametrize(
+@walked(
     ("line", "row", "sentence", "kind"),
     [
         (CIDER, "apple cider", "apple cider", "cloudy apple juice"),

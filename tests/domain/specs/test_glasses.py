@@ -20,6 +20,7 @@ from barkeep.domain.specs.glasses import (
     shipped_glassware,
 )
 from barkeep.errors import AmountError, KnowledgeError, NegativeAmount
+from tests.walked import walked
 
 WARE = shipped_glassware()
 GLASSES = WARE.glasses
@@ -55,7 +56,7 @@ def test_every_ice_of_a_classic_or_a_sample_spec_is_known():
     assert {text for text in written if ice_named(text) is None} == set()
 
 
-@pytest.mark.parametrize(
+@walked(
     ("text", "key"),
     [
         ("coupe", "coupe"),
@@ -112,7 +113,7 @@ def test_any_text_is_a_glass_or_none(text):
     assert found is None or found.key in GLASSES
 
 
-@pytest.mark.parametrize("glass", GLASSES.values(), ids=lambda glass: glass.key)
+@walked("glass", GLASSES.values())
 def test_every_name_and_its_plural_finds_its_glass(glass):
     for name in (glass.name, *glass.aliases):
         plural = f"{name}es" if name.endswith("s") else f"{name}s"
@@ -120,7 +121,7 @@ def test_every_name_and_its_plural_finds_its_glass(glass):
             assert glass_named(text) == glass, text
 
 
-@pytest.mark.parametrize(
+@walked(
     ("text", "key"),
     [
         ("cubes", "cubes"),
@@ -271,7 +272,7 @@ def test_a_sound_text_is_read():
     assert ware.glasses["bowl"].aliases == ()
 
 
-@pytest.mark.parametrize(
+@walked(
     ("old", "new", "key", "reason"),
     [
         ("[glass.cup]", "[glass.cup", "the text", "it is not TOML"),
@@ -310,7 +311,7 @@ def test_too_much_by_less_than_is_known_fits():
         fits(over, COUPE, doubt_ml=-1.0)
 
 
-@pytest.mark.parametrize(
+@walked(
     ("written", "called"),
     [
         ("Nick and Nora", "Nick and Nora"),

@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from barkeep.domain.specs.query import facts_of, parse_query
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import BadQuery
+from tests.walked import walked
 
 SLEEPER = Spec(
     "Upper Berth",
@@ -24,7 +25,7 @@ def found(text, tree, **facts):
     return parse_query(text, tree).finds(facts_of(SLEEPER, **facts))
 
 
-@pytest.mark.parametrize(
+@walked(
     "text",
     [
         "",
@@ -58,7 +59,7 @@ def test_a_spec_is_not_found_by(text, tree):
     assert not found(text, tree)
 
 
-@pytest.mark.parametrize(
+@walked(
     ("text", "hit"),
     [
         ("strength:>15", True),

@@ -15,6 +15,7 @@ from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.specs.ratios import as_parts, parts_in_words, parts_of
 from barkeep.domain.specs.spec import Line, Spec
+from tests.walked import walked
 
 TREE = FamilyTree(
     {
@@ -32,7 +33,7 @@ def line(text, ingredient="gin"):
     return Line(text, ingredient, amount.value, amount.high, amount.unit, quantity)
 
 
-@pytest.mark.parametrize(
+@walked(
     ("written", "parts"),
     [
         ("2 oz, 3/4 oz, 3/4 oz", "2 parts, ¾ part, ¾ part"),

@@ -18,6 +18,7 @@ from barkeep.domain.spec_text.text import read_specs, write_spec
 from barkeep.domain.specs.quantities import in_dashes_of
 from barkeep.domain.specs.shown_lines import shown_lines
 from barkeep.domain.specs.spec import Line
+from tests.walked import walked
 from tests.worlds import snapshot
 
 IMPERIAL = BarUnits("imp_oz")
@@ -201,7 +202,7 @@ def dasher(dash_ml):
     return Bottle(1, product, Level(80.0, "open"), dash_ml=dash_ml)
 
 
-@pytest.mark.parametrize(
+@walked(
     ("written", "dash_ml", "ratio", "said"),
     [
         ("2 dashes", 0.3, 1.0, "Pour 5 dashes from this dasher instead of 2."),

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import pytest
-
 from barkeep.application.knowledge import shipped
 from barkeep.domain.specs.technique import technique_of
+from tests.walked import walked
 
 
-@pytest.mark.parametrize(
+@walked(
     ("method", "technique"),
     [
         ("Stir with ice. It gives a gentle heat.", "stirred"),
@@ -28,7 +27,7 @@ def test_a_word_of_warmth_makes_no_hot_drink(method, technique):
     assert technique_of(method) == technique
 
 
-@pytest.mark.parametrize(
+@walked(
     "method",
     [
         "Rinse the mug with hot water. Fill with hot coffee.",

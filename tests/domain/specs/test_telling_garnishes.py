@@ -7,13 +7,14 @@ import pytest
 from barkeep.domain.spec_text.text import read_specs
 from barkeep.domain.specs.telling_garnishes import read_telling_garnishes, shipped_telling_garnishes
 from barkeep.errors import KnowledgeError
+from tests.walked import walked
 
 STIRRED = "\n\nStir with ice and strain."
 SHAKEN = "\n\nShake with ice and strain."
 FOUR = "2 oz gin\n1 oz dry vermouth\n1 oz fino sherry\n1 dash orange bitters\n"
 
 
-@pytest.mark.parametrize(
+@walked(
     ("lines", "method", "told_by", "required"),
     [
         ("2 oz gin\n1/2 oz dry vermouth\nGarnish: cocktail onion", STIRRED, "cocktail-onion", True),
