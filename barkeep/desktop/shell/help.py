@@ -188,4 +188,6 @@ def _add_group(grid: QGridLayout, heading: str, rows: Sequence[tuple[str, str]])
 def _words(action: QAction) -> str:
     """The menu text without mnemonic and ellipsis, and without what undo would undo."""
     text = action.text().replace("&&", "\0").replace("&", "").replace("\0", "&")
-    return text.rstrip("…").split(": ")[0].lstrip("0123456789 ")
+    before, colon, _undone = text.partition(": ")
+    words = before if colon and before in ("Undo", "Redo") else text
+    return words.rstrip("…").lstrip("0123456789 ")

@@ -31,6 +31,8 @@ from barkeep.desktop.screens.screen import NOT_WRITTEN, Screen, ScreenContext
 from barkeep.desktop.screens.window_state import GEOMETRY, WindowState, restore_window
 from barkeep.desktop.shell.following import Following
 from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, TextDialog, changes_as_markdown
+from barkeep.desktop.shell.help_here import HelpHere
+from barkeep.desktop.shell.help_window import FIRST_PAGE
 from barkeep.desktop.shell.menus import WindowActions
 from barkeep.desktop.shell.navigation import PAGES, PARTS, WIDTH, Navigation, Page
 from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label
@@ -162,6 +164,7 @@ class MainWindow(QMainWindow):
         )
         self.actions_ = WindowActions(self.menuBar(), pages, parts)
         self._add_status()
+        self.help = HelpHere(self)
         self._connect()
         self.signals = BarSignals(bar, self)
         self.signals.changed.connect(self._on_changed)
@@ -447,6 +450,7 @@ class MainWindow(QMainWindow):
         for screen in self._screens.values():
             screen.save_layout()
         self.state.write()
+        self.help.close()
         self.following.stop()
         self.signals.stop()
         self.background.finish()
@@ -520,6 +524,8 @@ class MainWindow(QMainWindow):
             (actions.shopping, self.shop),
             (actions.what_if, self.what_if),
             (actions.check, self.check),
+            (actions.help, self.help.show_here),
+            (actions.help_pages, lambda: self.help.show_place(FIRST_PAGE)),
             (actions.shortcuts, self.show_shortcuts),
             (actions.changes, self.show_changes),
             (actions.about, self.show_about),

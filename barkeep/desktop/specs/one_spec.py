@@ -42,6 +42,7 @@ from barkeep.desktop.widgets.layouts import (
     wide,
 )
 from barkeep.desktop.widgets.refilled import Offered, OfferedRow
+from barkeep.desktop.widgets.terms import meaning
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.phrases import capitalised
@@ -223,7 +224,7 @@ def _riff_of(shown: SpecShown) -> Iterator[DetailRow]:
     parent = shown.spec.riff_of
     if parent:
         known = Link(parent, parent) if shown.known else parent
-        yield DetailRow("", parts=("Riff of ", known))
+        yield DetailRow("", parts=("Riff of ", known), tip=meaning("riff"))
 
 
 def _lines(shown: SpecShown) -> Iterator[DetailRow]:

@@ -20,6 +20,7 @@ from barkeep.desktop.widgets.labels import (
     text_label,
 )
 from barkeep.desktop.widgets.layouts import column_of, laid_out_once, row_of
+from barkeep.desktop.widgets.terms import TermLabel, explained_by
 from barkeep.desktop.widgets.tips import plain_tip
 
 
@@ -95,6 +96,8 @@ class DetailSection:
 
     heading: str
     rows: tuple[DetailRow, ...]
+    word: str = ""
+    """The word of barkeep's own that its heading explains."""
 
 
 class ScrolledPage(QScrollArea):
@@ -129,7 +132,8 @@ class DetailLine(QWidget):
         super().__init__()
         self._follow = follow
         self._linked: LinkLabel | None = None
-        self._heading = text_label("", TypeSize.STRONG, wrap=True)
+        self._heading = TermLabel("", TypeSize.STRONG)
+        self._heading.setWordWrap(True)
         self._line = rule()
         self._picture = PictureLabel("info", 16)
         self.label = text_label("", quiet=True)
@@ -145,10 +149,15 @@ class DetailLine(QWidget):
         """Put something below the words."""
         self._words.addWidget(widget)
 
-    def fill(self, row: DetailRow, heading: str, label_width: int) -> None:
-        """Show a fact; the quiet labels of a section are as wide as the widest of them."""
+    def fill(self, row: DetailRow, heading: str, label_width: int, word: str = "") -> None:
+        """Show a fact; the quiet labels of a section are as wide as the widest of them.
+
+        `word` is one of barkeep's own that the heading explains.
+        """
         with laid_out_once(self):
             self._fill(row, heading, label_width)
+            if explained_by(self._heading) != word:
+                self._heading.explain(word)
         self.show()
 
     def _fill(self, row: DetailRow, heading: str, label_width: int) -> None:
@@ -216,7 +225,8 @@ class DetailSections(QWidget):
             for section in sections:
                 width = self._label_width(section)
                 for place, row in enumerate(section.rows or (NO_FACT,)):
-                    self._row(number).fill(row, "" if place else section.heading, width)
+                    heading, word = ("", "") if place else (section.heading, section.word)
+                    self._row(number).fill(row, heading, width, word)
                     number += 1
             for row_left in self._rows[number:]:
                 row_left.empty()

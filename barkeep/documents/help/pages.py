@@ -160,16 +160,17 @@ def _query() -> str:
 
 
 def _words() -> str:
-    pages = {key: _title_of(key) for key in {parted(each.page)[0] for each in glossary().values()}}
+    in_order = sorted(glossary().values(), key=lambda each: each.key)
     return "\n\n".join(
-        f"## {capitalised(each.key)}\n\n{each.says} More: [{pages[parted(each.page)[0]]}]({each.page})."
-        for each in sorted(glossary().values(), key=lambda each: each.key)
+        f"## {capitalised(each.key)}\n\n{each.says} More: [{_title_of(each.page)}]({each.page})."
+        for each in in_order
     )
 
 
-def _title_of(key: str) -> str:
-    return _written(f"{key}.md").splitlines()[0].removeprefix("# ")
+@cache
+def _title_of(place: str) -> str:
+    return _written(f"{parted(place)[0]}.md").splitlines()[0].removeprefix("# ")
 
 
 _MADE: Mapping[str, Callable[[], str]] = {"query": _query, "glossary": _words}
-"""The tables of what the core itself knows; those of a face are written by `tests/write_help.py`."""
+"""The tables of what the core itself knows; `tests/write_help.py` writes those of a face."""

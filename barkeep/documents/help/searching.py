@@ -14,10 +14,14 @@ from barkeep.documents.help.glossary import PAGE, word_called
 from barkeep.documents.help.pages import Help, HelpPage, Section, shipped_help
 from barkeep.domain.phrases import folded
 
-_SAYS_NOTHING = frozenset(
-    "a an and are at be came can do does for from has have how i in is it me my of on or our so "
-    "something the there they to was what when where which who will with you your".split()
-)
+# fmt: off
+_SAYS_NOTHING = frozenset((
+    "a", "an", "and", "are", "at", "be", "came", "can", "do", "does", "for", "from", "has",
+    "have", "how", "i", "in", "is", "it", "me", "my", "of", "on", "or", "our", "so",
+    "something", "the", "there", "they", "to", "was", "what", "when", "where", "which",
+    "who", "will", "with", "you", "your",
+))
+# fmt: on
 """Words of a question that say nothing of what it is about."""
 _IN_TITLE, _IN_WORDS, _IN_HEADING, _IN_TEXT = 6.0, 5.0, 3.0, 1.0
 _ASKED_FOR_A_MEANING = 1.5
