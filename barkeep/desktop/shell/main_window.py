@@ -20,6 +20,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QFileDialog, QMainWindow, QMessageBox, QStackedWidget, QWidget
 
+from barkeep import __version__
 from barkeep.application import paths
 from barkeep.application.bar import Bar
 from barkeep.application.done import BUSY, Step
@@ -49,7 +50,7 @@ if TYPE_CHECKING:
 
 NARROW_BELOW = 1100
 """The width, in device-independent pixels, under which the navigation shows lamps only."""
-PAGE = "window/page"
+PAGE, VERSION = "window/page", "window/version"
 
 BARS = "Bars (*.barkeep);;All files (*)"
 LISTS = "Lists of bottles (*.csv);;All files (*)"
@@ -416,6 +417,7 @@ class MainWindow(QMainWindow):
             if self.bar.is_opened:
                 self.following.start()
             QTimer.singleShot(0, self, self._tell_what_was_left)
+            QTimer.singleShot(0, self, self._tell_what_is_new)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -615,6 +617,18 @@ class MainWindow(QMainWindow):
 
         kind: BannerKind = "warning" if self.told_first else "info"
         banner.say(said, kind, left[0].act if left else "", go_on if left else None)
+
+    def _tell_what_is_new(self) -> None:
+        """Say once that this is another version than the last time, where nothing else is said."""
+        is_known = self.state.text(VERSION) == __version__
+        was_here = not self.state.data(GEOMETRY).isEmpty()
+        banner = self.current.banner
+        if is_known or (was_here and banner.text):
+            return
+        self.state.keep_text(VERSION, __version__)
+        if was_here:
+            said = f"barkeep is now {__version__}."
+            banner.say(said, "info", "What is new", self.show_changes)
 
     def _step(self, step: Callable[[], object], said: str) -> None:
         def done(result: object) -> None:

@@ -10,8 +10,6 @@ _LINK = re.compile(r"\[(?P<words>[^\]]*)\]\([^)]*\)")
 _MARKS = re.compile(
     r"\*\*(?P<bold>[^*\n]+)\*\*|(?<![\w*])\*(?P<slanted>[^*\n]+)\*(?![\w*])|`(?P<code>[^`\n]+)`"
 )
-    r"\*\*(?P<bold>[^*\n]+)\*\*|(?<![\w*])\*(?P<slanted>[^*\n]+)\*(?![\w*])|`(?P<code>[^`\n]+)`"
-)
 
 Table = Callable[[Sequence[str], Sequence[Sequence[str]]], str]
 """What lays rows out under a head."""

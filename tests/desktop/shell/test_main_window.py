@@ -423,7 +423,9 @@ def test_the_list_of_shortcuts_has_the_windows_and_the_pages(window, qtbot):
     rows = rows_of([*window.actions_.all, *page.bar_actions])
     assert ("Find", "Ctrl+F") in rows
     assert ("Bottles", "Ctrl+2") in rows
-    assert ("Keyboard shortcuts", "F1 or Ctrl+?") in rows
+    assert ("Help on this", "F1") in rows
+    assert ("Keyboard shortcuts", "Ctrl+?") in rows
+    assert ("Tonight: use up", "F9") in rows
     window.actions_.shortcuts.trigger()
     dialog = window.findChild(ShortcutsDialog)
     assert cut_off(dialog) == []
