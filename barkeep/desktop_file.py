@@ -1,4 +1,4 @@
-"""`barkeep-desktop [FILE]`: what a desktop starts, with the file that was opened by a double click."""
+"""`barkeep-desktop [FILE]`: what a desktop starts, with the bar that was opened, if any."""
 
 from __future__ import annotations
 

@@ -1,6 +1,6 @@
 """barkeep among the programs of a desktop: its entry, its pictures, and the type of a bar's file.
 
-By the standards of freedesktop.org (Desktop Entry 1.5, Icon Theme 0.13, Shared MIME-info 0.21),
+By the standards of freedesktop.org (Desktop Entry 1.1, Icon Theme 0.13, Shared MIME-info 0.21),
 all below the user's own data folder: nothing is asked of root, and nobody else sees it.
 """
 
@@ -155,8 +155,8 @@ def _told(folder: Path) -> Iterator[str]:
         if not place.is_dir():
             continue
         if found is None:
-            yield f"Your desktop may see it only once you log in again: there is no {program} here"
+            yield f"Your desktop may notice only once you log in again: there is no {program} here"
             continue
         done = subprocess.run([found, str(place)], capture_output=True, check=False)
         if done.returncode:
-            yield f"Your desktop may not see it: {program} could not go through {place}"
+            yield f"Your desktop may not notice: {program} could not go through {place}"

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from functools import partial
 from pathlib import Path
 
@@ -66,23 +66,24 @@ def show(_arguments: Arguments) -> Answer:
     return _answer(found, (), "\n".join((*rows, "", text.rstrip())))
 
 
-def _answer(found: Entry, told: Sequence[str], said: str, **did: Sequence[Path]) -> Answer:
-    as_json: Callable[[], Mapping[str, object]] = partial(_json, found, told, did)
+def _answer(before: Entry, told: Sequence[str], said: str, **did: Sequence[Path]) -> Answer:
+    as_json = partial(_json, before.folder, told, did)
     return Answer(as_json, "\n".join((said, *map(as_sentence, told))))
 
 
 def _json(
-    found: Entry, told: Sequence[str], did: Mapping[str, Sequence[Path]]
+    folder: Path, told: Sequence[str], did: Mapping[str, Sequence[Path]]
 ) -> Mapping[str, object]:
-    states = {"there": found.there, "missing": found.missing, "other": found.other}
-    if did:
-        states = dict.fromkeys(states, ()) | {
-            "there": () if "removed" in did else tuple(found.files)
-        }
-        states["missing"] = tuple(found.files) if "removed" in did else ()
-    every = {"written": (), "replaced": (), "removed": (), **did, **states}
+    now = desktop_entry.entry()
+    paths = {
+        **dict.fromkeys(("written", "replaced", "removed"), ()),
+        **did,
+        "there": now.there,
+        "missing": now.missing,
+        "other": now.other,
+    }
     return {
-        "folder": str(found.folder),
-        **{name: [str(each) for each in paths] for name, paths in every.items()},
+        "folder": str(folder),
+        **{name: [str(each) for each in some] for name, some in paths.items()},
         "told": list(told),
     }

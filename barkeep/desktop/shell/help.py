@@ -19,14 +19,19 @@ from PySide6.QtWidgets import (
 
 from barkeep import __version__, resource_files
 from barkeep.application import paths
+from barkeep.application.licences import packages, texts
 from barkeep.desktop.look.metrics import PAD, UNIT, WIDE, TypeSize
 from barkeep.desktop.shell.faults import versions
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import SPRING, at_top, column_of, row_of, wide
+from barkeep.documents.help.pages import markdown_table
 
 WORDS = "What is in the bar, what it makes tonight, what stands in, and what to buy next."
-QT_WORDS = "Drawn with Qt for Python, which is free software under the LGPL version 3."
+QT_WORDS = (
+    "Drawn with Qt for Python, which is free software under the LGPL version 3: its libraries are "
+    "files of their own, and may be replaced."
+)
 
 
 class AboutDialog(QDialog):
@@ -114,14 +119,11 @@ class TextDialog(QDialog):
 
 
 def licences_as_markdown() -> str:
-    """Every licence under a heading of its own, barkeep's first."""
-    names = resource_files.names("licences", suffix=".txt")
-    in_order = sorted(names, key=lambda name: (name != "barkeep.txt", name.casefold()))
-    parts = (
-        f"## {name.removesuffix('.txt')}\n\n```\n{resource_files.read_text('licences', name)}\n```"
-        for name in in_order
-    )
-    return "\n\n".join(parts)
+    """Every licence under a heading of its own, barkeep's first, after a list of what is used."""
+    rows = [(each.name, each.version, each.licence) for each in packages()]
+    listed = markdown_table(("built on", "version", "under"), rows) if rows else ""
+    parts = [f"## {name}\n\n```\n{text}\n```" for name, text in texts()]
+    return "\n\n".join((parts[0], listed, *parts[1:]))
 
 
 def changes_as_markdown() -> str:

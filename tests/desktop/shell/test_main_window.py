@@ -13,6 +13,7 @@ from PySide6.QtGui import QDragEnterEvent, QDropEvent, QGuiApplication
 from PySide6.QtWidgets import QApplication, QListWidget, QPushButton, QWidget
 
 from barkeep import __version__
+from barkeep.application import licences
 from barkeep.application.bar import Bar
 from barkeep.desktop.importing.bottles import ImportDialog
 from barkeep.desktop.importing.files import import_files
@@ -524,3 +525,7 @@ def test_about_shows_our_licence_and_those_of_what_it_is_built_on(window):
     assert words.startswith("barkeep\nMIT License")
     for name in ("networkx", "pint", "Qt for Python", "SQLAlchemy", "msgspec"):
         assert f"\n{name}\n" in words
+    # And all that is installed with them, by what the packages say of themselves.
+    for package in licences.packages():
+        assert package.name in words and package.version in words and package.licence in words
+    assert {"flexparser", "shiboken6"} <= {each.name for each in licences.packages()}
