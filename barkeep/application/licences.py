@@ -1,4 +1,4 @@
-"""What barkeep is built on, and under which terms: read from what is installed, when it is asked."""
+"""What barkeep is built on, and under which terms: read from what is installed."""
 
 from __future__ import annotations
 

@@ -36,7 +36,7 @@ def own_data(tmp_path, monkeypatch):
 
 
 def written(own_data) -> configparser.ConfigParser:
-    """The entry as any reader of the standard sees it: keys keep their case, nothing is replaced."""
+    """The entry as a reader of the standard sees it: keys keep their case, nothing is replaced."""
     read = configparser.RawConfigParser(delimiters=("=",), comment_prefixes=("#",), strict=True)
     read.optionxform = str  # type: ignore[method-assign, assignment]
     read.read(own_data / "applications" / "barkeep.desktop", encoding="utf-8")
@@ -158,7 +158,7 @@ def test_a_folder_that_is_not_absolute_is_passed_over():
 
 def test_a_place_that_cannot_be_written_is_said(own_data):
     own_data.write_text("a file where the folder should be", "utf-8")
-    with pytest.raises(CannotUse, match="barkeep.desktop cannot be used"):
+    with pytest.raises(CannotUse, match=r"barkeep\.desktop cannot be used"):
         desktop_entry.install()
 
 

@@ -19,13 +19,11 @@ from PySide6.QtWidgets import (
 
 from barkeep import __version__, resource_files
 from barkeep.application import paths
-from barkeep.application.licences import packages, texts
 from barkeep.desktop.look.metrics import PAD, UNIT, WIDE, TypeSize
 from barkeep.desktop.shell.faults import versions
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import SPRING, at_top, column_of, row_of, wide
-from barkeep.documents.help.pages import markdown_table
 
 WORDS = "What is in the bar, what it makes tonight, what stands in, and what to buy next."
 QT_WORDS = (
@@ -120,6 +118,9 @@ class TextDialog(QDialog):
 
 def licences_as_markdown() -> str:
     """Every licence under a heading of its own, barkeep's first, after a list of what is used."""
+    from barkeep.application.licences import packages, texts  # with a reader of letters: slow
+    from barkeep.documents.help.pages import markdown_table
+
     rows = [(each.name, each.version, each.licence) for each in packages()]
     listed = markdown_table(("built on", "version", "under"), rows) if rows else ""
     parts = [f"## {name}\n\n```\n{text}\n```" for name, text in texts()]

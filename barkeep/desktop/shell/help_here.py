@@ -2,21 +2,26 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import QObject, Qt
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QApplication, QMenu, QWidget
 from shiboken6 import isValid
 
-from barkeep.desktop.shell.help_window import FIRST_PAGE, HelpWindow
 from barkeep.desktop.widgets.terms import explained_by
-from barkeep.documents.help.glossary import word_called
-from barkeep.documents.help.pages import shipped_help
+from barkeep.documents.help.glossary import FIRST_PAGE, word_called
+
+if TYPE_CHECKING:
+    from barkeep.desktop.shell.help_window import HelpWindow
 
 KEY = "F1"
 
 
 def place_of(widget: QWidget | None) -> str:
     """What tells of a widget: the word it explains, else of the part, page or dialog around it."""
+    from barkeep.documents.help.pages import shipped_help  # need not be there at first
+
     pages = shipped_help()
     while widget is not None:
         word = word_called(explained_by(widget))
@@ -57,6 +62,8 @@ class HelpHere(QObject):
 
     def show_place(self, place: str) -> None:
         """Show one place of the help, before whatever is there."""
+        from barkeep.desktop.shell.help_window import HelpWindow  # as above
+
         shown = self.shown
         over = QApplication.activeModalWidget()
         holds_up_all = over is not None and (
@@ -84,7 +91,7 @@ class HelpHere(QObject):
 
     def _on_focus(self, _old: QWidget | None, now: QWidget | None) -> None:
         top = None if now is None else now.window()
-        if top is None or top is self._window or isinstance(top, HelpWindow | QMenu):
+        if top is None or top is self._window or top is self._help or isinstance(top, QMenu):
             return
         if not self._belongs_here(top) or top.findChild(QShortcut, KEY) is not None:
             return

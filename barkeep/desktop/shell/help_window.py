@@ -30,11 +30,10 @@ from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, font_of, sca
 from barkeep.desktop.widgets.buttons import button, offer
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 from barkeep.desktop.widgets.search_field import SearchField
-from barkeep.documents.help.glossary import slug
+from barkeep.documents.help.glossary import FIRST_PAGE, slug
 from barkeep.documents.help.pages import parted, shipped_help
 from barkeep.documents.help.searching import look_up
 
-FIRST_PAGE = "first-hour"
 SIZE = QSize(900, 620)
 CONTENTS_WIDTH = 250
 PLACE = Qt.ItemDataRole.UserRole

@@ -33,13 +33,13 @@ from barkeep.desktop.screens.window_state import GEOMETRY, WindowState, restore_
 from barkeep.desktop.shell.following import Following
 from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, TextDialog, changes_as_markdown
 from barkeep.desktop.shell.help_here import HelpHere
-from barkeep.desktop.shell.help_window import FIRST_PAGE
 from barkeep.desktop.shell.menus import WindowActions
 from barkeep.desktop.shell.navigation import PAGES, PARTS, WIDTH, Navigation, Page
 from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner, BannerKind, Toast
 from barkeep.desktop.widgets.tips import plain_tip
+from barkeep.documents.help.glossary import FIRST_PAGE
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.errors import UserError
 from barkeep.store.address import Location, is_on_a_server

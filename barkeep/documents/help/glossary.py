@@ -12,8 +12,8 @@ from barkeep.errors import KnowledgeError
 from barkeep.shipped_data import Text, Texts, by_key, parse
 
 FILE = "glossary.toml"
-PAGE = "glossary"
-"""The page of the help that has every word."""
+PAGE, FIRST_PAGE = "glossary", "first-hour"
+"""The page of the help that has every word, and the one to begin with."""
 
 
 @dataclass(frozen=True, slots=True)
