@@ -166,7 +166,7 @@ COMMANDS = (
     Command("help", "a page of the help, or what a word means", "help_pages:show"),
     Command(
         "desktop-entry",
-        "put barkeep among this user's programs, and open bars by a double click",
+        "put barkeep among a desktop's programs, or take it away",
         parts=(
             Command("install", "put it there, for this user alone", "desktop_entry:install"),
             Command("remove", "take all of that away", "desktop_entry:remove"),

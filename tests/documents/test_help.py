@@ -28,9 +28,9 @@ SOURCES = Path(barkeep.__file__).parent
 LINK = re.compile(r"\[[^\]]+\]\(([^)]+)\)")
 
 
-def commands_of(page: HelpPage) -> Iterator[str]:
+def commands_of(text: str) -> Iterator[str]:
     """Every line of its blocks of commands."""
-    for block in re.findall(r"^```sh\n(.*?)^```$", page.text, re.MULTILINE | re.DOTALL):
+    for block in re.findall(r"^```sh\n(.*?)^```$", text, re.MULTILINE | re.DOTALL):
         yield from block.splitlines()
 
 
@@ -72,12 +72,14 @@ def test_every_file_is_a_page_and_begins_with_what_it_is_about():
         assert page.about.endswith("."), page.key
 
 
-def test_every_command_of_the_help_is_understood():
+def test_every_command_of_the_help_and_the_readme_is_understood():
     """None is run: what each does is tried where that command is."""
-    written = [line for page in PAGES.values() for line in commands_of(page)]
-    assert len(written) > 90
-    for line in written:
-        words = shlex.split(line)
+    of_help = [line for page in PAGES.values() for line in commands_of(page.text)]
+    readme = (SOURCES.parent / "README.md").read_text("utf-8")
+    of_readme = [line for line in commands_of(readme) if line.startswith("barkeep ")]
+    assert len(of_help) > 90 and len(of_readme) > 40
+    for line in (*of_help, *of_readme):
+        words = shlex.split(line, comments=True)
         assert words[0] == "barkeep", line
         try:
             parse(words[1:])
