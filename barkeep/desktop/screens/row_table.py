@@ -14,7 +14,7 @@ from typing import Any, Generic, TypeVar
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, Qt, Signal
 
 from barkeep.desktop.widgets.delegates import VALUE_ROLE, Index
-from barkeep.desktop.widgets.tips import plain_tip
+from barkeep.desktop.widgets.tips import broken, plain_tip
 
 Row = TypeVar("Row")
 DISPLAY = Qt.ItemDataRole.DisplayRole.value
@@ -142,7 +142,7 @@ class RowTable(QAbstractTableModel, Generic[Row]):
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return self.columns[section].alignment
         if role in (Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.WhatsThisRole):
-            return self.columns[section].about or None
+            return broken(self.columns[section].about) or None
         return None
 
 

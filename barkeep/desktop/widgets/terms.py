@@ -10,6 +10,7 @@ from PySide6.QtGui import QFocusEvent, QPainter, QPaintEvent, QPalette, QPen
 from PySide6.QtWidgets import QLabel, QToolTip, QWidget
 
 from barkeep.desktop.look.metrics import TypeSize, set_type
+from barkeep.desktop.widgets.tips import broken
 from barkeep.documents.help.glossary import word_called
 from barkeep.domain.phrases import capitalised
 
@@ -28,7 +29,7 @@ def explain(widget: QWidget, name: str) -> None:
     told = meaning(name)
     widget.setProperty(EXPLAINS, name)
     tip, said = widget.toolTip(), widget.accessibleDescription()
-    widget.setToolTip(f"{tip}\n{told}" if tip else told)
+    widget.setToolTip(f"{tip}\n{broken(told)}" if tip else broken(told))
     widget.setWhatsThis(told)
     widget.setAccessibleDescription(f"{said} {told}" if said else told)
 
