@@ -39,7 +39,7 @@ def read_text(*parts: str, folder: str = "resources") -> str:
 
 
 def read_bytes(*parts: str, folder: str = "resources") -> bytes:
-    """What one file holds, as it is. Raises `FileNotFoundError`."""
+    """What is in one file, as it is. Raises `FileNotFoundError`."""
     return _at(root(folder), parts).read_bytes()
 
 

@@ -190,8 +190,7 @@ def sections_of(
     if container.shape is not None:
         found.append(DetailSection("Measuring", tuple(_measuring(row.bottle, container))))
     heading = "Ledger" if len(steps) < 2 else f"Ledger, {len(steps)} entries"
-    entries = ledger_rows(row, steps, all_entries=all_entries)
-    found.append(DetailSection(heading, entries, "ledger"))
+    found.append(DetailSection(heading, ledger_rows(row, steps, all_entries=all_entries)))
     return tuple(found)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt
@@ -191,6 +192,5 @@ def _add_group(grid: QGridLayout, heading: str, rows: Sequence[tuple[str, str]])
 def _words(action: QAction) -> str:
     """The menu text without mnemonic and ellipsis, and without what undo would undo."""
     text = action.text().replace("&&", "\0").replace("&", "").replace("\0", "&")
-    before, colon, _undone = text.partition(": ")
-    words = before if colon and before in ("Undo", "Redo") else text
-    return words.rstrip("…").lstrip("0123456789 ")
+    text = text.partition("\t")[0].rstrip("…")
+    return re.sub(r"^(Undo|Redo): .*", r"\1", text).lstrip("0123456789 ")

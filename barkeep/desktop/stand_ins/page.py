@@ -347,7 +347,7 @@ class StandInsScreen(TableScreen[IngredientRow]):
             offers = [each for each in answer.stand_ins if each.owned == owned]
             if offers:
                 rows = tuple(map(self._offer, offers))
-                yield DetailSection(heading, rows, "closeness")
+                yield DetailSection(heading, rows)
         taken = {entry for offer in answer.stand_ins for entry in offer.derivation.stand_ins}
         own = own_for(self.context.bar.snapshot.knowledge, answer.wanted)
         left_out = [entry for entry in own if entry not in taken]

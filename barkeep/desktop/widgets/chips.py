@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from PySide6.QtCore import QMargins, QPoint, QRect, QSize, Qt, Signal
-from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QButtonGroup, QLayout, QLayoutItem, QPushButton, QSizePolicy, QWidget
 
 from barkeep.desktop.look.metrics import HALF, UNIT
@@ -111,8 +110,7 @@ class FilterChips(QWidget):
         self._group = QButtonGroup(self)
         self._group.setExclusive(True)
         self._buttons: dict[str, QPushButton] = {}
-        words = TermLabel(title)
-        words.setForegroundRole(QPalette.ColorRole.PlaceholderText)
+        words = TermLabel(title, quiet=True)
         row = row_of(words, UNIT - HALF, on=self, gap=HALF)
         for key, word, explanation in chips:
             row.addWidget(self._chip(title, key, word, explanation))

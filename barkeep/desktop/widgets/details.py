@@ -20,7 +20,7 @@ from barkeep.desktop.widgets.labels import (
     text_label,
 )
 from barkeep.desktop.widgets.layouts import column_of, laid_out_once, row_of
-from barkeep.desktop.widgets.terms import TermLabel, explained_by
+from barkeep.desktop.widgets.terms import TermLabel, word_in
 from barkeep.desktop.widgets.tips import plain_tip
 
 
@@ -96,8 +96,6 @@ class DetailSection:
 
     heading: str
     rows: tuple[DetailRow, ...]
-    word: str = ""
-    """The word of barkeep's own that its heading explains."""
 
 
 class ScrolledPage(QScrollArea):
@@ -149,20 +147,16 @@ class DetailLine(QWidget):
         """Put something below the words."""
         self._words.addWidget(widget)
 
-    def fill(self, row: DetailRow, heading: str, label_width: int, word: str = "") -> None:
-        """Show a fact; the quiet labels of a section are as wide as the widest of them.
-
-        `word` is one of barkeep's own that the heading explains.
-        """
+    def fill(self, row: DetailRow, heading: str, label_width: int) -> None:
+        """Show a fact; the quiet labels of a section are as wide as the widest of them."""
         with laid_out_once(self):
             self._fill(row, heading, label_width)
-            if explained_by(self._heading) != word:
-                self._heading.explain(word)
         self.show()
 
     def _fill(self, row: DetailRow, heading: str, label_width: int) -> None:
         self._column.setContentsMargins(0, PAD if heading else 0, 0, 0)
         say(self._heading, heading)
+        self._heading.explain(word_in(heading))
         self._line.setVisible(bool(heading))
         self._picture.setVisible(bool(row.picture))
         if row.picture:
@@ -225,8 +219,7 @@ class DetailSections(QWidget):
             for section in sections:
                 width = self._label_width(section)
                 for place, row in enumerate(section.rows or (NO_FACT,)):
-                    heading, word = ("", "") if place else (section.heading, section.word)
-                    self._row(number).fill(row, heading, width, word)
+                    self._row(number).fill(row, "" if place else section.heading, width)
                     number += 1
             for row_left in self._rows[number:]:
                 row_left.empty()

@@ -34,6 +34,16 @@ def explain(widget: QWidget, name: str) -> None:
     widget.setAccessibleDescription(f"{said} {told}" if said else told)
 
 
+def word_in(heading: str) -> str:
+    """The word of barkeep's own that a heading begins with, up to a comma; empty for none.
+
+    >>> word_in("Ledger, 8 entries"), word_in("Method")
+    ('ledger', '')
+    """
+    word = word_called(heading.partition(",")[0])
+    return "" if word is None else word.key
+
+
 def explained_by(widget: QWidget) -> str:
     """The word that a widget explains; empty for none."""
     found = widget.property(EXPLAINS)
@@ -43,9 +53,13 @@ def explained_by(widget: QWidget) -> str:
 class TermLabel(QLabel):
     """Words with dots below them where what they mean is explained, here or beside them."""
 
-    def __init__(self, text: str = "", size: TypeSize = TypeSize.BODY) -> None:
+    def __init__(
+        self, text: str = "", size: TypeSize = TypeSize.BODY, *, quiet: bool = False
+    ) -> None:
         super().__init__(text)
         self._is_marked = False
+        if quiet:
+            self.setForegroundRole(QPalette.ColorRole.PlaceholderText)
         self.setTextFormat(Qt.TextFormat.PlainText)
         set_type(self, size)
 
@@ -56,6 +70,8 @@ class TermLabel(QLabel):
 
     def explain(self, name: str) -> None:
         """Explain a word from now on, also to the Tab key and F1; an empty one for none."""
+        if explained_by(self) == name:
+            return
         self.mark(bool(name))
         for clear in (self.setToolTip, self.setWhatsThis, self.setAccessibleDescription):
             clear("")
@@ -64,7 +80,6 @@ class TermLabel(QLabel):
             explain(self, name)
         policy = Qt.FocusPolicy
         self.setFocusPolicy(policy.TabFocus if name else policy.NoFocus)
-        self.setAccessibleName(self.text() if name else "")
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         super().focusInEvent(event)
