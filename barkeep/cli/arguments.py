@@ -163,6 +163,16 @@ COMMANDS = (
     Command("sample", "write the sample bar to a file", "whole_bar:sample"),
     Command("undo", "take the last change back", "whole_bar:undo"),
     Command("redo", "do again what was undone last", "whole_bar:redo"),
+    Command("help", "a page of the help, or what a word means", "help_pages:show"),
+    Command(
+        "desktop-entry",
+        "put barkeep among a desktop's programs, or take it away",
+        parts=(
+            Command("install", "put it there, for this user alone", "desktop_entry:install"),
+            Command("remove", "take all of that away", "desktop_entry:remove"),
+            Command("show", "say what is there, and what would be written", "desktop_entry:show"),
+        ),
+    ),
 )
 
 

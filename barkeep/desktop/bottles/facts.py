@@ -37,7 +37,7 @@ class FactTask:
     `preview` says what a text would come to and raises a `UserError` for one
     that cannot be used; `perform` writes it down over what was `seen` of the
     bottle, or of the settings. `empty_means` is what no text at all would come to, where that may
-    be written.
+    be written. `word` is one of barkeep's own that it asks for.
     """
 
     title: str
@@ -50,6 +50,7 @@ class FactTask:
     seen: BottleFacts | Settings
     said: str
     empty_means: str = ""
+    word: str = ""
 
 
 def weigh_empty_task(bar: Bar, bottle: Bottle) -> FactTask:
@@ -149,6 +150,7 @@ def house_task(bar: Bar, bottle: Bottle) -> FactTask:
         perform=lambda text, seen: bar.settings.set_house_pour(text, product.id, seen),
         seen=bar.snapshot.settings,
         said=f"{product.title} is a house pour",
+        word="house pour",
     )
 
 
@@ -172,6 +174,7 @@ def _weighing(bar: Bar, *, bottle: Bottle, how: str, hint: str, intro: str) -> F
         perform=perform,
         seen=bottle,
         said=f"Weighed {title} {how}",
+        word="tare",
     )
 
 
@@ -188,6 +191,8 @@ class FactDialog(FormDialog):
         self.outcome = text_label(task.empty_means, wrap=True)
         self.say_intro(task.intro)
         self.add_field(FACT, task.label, self.fact)
+        if task.word:
+            self.explain(FACT, task.word)
         self.form.addWidget(self.outcome, self.form.rowCount(), 0, 1, 3)
         self.setMinimumWidth(WIDTH)
         self.fact.textChanged.connect(self._show_outcome)

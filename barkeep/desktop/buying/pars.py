@@ -138,3 +138,4 @@ class ParsDialog(FormDialog):
         self.add_field(WHAT, "&What", self.what)
         self.amount.setPlaceholderText("Such as 2 bottles")
         self.add_field(AMOUNT, "Leas&t", self.amount, hint=AMOUNT_HINT)
+        self.explain(AMOUNT, "par")

@@ -32,6 +32,7 @@ from barkeep.desktop.widgets.buttons import button, day_field, day_in, hold, off
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
+from barkeep.desktop.widgets.terms import explain
 from barkeep.desktop.widgets.ticks import Tickable, TickList
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bar.shoots import Shoot
@@ -259,7 +260,9 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         self.shoots: TickList[Shoot] = TickList("Shoots to shop for", "shoots")
         self.with_pars = QCheckBox("&Pars, and what I listed")
         self.with_pars.setChecked(True)
+        explain(self.with_pars, "par")
         self.pars_button = button("Pa&rs…", self.edit_pars)
+        explain(self.pars_button, "par")
         self.table = ShoppingTable(self._tree)
         self.total = text_label("", TypeSize.STRONG, wrap=True)
         self.why = text_label("", quiet=True, wrap=True)

@@ -54,6 +54,7 @@ from barkeep.desktop.widgets.keys import KeyLegend
 from barkeep.desktop.widgets.labels import ElidedLabel, text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import announce, question_before_losing
+from barkeep.desktop.widgets.terms import explain
 from barkeep.domain.bottles.containers import container_of
 from barkeep.domain.bottles.counting import (
     CountRow,
@@ -166,6 +167,7 @@ class CountingPage(QWidget):
         self._in_hand = InHand(0)
         self.heading = text_label("Count the shelf", TypeSize.TITLE)
         self.summary = text_label("", quiet=True)
+        explain(self.summary, "beyond doubt")
         self.said = ElidedLabel()
         self.progress = QProgressBar()
         self.everything = _chip("Sealed, empty and pantry too", self._on_everything)

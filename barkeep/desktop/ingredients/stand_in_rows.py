@@ -18,6 +18,7 @@ from barkeep.desktop.screens.form_dialog import read_number
 from barkeep.desktop.screens.name_completion import NameCompleter, Offers
 from barkeep.desktop.widgets.buttons import quiet_button
 from barkeep.desktop.widgets.layouts import column_of, row_of, wide
+from barkeep.desktop.widgets.terms import explain
 from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.errors import InvalidField
@@ -59,6 +60,7 @@ class StandInRow(QWidget):
         self.name.textChanged.connect(lambda text: self.written.emit() if text else None)
         self.ratio.setToolTip("How much replaces one part")
         self.closeness.setToolTip("How close it is, up to 1, which tastes the same")
+        explain(self.closeness, "closeness")
         self.away = quiet_button("remove", f"Take stand-in {number} away", self.unwanted.emit)
         row_of(
             self.way,

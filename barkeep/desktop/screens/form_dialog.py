@@ -27,6 +27,7 @@ from barkeep.desktop.widgets.details import ScrolledPage
 from barkeep.desktop.widgets.labels import in_danger, text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Slot, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner, announce
+from barkeep.desktop.widgets.terms import TermLabel, explain
 from barkeep.domain.phrases import capitalised
 from barkeep.errors import InvalidField, UserError
 
@@ -51,7 +52,7 @@ FRAME = 40
 class FormField:
     """One field with the label before it and the sentence below it."""
 
-    label: QLabel
+    label: TermLabel
     widget: QWidget
     problem: QLabel
 
@@ -119,7 +120,7 @@ class FormDialog(QDialog):
 
         The label of a `tall` one stands beside its first line, and no higher than that.
         """
-        words = text_label(label)
+        words = TermLabel(label)
         words.setBuddy(widget)
         plain = label.replace("&", "")
         words.setTextFormat(Qt.TextFormat.AutoText)  # a buddy's mnemonic is drawn, not printed
@@ -144,6 +145,12 @@ class FormDialog(QDialog):
         self.fields[name] = FormField(words, widget, problem)
         if isinstance(widget, QLineEdit):
             widget.textEdited.connect(lambda _text: self.forgive(name))
+
+    def explain(self, name: str, word: str) -> None:
+        """Explain one of barkeep's words where a field asks for what it means."""
+        field = self.fields[name]
+        explain(field.widget, word)
+        field.label.mark()
 
     def add_action(self, name: str, act: QWidget) -> None:
         """Put a button behind a field, for what may be done about it."""
@@ -193,7 +200,7 @@ class FormDialog(QDialog):
         field = self.fields[name]
         field.problem.hide()
         field.problem.clear()
-        field.widget.setAccessibleDescription("")
+        field.widget.setAccessibleDescription(field.widget.whatsThis())
         _mark(field.widget, invalid=False)
 
     def problem(self, name: str) -> str:

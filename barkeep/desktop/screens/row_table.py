@@ -14,7 +14,7 @@ from typing import Any, Generic, TypeVar
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, Qt, Signal
 
 from barkeep.desktop.widgets.delegates import VALUE_ROLE, Index
-from barkeep.desktop.widgets.tips import plain_tip
+from barkeep.desktop.widgets.tips import broken, plain_tip
 
 Row = TypeVar("Row")
 DISPLAY = Qt.ItemDataRole.DisplayRole.value
@@ -31,7 +31,8 @@ class Column(Generic[Row]):
 
     `key` sorts (the text does, where it is left out); `roles` adds what a
     delegate paints from, by item data role. `known` says whether what it tells
-    of a row has been worked out; always, where it is left out.
+    of a row has been worked out; always, where it is left out. `about` is what the
+    head says of itself to whoever asks.
     """
 
     title: str
@@ -41,6 +42,7 @@ class Column(Generic[Row]):
     tooltip: Callable[[Row], str] | None = None
     roles: Mapping[int, Callable[[Row], Any]] = field(default_factory=dict)
     known: Callable[[Row], bool] | None = None
+    about: str = ""
 
     @cached_property
     def alignment(self) -> Qt.AlignmentFlag:
@@ -139,6 +141,8 @@ class RowTable(QAbstractTableModel, Generic[Row]):
             return self.columns[section].title
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return self.columns[section].alignment
+        if role in (Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.WhatsThisRole):
+            return broken(self.columns[section].about) or None
         return None
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt
@@ -26,7 +27,10 @@ from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import SPRING, at_top, column_of, row_of, wide
 
 WORDS = "What is in the bar, what it makes tonight, what stands in, and what to buy next."
-QT_WORDS = "Drawn with Qt for Python, which is free software under the LGPL version 3."
+QT_WORDS = (
+    "Drawn with Qt for Python, which is free software under the LGPL version 3: its libraries are "
+    "files of their own, and may be replaced."
+)
 
 
 class AboutDialog(QDialog):
@@ -114,14 +118,14 @@ class TextDialog(QDialog):
 
 
 def licences_as_markdown() -> str:
-    """Every licence under a heading of its own, barkeep's first."""
-    names = resource_files.names("licences", suffix=".txt")
-    in_order = sorted(names, key=lambda name: (name != "barkeep.txt", name.casefold()))
-    parts = (
-        f"## {name.removesuffix('.txt')}\n\n```\n{resource_files.read_text('licences', name)}\n```"
-        for name in in_order
-    )
-    return "\n\n".join(parts)
+    """Every licence under a heading of its own, barkeep's first, after a list of what is used."""
+    from barkeep.application.licences import packages, texts  # with a reader of letters: slow
+    from barkeep.documents.help.pages import markdown_table
+
+    rows = [(each.name, each.version, each.licence) for each in packages()]
+    listed = markdown_table(("built on", "version", "under"), rows) if rows else ""
+    parts = [f"## {name}\n\n```\n{text}\n```" for name, text in texts()]
+    return "\n\n".join((parts[0], listed, *parts[1:]))
 
 
 def changes_as_markdown() -> str:
@@ -188,4 +192,5 @@ def _add_group(grid: QGridLayout, heading: str, rows: Sequence[tuple[str, str]])
 def _words(action: QAction) -> str:
     """The menu text without mnemonic and ellipsis, and without what undo would undo."""
     text = action.text().replace("&&", "\0").replace("&", "").replace("\0", "&")
-    return text.rstrip("…").split(": ")[0].lstrip("0123456789 ")
+    text = text.partition("\t")[0].rstrip("…")
+    return re.sub(r"^(Undo|Redo): .*", r"\1", text).lstrip("0123456789 ")

@@ -20,6 +20,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QFileDialog, QMainWindow, QMessageBox, QStackedWidget, QWidget
 
+from barkeep import __version__
 from barkeep.application import paths
 from barkeep.application.bar import Bar
 from barkeep.application.done import BUSY, Step
@@ -31,12 +32,14 @@ from barkeep.desktop.screens.screen import NOT_WRITTEN, Screen, ScreenContext
 from barkeep.desktop.screens.window_state import GEOMETRY, WindowState, restore_window
 from barkeep.desktop.shell.following import Following
 from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, TextDialog, changes_as_markdown
+from barkeep.desktop.shell.help_here import HelpHere
 from barkeep.desktop.shell.menus import WindowActions
 from barkeep.desktop.shell.navigation import PAGES, PARTS, WIDTH, Navigation, Page
 from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner, BannerKind, Toast
 from barkeep.desktop.widgets.tips import plain_tip
+from barkeep.documents.help.glossary import FIRST_PAGE
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.errors import UserError
 from barkeep.store.address import Location, is_on_a_server
@@ -47,7 +50,7 @@ if TYPE_CHECKING:
 
 NARROW_BELOW = 1100
 """The width, in device-independent pixels, under which the navigation shows lamps only."""
-PAGE = "window/page"
+PAGE, VERSION = "window/page", "window/version"
 
 BARS = "Bars (*.barkeep);;All files (*)"
 LISTS = "Lists of bottles (*.csv);;All files (*)"
@@ -162,6 +165,7 @@ class MainWindow(QMainWindow):
         )
         self.actions_ = WindowActions(self.menuBar(), pages, parts)
         self._add_status()
+        self.help = HelpHere(self)
         self._connect()
         self.signals = BarSignals(bar, self)
         self.signals.changed.connect(self._on_changed)
@@ -419,6 +423,7 @@ class MainWindow(QMainWindow):
             if self.bar.is_opened:
                 self.following.start()
             QTimer.singleShot(0, self, self._tell_what_was_left)
+            QTimer.singleShot(0, self, self._tell_what_is_new)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -453,6 +458,7 @@ class MainWindow(QMainWindow):
         for screen in self._screens.values():
             screen.save_layout()
         self.state.write()
+        self.help.close()
         self.following.stop()
         self.signals.stop()
         self.background.finish()
@@ -527,6 +533,8 @@ class MainWindow(QMainWindow):
             (actions.evening, self.show_evening),
             (actions.what_if, self.what_if),
             (actions.check, self.check),
+            (actions.help, self.help.show_here),
+            (actions.help_pages, lambda: self.help.show_place(FIRST_PAGE)),
             (actions.shortcuts, self.show_shortcuts),
             (actions.changes, self.show_changes),
             (actions.about, self.show_about),
@@ -616,6 +624,18 @@ class MainWindow(QMainWindow):
 
         kind: BannerKind = "warning" if self.told_first else "info"
         banner.say(said, kind, left[0].act if left else "", go_on if left else None)
+
+    def _tell_what_is_new(self) -> None:
+        """Say once that this is another version than the last time, where nothing else is said."""
+        is_known = self.state.text(VERSION) == __version__
+        was_here = not self.state.data(GEOMETRY).isEmpty()
+        banner = self.current.banner
+        if is_known or (was_here and banner.text):
+            return
+        self.state.keep_text(VERSION, __version__)
+        if was_here:
+            said = f"barkeep is now {__version__}."
+            banner.say(said, "info", "What is new", self.show_changes)
 
     def _step(self, step: Callable[[], object], said: str) -> None:
         def done(result: object) -> None:

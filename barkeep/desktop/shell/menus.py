@@ -161,10 +161,11 @@ class WindowActions(QObject):
 
     def _make_help(self) -> None:
         menu = self._menu("&Help")
-        self.shortcuts = self._add(menu, "&Keyboard shortcuts", None)
-        self.shortcuts.setShortcuts([QKeySequence("F1"), QKeySequence("Ctrl+?")])
+        self.help = self._add(menu, "&Help on this", "F1", "info")
+        self.help_pages = self._add(menu, "&Contents of the help", None)
+        self.shortcuts = self._add(menu, "&Keyboard shortcuts", "Ctrl+?")
         self.changes = self._add(menu, "What is &new", None)
-        self.about = self._add(menu, "&About barkeep", None, "info")
+        self.about = self._add(menu, "&About barkeep", None)
 
     def mark_theme(self, choice: ThemeChoice) -> None:
         """Tick the theme that is chosen."""

@@ -210,6 +210,7 @@ class SettingsDialog(FormDialog):
         self.there.ticked.connect(lambda: self.forgive(NOT_THERE))
         self.add_field(SCALES, "&Rate trials on", self.scales, hint=SCALES_HINT)
         self.add_field(HOUSE, "Ho&use pours", self.house, hint=HOUSE_HINT)
+        self.explain(HOUSE, "house pour")
         self.begin_column()
         self.add_field(OUNCE, "An &ounce is", self.ounce, hint=OUNCE_HINT)
         self.add_field(DASH, "A &dash is", self.dash, hint=dash_hint())

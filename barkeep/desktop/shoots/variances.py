@@ -12,6 +12,7 @@ from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
+from barkeep.desktop.widgets.terms import meaning
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.level_words import in_doubt, quantity
 from barkeep.domain.shoots.log import BottleVariance, variances
@@ -29,7 +30,12 @@ def variance_columns() -> tuple[Column[BottleVariance], ...]:
             right=True,
         ),
         Column("Gone besides", gone_in_words, key=lambda row: row.variance, right=True),
-        Column("Doubt", lambda row: in_doubt(row.sigma, row.unit), right=True),
+        Column(
+            "Doubt",
+            lambda row: in_doubt(row.sigma, row.unit),
+            right=True,
+            about=meaning("doubt"),
+        ),
         Column("Likely reason", lambda row: row.reason, tooltip=lambda row: row.reason),
     )
 

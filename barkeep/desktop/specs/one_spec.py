@@ -43,6 +43,8 @@ from barkeep.desktop.widgets.layouts import (
     wide,
 )
 from barkeep.desktop.widgets.refilled import Offered, OfferedRow
+from barkeep.desktop.widgets.terms import meaning
+from barkeep.desktop.widgets.tips import broken
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.phrases import capitalised
@@ -230,7 +232,8 @@ def _riff_of(shown: SpecShown) -> Iterator[DetailRow]:
     parent = shown.spec.riff_of
     if parent:
         known = Link(parent, parent) if shown.known else parent
-        yield DetailRow("", parts=("Riff of ", known))
+        told = meaning("riff")
+        yield DetailRow("", parts=("Riff of ", known), tip=broken(told), said=told)
 
 
 def _lines(shown: SpecShown) -> Iterator[DetailRow]:

@@ -98,6 +98,7 @@ class OwnStandInDialog(FormDialog):
         self.edits[RATIO].setPlaceholderText("1")
         self.add_field(OFFERED, "&Pour instead", self.edits[OFFERED])
         self.add_field(CLOSENESS, "&Closeness", self.edits[CLOSENESS], TOO_FAR)
+        self.explain(CLOSENESS, "closeness")
         self.add_field(RATIO, "&Ratio", self.edits[RATIO], "times as much")
         self.edits[RATIO].setToolTip(plain_tip(f"How much of it replaces one part of {wanted}"))
         self.add_field(WHY, "&Why", self.edits[WHY])

@@ -8,8 +8,8 @@ from PySide6.QtCore import QMargins, QPoint, QRect, QSize, Qt, Signal
 from PySide6.QtWidgets import QButtonGroup, QLayout, QLayoutItem, QPushButton, QSizePolicy, QWidget
 
 from barkeep.desktop.look.metrics import HALF, UNIT
-from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import row_of
+from barkeep.desktop.widgets.terms import TermLabel, explain
 from barkeep.desktop.widgets.tips import plain_tip
 
 
@@ -110,9 +110,13 @@ class FilterChips(QWidget):
         self._group = QButtonGroup(self)
         self._group.setExclusive(True)
         self._buttons: dict[str, QPushButton] = {}
-        row = row_of(text_label(title, quiet=True), UNIT - HALF, on=self, gap=HALF)
+        words = TermLabel(title, quiet=True)
+        row = row_of(words, UNIT - HALF, on=self, gap=HALF)
         for key, word, explanation in chips:
             row.addWidget(self._chip(title, key, word, explanation))
+        if chips is CLOSENESS:
+            explain(self, "closeness")
+            words.mark()
         self._buttons[choice].setChecked(True)
         self._lead_tab_to_the_choice()
         self._group.buttonToggled.connect(self._on_toggled)

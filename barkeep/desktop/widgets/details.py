@@ -20,6 +20,7 @@ from barkeep.desktop.widgets.labels import (
     text_label,
 )
 from barkeep.desktop.widgets.layouts import column_of, laid_out_once, row_of
+from barkeep.desktop.widgets.terms import TermLabel, word_in
 from barkeep.desktop.widgets.tips import plain_tip
 
 
@@ -129,7 +130,8 @@ class DetailLine(QWidget):
         super().__init__()
         self._follow = follow
         self._linked: LinkLabel | None = None
-        self._heading = text_label("", TypeSize.STRONG, wrap=True)
+        self._heading = TermLabel("", TypeSize.STRONG)
+        self._heading.setWordWrap(True)
         self._line = rule()
         self._picture = PictureLabel("info", 16)
         self.label = text_label("", quiet=True)
@@ -154,6 +156,7 @@ class DetailLine(QWidget):
     def _fill(self, row: DetailRow, heading: str, label_width: int) -> None:
         self._column.setContentsMargins(0, PAD if heading else 0, 0, 0)
         say(self._heading, heading)
+        self._heading.explain(word_in(heading))
         self._line.setVisible(bool(heading))
         self._picture.setVisible(bool(row.picture))
         if row.picture:

@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 import html
+import textwrap
+
+WIDTH = 64
+"""Of a tooltip of several sentences, in letters: Qt itself breaks none of its lines."""
 
 
 def plain_tip(text: str) -> str:
@@ -13,3 +17,8 @@ def plain_tip(text: str) -> str:
     if "<" not in text and "&lt;" not in text:
         return text
     return f"<qt>{html.escape(text).replace(chr(10), '<br>')}</qt>"
+
+
+def broken(text: str) -> str:
+    """Sentences in lines that are read at a glance."""
+    return textwrap.fill(text, WIDTH)

@@ -13,6 +13,7 @@ from PySide6.QtGui import QDragEnterEvent, QDropEvent, QGuiApplication
 from PySide6.QtWidgets import QApplication, QListWidget, QPushButton, QWidget
 
 from barkeep import __version__
+from barkeep.application import licences
 from barkeep.application.bar import Bar
 from barkeep.desktop.importing.bottles import ImportDialog
 from barkeep.desktop.importing.files import import_files
@@ -423,7 +424,9 @@ def test_the_list_of_shortcuts_has_the_windows_and_the_pages(window, qtbot):
     rows = rows_of([*window.actions_.all, *page.bar_actions])
     assert ("Find", "Ctrl+F") in rows
     assert ("Bottles", "Ctrl+2") in rows
-    assert ("Keyboard shortcuts", "F1 or Ctrl+?") in rows
+    assert ("Help on this", "F1") in rows
+    assert ("Keyboard shortcuts", "Ctrl+?") in rows
+    assert ("Tonight: use up", "F9") in rows
     window.actions_.shortcuts.trigger()
     dialog = window.findChild(ShortcutsDialog)
     assert cut_off(dialog) == []
@@ -522,3 +525,7 @@ def test_about_shows_our_licence_and_those_of_what_it_is_built_on(window):
     assert words.startswith("barkeep\nMIT License")
     for name in ("networkx", "pint", "Qt for Python", "SQLAlchemy", "msgspec"):
         assert f"\n{name}\n" in words
+    # And all that is installed with them, by what the packages say of themselves.
+    for package in licences.packages():
+        assert package.name in words and package.version in words and package.licence in words
+    assert {"flexparser", "shiboken6"} <= {each.name for each in licences.packages()}
