@@ -38,6 +38,11 @@ def read_text(*parts: str, folder: str = "resources") -> str:
     return _at(root(folder), parts).read_text(encoding="utf-8")
 
 
+def read_bytes(*parts: str, folder: str = "resources") -> bytes:
+    """What is in one file, as it is. Raises `FileNotFoundError`."""
+    return _at(root(folder), parts).read_bytes()
+
+
 def names(*parts: str, folder: str = "resources", suffix: str = "") -> tuple[str, ...]:
     """The names of the files in a folder that end in `suffix`, in order; none without a folder."""
     place = _at(root(folder), parts)

@@ -41,7 +41,7 @@ class TypeSize(Enum):
     STRONG = (1.0, QFont.Weight.DemiBold)
     SUBTITLE = (1.15, QFont.Weight.DemiBold)
     TITLE = (1.6, QFont.Weight.DemiBold)
-    DISPLAY = (2.2, QFont.Weight.Light)
+    DISPLAY = (2.2, QFont.Weight.Normal)
 
     @property
     def factor(self) -> float:

@@ -11,13 +11,14 @@ from time import perf_counter
 from typing import Literal, get_args
 
 from PySide6.QtCore import QEvent, QObject, Qt, QTemporaryDir, QTimer, Signal
-from PySide6.QtGui import QFont, QPalette, QPixmapCache
+from PySide6.QtGui import QPalette, QPixmapCache
 from PySide6.QtWidgets import QApplication, QWidget
 from shiboken6 import isValid
 
 from barkeep.desktop.look import metrics
 from barkeep.desktop.look.icons import drawing, renew, wearers
 from barkeep.desktop.look.tones import SHEET_ROLES, Scheme, Tones, palette_of, read_tones
+from barkeep.desktop.look.typeface import set_in_it
 from barkeep.resource_files import read_text
 
 # Picture -> the field of `Tones` that colours it.
@@ -117,7 +118,7 @@ class Theme(QObject):
         self._set_type()
 
     def _set_type(self) -> None:
-        font = QFont(self._font)
+        font = set_in_it(self._font)
         font.setPointSizeF(self._font.pointSizeF() * TEXT_SIZES[self.text_size])
         self._app.setFont(font)
 
@@ -175,10 +176,11 @@ class Theme(QObject):
             self._drawing.stop()
 
     def remove_pictures(self) -> None:
-        """Remove the style sheet and its files: the program ends."""
+        """Take back the style sheet, its files and the type: the program ends."""
         self._drawing.stop()
         self._to_draw = []
         self._app.setStyleSheet("")
+        self._app.setFont(self._font)
         self._pictures.remove()
 
 

@@ -75,11 +75,12 @@ SHAPES_ON = [
 @pytest.fixture
 def themed(qapp):
     """A theme that leaves the application as it was."""
-    palette, sheet = qapp.palette(), qapp.styleSheet()
+    palette, sheet, font = qapp.palette(), qapp.styleSheet(), qapp.font()
     theme = Theme(qapp, "light")
     yield theme
     qapp.setPalette(palette)
     qapp.setStyleSheet(sheet)
+    qapp.setFont(font)
     theme.deleteLater()
 
 
