@@ -1,4 +1,4 @@
-"""Light, dark or as the system has it: palette, style sheet and icons change together."""
+"""Light, dark, strong contrast or as the system has it: all that is drawn changes together."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ from time import perf_counter
 from typing import Literal, get_args
 
 from PySide6.QtCore import QEvent, QObject, Qt, QTemporaryDir, QTimer, Signal
-from PySide6.QtGui import QPalette, QPixmapCache
+from PySide6.QtGui import QPixmapCache
 from PySide6.QtWidgets import QApplication, QWidget
 from shiboken6 import isValid
 
@@ -53,7 +53,7 @@ class StylePictures:
         return path
 
 
-ThemeChoice = Literal["system", "light", "dark"]
+ThemeChoice = Literal["system", "light", "dark", "contrast"]
 CHOICES: tuple[ThemeChoice, ...] = get_args(ThemeChoice)
 STYLE_SHEET = "style.qss"
 SLICE_S = 0.008
@@ -79,8 +79,8 @@ class Theme(QObject):
         self._set_type()
         self.choice = choice
         """What the user chose."""
-        self._shown: tuple[Scheme | None, ...] = ()
-        """The scheme that is shown, None for the platform's own; empty before the first."""
+        self._shown: Scheme | None = None
+        """The scheme that is shown; None before the first."""
         self._pictures = StylePictures()
         self._to_draw: list[Callable[[], object]] = []
         """What draws anew that is not seen, and still has the colours of the theme before."""
@@ -95,15 +95,17 @@ class Theme(QObject):
 
     @property
     def scheme(self) -> Scheme:
-        """What is shown; an unknown system is taken as light."""
+        """What is shown: a system that asks for strong contrast has it; an unknown one is light."""
+        if self.system_wants_contrast:
+            return "contrast"
         if self.choice != "system":
             return self.choice
         dark = self._hints.colorScheme() == Qt.ColorScheme.Dark
         return "dark" if dark else "light"
 
     @property
-    def high_contrast(self) -> bool:
-        """Whether the platform asks for its own strong colours."""
+    def system_wants_contrast(self) -> bool:
+        """Whether the system's user has asked it for strong contrast."""
         preference = self._accessibility.contrastPreference()
         return preference == Qt.ContrastPreference.HighContrast
 
@@ -124,23 +126,17 @@ class Theme(QObject):
 
     def apply(self) -> None:
         """Redraw everything as the choice and the platform have it."""
-        wanted = None if self.high_contrast else self.scheme
-        if self._shown and wanted == self._shown[0]:
+        if self._shown == self.scheme:
             return  # every widget would be polished once more, to look as it does
-        self._shown = (wanted,)
-        if self.high_contrast:
-            self._app.setStyleSheet("")
-            self._app.setPalette(QPalette())
+        self._shown = self.scheme
+        tones = read_tones(self.scheme)
+        self._app.setPalette(palette_of(tones))
+        sheet = style_sheet(tones, self._pictures.write(tones))
+        if self._app.styleSheet() != sheet:
+            self._app.setStyleSheet(sheet)
             self._draw_anew(())
         else:
-            tones = read_tones(self.scheme)
-            self._app.setPalette(palette_of(tones))
-            sheet = style_sheet(tones, self._pictures.write(tones))
-            if self._app.styleSheet() != sheet:
-                self._app.setStyleSheet(sheet)
-                self._draw_anew(())
-            else:
-                self._draw_anew(self._app.allWidgets())
+            self._draw_anew(self._app.allWidgets())
         self.changed.emit()
 
     def _draw_anew(self, widgets: Sequence[QWidget]) -> None:
@@ -191,9 +187,10 @@ def _take_colours(widget: QWidget) -> None:
 
 
 def style_sheet(tones: Tones, pictures: Mapping[str, str]) -> str:
-    """The style sheet with its measures and pictures; the same for both schemes.
+    """The style sheet with its measures and pictures; the same for light and dark.
 
-    What lies on the dark ground of the navigation has no role, and one colour in both.
+    What lies on the dark ground of the navigation has no role, and one colour in both; with
+    strong contrast it has another.
     """
     return Template(read_text(STYLE_SHEET)).substitute(
         pictures,

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
 from barkeep.desktop.look.tones import Tones
+from barkeep.desktop.widgets.levels import draw_pointer
 from barkeep.desktop.widgets.picture import Picture
 
 DOT = 4.0
@@ -35,7 +36,8 @@ MIDDLE = Qt.AlignmentFlag.AlignCenter
 class Mark:
     """One value: `words` say it exactly, `label` stands beside it where there is room.
 
-    `more` is drawn beyond the value, paler; `tone` is a field of `Tones`.
+    `more` is drawn beyond the value, hollow; `tone` is a field of `Tones`. One that is `marked`
+    has a small triangle over it, whatever its colour.
     """
 
     value: float
@@ -43,6 +45,7 @@ class Mark:
     label: str = ""
     more: float = 0.0
     tone: str = "accent"
+    marked: bool = False
 
 
 class Chart(Picture):
@@ -109,6 +112,24 @@ def _pale(colour: str, alpha: int) -> QColor:
     made = QColor(colour)
     made.setAlpha(alpha)
     return made
+
+
+def _draw_edge(painter: QPainter, bar: QRectF, colour: str) -> None:
+    """A line around a bar, inside it, as thin as that leaves room for."""
+    thin = min(1.0, bar.width() / 4, bar.height())
+    for side in (
+        QRectF(bar.left(), bar.top(), bar.width(), thin),
+        QRectF(bar.left(), bar.top(), thin, bar.height()),
+        QRectF(bar.right() - thin, bar.top(), thin, bar.height()),
+    ):
+        painter.fillRect(side, QColor(colour))
+
+
+def _draw_chosen(painter: QPainter, column: QRectF, tones: Tones) -> None:
+    """A light ground, with a line above and below it."""
+    painter.fillRect(column, QColor(tones.highlight))
+    for y in (column.top(), column.bottom()):
+        painter.fillRect(QRectF(column.left(), y - 1, column.width(), 2), QColor(tones.text))
 
 
 def _write(painter: QPainter, place: QRectF, side: Qt.AlignmentFlag, words: str) -> None:
@@ -213,7 +234,7 @@ class StepsChart(Chart):
 
 
 class BarsChart(Chart):
-    """A bar a mark from a common ground, its value and then, paler, what is more."""
+    """A bar a mark from a common ground, its value and then, hollow, what is more."""
 
     def __init__(self, name: str, along: str, upwards: str, parent: QWidget | None = None) -> None:
         super().__init__(name, parent)
@@ -241,15 +262,19 @@ class BarsChart(Chart):
         for number, (mark, place) in enumerate(zip(self.marks, self._bars(rect), strict=True)):
             colour = getattr(tones, mark.tone)
             if number == self.chosen:
-                stressed = QRectF(place.left() - 1, room.top(), place.width() + 2, room.height())
-                painter.fillRect(stressed, _pale(tones.highlight, 120))
+                column = QRectF(place.left(), room.top(), place.width(), room.height())
+                _draw_chosen(painter, column.adjusted(-1, 0, 1, 0), tones)
             high = room.height() * mark.value / most
             more = room.height() * mark.more / most
             solid = QRectF(place.left(), room.bottom() - high, place.width(), high)
             painter.fillRect(solid, QColor(colour))
-            painter.fillRect(
-                QRectF(place.left(), solid.top() - more, place.width(), more), _pale(colour, 90)
-            )
+            hollow = QRectF(place.left(), solid.top() - more, place.width(), more)
+            painter.fillRect(hollow, _pale(colour, 60))
+            _draw_edge(painter, hollow, colour)
+            if mark.marked:
+                tip = QPointF(place.center().x(), hollow.top() - 2)
+                draw_pointer(painter, tip, "down", colour)
+                painter.setPen(Qt.PenStyle.NoPen)
 
     def places(self, rect: QRectF) -> Sequence[QRectF]:
         return [each.adjusted(-1, 0, 1, 0) for each in self._bars(rect)]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
@@ -79,18 +79,15 @@ def _draw_bottle(painter: QPainter, rect: QRectF, reading: LevelReading, tones: 
     painter.setClipPath(outline)
     top = place(_held(reading.share))
     painter.fillRect(QRectF(body.left(), top, body.width(), body.bottom() - top), _liquid(tones))
-    if reading.doubt:
-        high, low = (
-            place(_held(reading.share + reading.doubt)),
-            place(_held(reading.share - reading.doubt)),
-        )
-        painter.fillRect(QRectF(body.left(), high, body.width(), low - high), _doubt(tones))
+    for low, high, ink in _doubtful(reading, tones):
+        foot, head = place(low), place(high)
+        painter.fillRect(QRectF(body.left(), head, body.width(), foot - head), _dotted(ink))
     if reading.share > 0:
         painter.setPen(QPen(QColor(tones.text), 1.5))
         painter.drawLine(QPointF(body.left(), top), QPointF(body.right(), top))
     if body.height() >= TENTHS_FROM:
-        painter.setPen(QPen(QColor(tones.text), 1))
         for tenth in range(1, 10):
+            painter.setPen(QPen(QColor(_ink(tenth / 10, reading, tones)), 1))
             reach = body.width() * (0.32 if tenth == 5 else 0.18)
             y = round(place(tenth / 10)) + 0.5
             painter.drawLine(QPointF(body.right() - reach, y), QPointF(body.right(), y))
@@ -127,12 +124,12 @@ def _draw_gauge(painter: QPainter, rect: QRectF, reading: LevelReading, tones: T
     painter.fillRect(
         QRectF(trough.left(), trough.top(), end - trough.left(), trough.height()), _liquid(tones)
     )
-    if reading.doubt:
-        low, high = place(reading.share - reading.doubt), place(reading.share + reading.doubt)
-        painter.fillRect(QRectF(low, trough.top(), high - low, trough.height()), _doubt(tones))
+    for low, high, ink in _doubtful(reading, tones):
+        left, right = place(low), place(high)
+        painter.fillRect(QRectF(left, trough.top(), right - left, trough.height()), _dotted(ink))
     if trough.width() >= TENTHS_FROM:
-        painter.setPen(QPen(QColor(tones.text), 1))
         for tenth in range(1, 10):
+            painter.setPen(QPen(QColor(_ink(tenth / 10, reading, tones)), 1))
             x = round(place(tenth / 10)) + 0.5
             reach = trough.height() * (0.5 if tenth == 5 else 0.28)
             painter.drawLine(QPointF(x, trough.bottom() - reach), QPointF(x, trough.bottom()))
@@ -220,8 +217,21 @@ def _liquid(tones: Tones) -> QColor:
     return QColor(tones.liquid)
 
 
-def _doubt(tones: Tones) -> QBrush:
-    return QBrush(QColor(tones.text), Qt.BrushStyle.Dense6Pattern)
+def _ink(share: float, reading: LevelReading, tones: Tones) -> str:
+    """What a mark at a share is drawn with: it lies on the liquid, or on what is empty."""
+    return tones.on_lamp if share <= reading.share else tones.text
+
+
+def _doubtful(reading: LevelReading, tones: Tones) -> Iterator[tuple[float, float, str]]:
+    """From where to where the level may lie: the part within the liquid, and the one above it."""
+    if reading.doubt:
+        low, high = _held(reading.share - reading.doubt), _held(reading.share + reading.doubt)
+        yield low, _held(reading.share), tones.on_lamp
+        yield _held(reading.share), high, tones.text
+
+
+def _dotted(colour: str) -> QBrush:
+    return QBrush(QColor(colour), Qt.BrushStyle.Dense6Pattern)
 
 
 def _par(reading: LevelReading, tones: Tones) -> str:
