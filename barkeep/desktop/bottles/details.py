@@ -22,6 +22,7 @@ from barkeep.desktop.bottles.rows import (
     use_by_in_words,
 )
 from barkeep.desktop.look.metrics import HALF, PAD, TypeSize, font_of, scaled
+from barkeep.desktop.look.sides import turn_about
 from barkeep.desktop.look.tones import Tones, blend, current_tones
 from barkeep.desktop.widgets.details import DetailRow, DetailSection, in_pairs
 from barkeep.desktop.widgets.labels import text_label
@@ -87,6 +88,7 @@ class LevelHistory(QWidget):
         foot = self.fontMetrics().height() + HALF
         area = QRectF(self.rect()).adjusted(DOT + 1, DOT + 1, -DOT - 1, -foot)
         self._draw_frame(painter, area, tones)
+        turn_about(painter, area)  # no words from here on
         places = self._places(area)
         line = _steps(places)
         ground = QPainterPath(line)

@@ -56,6 +56,8 @@ class StylePictures:
 ThemeChoice = Literal["system", "light", "dark", "contrast"]
 CHOICES: tuple[ThemeChoice, ...] = get_args(ThemeChoice)
 STYLE_SHEET = "style.qss"
+TICK, CHEVRON, DROP = 16, 13, 25
+"""The edges of a box to tick and of an arrow, and how wide its button is, for plain type."""
 SLICE_S = 0.008
 """So long at a time what is not seen is drawn anew."""
 
@@ -118,6 +120,8 @@ class Theme(QObject):
         """Set all type of what is built from now on so large."""
         self.text_size = size
         self._set_type()
+        self._shown = None  # what is drawn beside words is as large as they are
+        self.apply()
 
     def _set_type(self) -> None:
         font = set_in_it(self._font)
@@ -199,6 +203,10 @@ def style_sheet(tones: Tones, pictures: Mapping[str, str]) -> str:
         pad=metrics.PAD,
         radius=metrics.RADIUS,
         pill=metrics.PAD - 3,
+        tick=metrics.scaled(TICK),
+        tick_inside=metrics.scaled(TICK) - 2,
+        chevron=metrics.scaled(CHEVRON),
+        drop=metrics.scaled(DROP),
         nav_line=tones.nav_line,
         lamp=tones.lamp,
         **{word: f"palette({role})" for word, role in SHEET_ROLES.items()},

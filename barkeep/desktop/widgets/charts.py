@@ -15,6 +15,7 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen, QPolygon
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
+from barkeep.desktop.look.sides import turned_about
 from barkeep.desktop.look.tones import Tones
 from barkeep.desktop.widgets.levels import draw_pointer
 from barkeep.desktop.widgets.picture import Picture
@@ -73,6 +74,14 @@ class Chart(Picture):
     def places(self, _rect: QRectF) -> Sequence[QRectF]:
         """Where the mouse means each mark."""
         raise NotImplementedError
+
+    def on_its_side(self, place: QRectF, rect: QRectF) -> QRectF:
+        """Where a place goes: it was measured from the left, and words may run from the right."""
+        return turned_about(place, rect) if self.isRightToLeft() else place
+
+    def x_on_its_side(self, x: float, rect: QRectF) -> float:
+        """As `on_its_side`, of one distance."""
+        return rect.left() + rect.right() - x if self.isRightToLeft() else x
 
     def says_at(self, point: QPointF) -> str:
         for mark, place in zip(self.marks, self.places(QRectF(self.rect())), strict=True):
@@ -173,7 +182,7 @@ class StepsChart(Chart):
 
     def places(self, rect: QRectF) -> Sequence[QRectF]:
         points = self._points(rect)
-        half = max(NEAR, (points[1].x() - points[0].x()) / 2 if len(points) > 1 else 0.0)
+        half = max(NEAR, abs(points[1].x() - points[0].x()) / 2 if len(points) > 1 else 0.0)
         return [QRectF(each.x() - half, rect.top(), 2 * half, rect.height()) for each in points]
 
     def _room(self, rect: QRectF) -> QRectF:
@@ -192,7 +201,7 @@ class StepsChart(Chart):
         wide = room.width() / max(1, len(values) - 1)
         return [
             QPointF(
-                room.left() + number * wide,
+                self.x_on_its_side(room.left() + number * wide, rect),
                 room.bottom() - (room.height() * (value - low) / span if span else 0.0),
             )
             for number, value in enumerate(values)
@@ -202,23 +211,24 @@ class StepsChart(Chart):
         small = _small()
         height = small.height()
         painter.setPen(_pen(tones.line))
-        painter.drawLine(room.bottomLeft(), room.bottomRight())
-        painter.drawLine(room.topLeft(), room.topRight())
+        drawn = self.on_its_side(room, rect)
+        painter.drawLine(drawn.bottomLeft(), drawn.bottomRight())
+        painter.drawLine(drawn.topLeft(), drawn.topRight())
         painter.setPen(QColor(tones.muted))
         head = QRectF(rect.left() + UNIT, rect.top() + HALF, rect.width() - 2 * UNIT, height)
         _write(painter, head, LEFT, self._upwards)
         foot = QRectF(room.left(), rect.bottom() - height - HALF, room.width(), height)
-        _write(painter, foot, MIDDLE, self._along)
+        _write(painter, self.on_its_side(foot, rect), MIDDLE, self._along)
         values = [each.value for each in self.marks]
         for value, y in ((min(values), room.bottom()), (max(values), room.top())):
             place = QRectF(rect.left(), y - height / 2, room.left() - rect.left() - UNIT, height)
-            _write(painter, place, RIGHT, f"{value:g}")
+            _write(painter, self.on_its_side(place, rect), RIGHT, f"{value:g}")
 
     def _draw_labels(self, painter: QPainter, points: Sequence[QPointF], tones: Tones) -> None:
         """The number of each step below it, and what it adds above it, where they fit."""
         small, used = _small(), -1e9
         below = max((each.y() for each in points), default=0.0) + HALF
-        for number, point in enumerate(points):
+        for number, point in sorted(enumerate(points), key=lambda each: each[1].x()):
             added = self.marks[number].label
             wide = max(map(small.horizontalAdvance, (str(number), added)))
             if point.x() - wide / 2 < used:
@@ -251,13 +261,14 @@ class BarsChart(Chart):
         )
         _write(painter, head, LEFT, self._upwards)
         foot = QRectF(room.left(), room.bottom() + HALF, room.width(), small.height())
-        _write(painter, foot, MIDDLE, self._along)
+        _write(painter, self.on_its_side(foot, rect), MIDDLE, self._along)
+        drawn = self.on_its_side(room, rect)
         for value, y in ((0.0, room.bottom()), (most, room.top())):
             painter.setPen(QColor(tones.muted))
             place = QRectF(rect.left(), y - small.height() / 2, room.left() - UNIT, small.height())
-            _write(painter, place, RIGHT, f"{value:g}")
+            _write(painter, self.on_its_side(place, rect), RIGHT, f"{value:g}")
             painter.setPen(_pen(tones.line))
-            painter.drawLine(QPointF(room.left(), y), QPointF(room.right(), y))
+            painter.drawLine(QPointF(drawn.left(), y), QPointF(drawn.right(), y))
         painter.setPen(Qt.PenStyle.NoPen)
         for number, (mark, place) in enumerate(zip(self.marks, self._bars(rect), strict=True)):
             colour = getattr(tones, mark.tone)
@@ -293,7 +304,9 @@ class BarsChart(Chart):
         each = room.width() / max(len(self.marks), 12)
         gap = min(2.0, each / 4)
         return [
-            QRectF(room.left() + number * each, rect.top(), each - gap, rect.height())
+            self.on_its_side(
+                QRectF(room.left() + number * each, rect.top(), each - gap, rect.height()), rect
+            )
             for number in range(len(self.marks))
         ]
 
@@ -328,7 +341,7 @@ class DaysChart(Chart):
         painter.setPen(_pen(tones.line, 2))
         painter.drawLine(QPointF(rect.left() + UNIT, y), QPointF(rect.right() - UNIT, y))
         used = -1e9
-        for tick in self._ticks:
+        for tick in sorted(self._ticks, key=lambda each: self._x(rect, each.value)):
             x, wide = self._x(rect, tick.value), small.horizontalAdvance(tick.label)
             left = min(max(rect.left() + HALF, x - wide / 2), rect.right() - wide - HALF)
             painter.setPen(_pen(tones.text if tick.value == 0.0 else tones.muted, 1.5))
@@ -365,7 +378,7 @@ class DaysChart(Chart):
         days = [each.value for each in self.marks] + [each.value for each in self._ticks]
         low, span = min(days), (max(days) - min(days)) or 1.0
         room = rect.adjusted(2 * UNIT, 0, -2 * UNIT, 0)
-        return room.left() + room.width() * (value - low) / span
+        return self.x_on_its_side(room.left() + room.width() * (value - low) / span, rect)
 
     def _dots(self, rect: QRectF) -> list[QPointF]:
         """A dot a mark, those of one day one above the other as far as there is room."""

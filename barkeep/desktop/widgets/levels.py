@@ -20,6 +20,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from barkeep.desktop.look.metrics import UNIT
+from barkeep.desktop.look.sides import turn_about
 from barkeep.desktop.look.tones import Tones, current_tones
 from barkeep.desktop.widgets.tips import plain_tip
 
@@ -56,17 +57,22 @@ def draw_level(painter: QPainter, rect: QRectF, reading: LevelReading, tones: To
     if rect.height() > rect.width():
         _draw_bottle(painter, rect, reading, tones)
     else:
+        turn_about(painter, rect)
         _draw_gauge(painter, rect, reading, tones)
     painter.restore()
 
 
-def share_at(rect: QRectF, point: QPointF) -> float:
-    """The share a point of a drawn level stands for, held to 0 to 1."""
+def share_at(rect: QRectF, point: QPointF, *, from_right: bool = False) -> float:
+    """The share a point of a drawn level stands for, held to 0 to 1.
+
+    A lying one is filled `from_right` where the language runs so.
+    """
     if rect.height() > rect.width():
         place = _bottle_place(_body(rect))
         share = (place(0.0) - point.y()) / (place(0.0) - place(1.0))
     else:
         share = (point.x() - rect.left()) / rect.width()
+        share = 1.0 - share if from_right else share
     return _held(share)
 
 
@@ -249,6 +255,7 @@ _STEPS = {
     Qt.Key.Key_Down: -TENTH,
     Qt.Key.Key_Left: -TENTH,
 }
+_ACROSS = (Qt.Key.Key_Left, Qt.Key.Key_Right)
 
 
 class LevelGauge(QWidget):
@@ -307,6 +314,7 @@ class LevelGauge(QWidget):
         fine = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
         if key in _STEPS:
             step = _STEPS[key] * (HUNDREDTH / TENTH if fine else 1)
+            step *= -1 if self.isRightToLeft() and key in _ACROSS else 1
             self._pick(self.reading.share + step)
         else:
             self._pick(0.0 if key == Qt.Key.Key_Home else 1.0)
@@ -314,7 +322,8 @@ class LevelGauge(QWidget):
     def _pick_at(self, event: QMouseEvent) -> None:
         if not self._editable or not event.buttons() & Qt.MouseButton.LeftButton:
             return
-        self._pick(share_at(self._drawn(), QPointF(event.position())))
+        point, from_right = QPointF(event.position()), self.isRightToLeft()
+        self._pick(share_at(self._drawn(), point, from_right=from_right))
 
     def _pick(self, share: float) -> None:
         """Show the new share at once; whoever listens brings the words."""
