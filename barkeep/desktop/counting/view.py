@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 from barkeep.desktop.counting.keys import meaning_of
 from barkeep.desktop.counting.rows import BOTTLE, COUNTED, DIFFERENCE, EXPECTED, LEVEL, reading_of
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, font_of, scaled, set_style
-from barkeep.desktop.look.sides import on_its_side, turn_about
+from barkeep.desktop.look.sides import on_its_side, turn_about, write
 from barkeep.desktop.look.tones import current_tones
 from barkeep.desktop.screens.list_stack import prepare_view, set_widths
 from barkeep.desktop.widgets.delegates import (
@@ -112,7 +112,7 @@ def _paint_words(
     painter.setFont(option.font)
     painter.setPen(QColor(quiet_colour(option, current_tones())))
     words = str(index.data() or "")
-    painter.drawText(cell, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, words)
+    write(painter, cell, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, words)
     painter.restore()
 
 

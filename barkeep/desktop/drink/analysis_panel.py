@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
 from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS, AllCautionsDialog
 from barkeep.desktop.drink.analysis_view import AnalysisView, BalanceBar, every_caution
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
-from barkeep.desktop.look.sides import on_its_side, turn_about
+from barkeep.desktop.look.sides import on_its_side, turn_about, write
 from barkeep.desktop.look.tones import Tones, blend, current_tones
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import caption, copyable, text_label
@@ -82,8 +82,8 @@ class BalancePicture(QWidget):
         middle, right = Qt.AlignmentFlag.AlignVCenter, Qt.AlignmentFlag.AlignRight
         painter.setPen(QColor(tones.text))
         painter.setFont(strong)
-        painter.drawText(line, middle, bar.label)
-        painter.drawText(line, middle | right, bar.value)
+        write(painter, line, middle | Qt.AlignmentFlag.AlignLeft, bar.label)
+        write(painter, line, middle | right, bar.value)
         metrics = QFontMetricsF(strong)
         start = metrics.horizontalAdvance(bar.label) + UNIT
         end = metrics.horizontalAdvance(bar.value) + UNIT
@@ -93,7 +93,7 @@ class BalancePicture(QWidget):
         words = QFontMetricsF(quiet).elidedText(
             bar.range_words, Qt.TextElideMode.ElideRight, between.width()
         )
-        painter.drawText(between, middle, words)
+        write(painter, between, middle | Qt.AlignmentFlag.AlignLeft, words)
 
 
 def _draw_bar(painter: QPainter, trough: QRectF, bar: BalanceBar, tones: Tones) -> None:

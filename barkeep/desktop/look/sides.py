@@ -1,6 +1,7 @@
 """Which side things begin at: what is painted is turned about where words run from the right.
 
-Words need no help: a painter's own alignment follows its direction.
+Words are written by `write`: on the side where they belong, each in its own direction, so that
+*12 + 8* never becomes *8 + 12*.
 """
 
 from __future__ import annotations
@@ -9,6 +10,7 @@ from typing import TypeVar
 
 from PySide6.QtCore import QPointF, QRect, QRectF, Qt
 from PySide6.QtGui import QPainter
+from PySide6.QtWidgets import QStyle
 
 Place = TypeVar("Place", QRect, QRectF)
 
@@ -33,6 +35,15 @@ def turned_about(place: Place, whole: Place) -> Place:
 def point_turned_about(point: QPointF, whole: QRectF) -> QPointF:
     """The point as far from the right of the whole as it was from the left."""
     return QPointF(whole.left() + whole.right() - point.x(), point.y())
+
+
+def write(painter: QPainter, place: Place, side: Qt.AlignmentFlag, text: str) -> None:
+    """Words in a place, at the side where lines begin or end, read as they are written."""
+    direction = painter.layoutDirection()
+    about = QStyle.visualAlignment(direction, side) | Qt.AlignmentFlag.AlignAbsolute
+    painter.setLayoutDirection(Qt.LayoutDirection.LayoutDirectionAuto)
+    painter.drawText(place, about.value, text)
+    painter.setLayoutDirection(direction)
 
 
 def turn_about(painter: QPainter, whole: QRectF) -> None:

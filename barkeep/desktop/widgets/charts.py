@@ -15,7 +15,7 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen, QPolygon
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
-from barkeep.desktop.look.sides import turned_about
+from barkeep.desktop.look.sides import turned_about, write
 from barkeep.desktop.look.tones import Tones
 from barkeep.desktop.widgets.levels import draw_pointer
 from barkeep.desktop.widgets.picture import Picture
@@ -141,10 +141,6 @@ def _draw_chosen(painter: QPainter, column: QRectF, tones: Tones) -> None:
         painter.fillRect(QRectF(column.left(), y - 1, column.width(), 2), QColor(tones.text))
 
 
-def _write(painter: QPainter, place: QRectF, side: Qt.AlignmentFlag, words: str) -> None:
-    painter.drawText(place, int(side), words)
-
-
 class StepsChart(Chart):
     """Values that climb from left to right, one a step, with how much each adds.
 
@@ -216,13 +212,13 @@ class StepsChart(Chart):
         painter.drawLine(drawn.topLeft(), drawn.topRight())
         painter.setPen(QColor(tones.muted))
         head = QRectF(rect.left() + UNIT, rect.top() + HALF, rect.width() - 2 * UNIT, height)
-        _write(painter, head, LEFT, self._upwards)
+        write(painter, head, LEFT, self._upwards)
         foot = QRectF(room.left(), rect.bottom() - height - HALF, room.width(), height)
-        _write(painter, self.on_its_side(foot, rect), MIDDLE, self._along)
+        write(painter, self.on_its_side(foot, rect), MIDDLE, self._along)
         values = [each.value for each in self.marks]
         for value, y in ((min(values), room.bottom()), (max(values), room.top())):
             place = QRectF(rect.left(), y - height / 2, room.left() - rect.left() - UNIT, height)
-            _write(painter, self.on_its_side(place, rect), RIGHT, f"{value:g}")
+            write(painter, self.on_its_side(place, rect), RIGHT, f"{value:g}")
 
     def _draw_labels(self, painter: QPainter, points: Sequence[QPointF], tones: Tones) -> None:
         """The number of each step below it, and what it adds above it, where they fit."""
@@ -237,10 +233,10 @@ class StepsChart(Chart):
             box = QRectF(point.x() - wide / 2, 0.0, wide, small.height())
             painter.setPen(QColor(tones.muted))
             box.moveTop(below)
-            _write(painter, box, MIDDLE, str(number))
+            write(painter, box, MIDDLE, str(number))
             painter.setPen(QColor(tones.text))
             box.moveBottom(point.y() - DOT - 2)
-            _write(painter, box, MIDDLE, added)
+            write(painter, box, MIDDLE, added)
 
 
 class BarsChart(Chart):
@@ -259,14 +255,14 @@ class BarsChart(Chart):
         head = QRectF(
             rect.left() + UNIT, rect.top() + HALF, rect.width() - 2 * UNIT, small.height()
         )
-        _write(painter, head, LEFT, self._upwards)
+        write(painter, head, LEFT, self._upwards)
         foot = QRectF(room.left(), room.bottom() + HALF, room.width(), small.height())
-        _write(painter, self.on_its_side(foot, rect), MIDDLE, self._along)
+        write(painter, self.on_its_side(foot, rect), MIDDLE, self._along)
         drawn = self.on_its_side(room, rect)
         for value, y in ((0.0, room.bottom()), (most, room.top())):
             painter.setPen(QColor(tones.muted))
             place = QRectF(rect.left(), y - small.height() / 2, room.left() - UNIT, small.height())
-            _write(painter, self.on_its_side(place, rect), RIGHT, f"{value:g}")
+            write(painter, self.on_its_side(place, rect), RIGHT, f"{value:g}")
             painter.setPen(_pen(tones.line))
             painter.drawLine(QPointF(drawn.left(), y), QPointF(drawn.right(), y))
         painter.setPen(Qt.PenStyle.NoPen)
@@ -348,7 +344,7 @@ class DaysChart(Chart):
             painter.drawLine(QPointF(x, y - HALF), QPointF(x, y + HALF))
             if left > used:
                 place = QRectF(left, y + DOT + HALF, wide, small.height())
-                _write(painter, place, MIDDLE, tick.label)
+                write(painter, place, MIDDLE, tick.label)
                 used = left + wide + UNIT
         for number, (mark, dot) in enumerate(zip(self.marks, self._dots(rect), strict=True)):
             painter.setPen(Qt.PenStyle.NoPen)
@@ -357,7 +353,7 @@ class DaysChart(Chart):
             painter.drawEllipse(dot, size, size)
         painter.setPen(QColor(tones.text))
         for mark, place in self._labels(rect):
-            _write(painter, place, LEFT, _brief(mark.label))
+            write(painter, place, LEFT, _brief(mark.label))
 
     def places(self, rect: QRectF) -> Sequence[QRectF]:
         found = {id(mark): place for mark, place in self._labels(rect)}

@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
 
 from barkeep.desktop.look.icons import pixmap
 from barkeep.desktop.look.metrics import HALF, ICON, PAD, ROW, UNIT, TypeSize, font_of, scaled
-from barkeep.desktop.look.sides import on_its_side
+from barkeep.desktop.look.sides import on_its_side, write
 from barkeep.desktop.look.tones import Tones, current_tones
 from barkeep.desktop.widgets.levels import LevelReading, draw_level
 from barkeep.desktop.widgets.tips import plain_tip
@@ -128,13 +128,13 @@ def _draw_words(
     line = QRect(cell.left(), 0, cell.width(), metrics.height())
     line.moveTop(cell.top() + (cell.height() - height) // 2)
     end = Qt.TextElideMode.ElideRight
-    painter.drawText(line, side, metrics.elidedText(text, end, cell.width()))
+    write(painter, line, side, metrics.elidedText(text, end, cell.width()))
     if subtitle:
         painter.setFont(small)
         painter.setPen(QColor(quiet_colour(styled, tones)))
         line.translate(0, metrics.height() + 2)
         line.setHeight(small_metrics.height())
-        painter.drawText(line, side, small_metrics.elidedText(subtitle, end, cell.width()))
+        write(painter, line, side, small_metrics.elidedText(subtitle, end, cell.width()))
 
 
 class LevelDelegate(WordsInFull):
@@ -160,7 +160,7 @@ class LevelDelegate(WordsInFull):
         painter.setPen(QColor(text_colour(option, tones)))
         metrics = option.fontMetrics
         shown = metrics.elidedText(words, Qt.TextElideMode.ElideRight, place.width())
-        painter.drawText(place, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, shown)
+        write(painter, place, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, shown)
         painter.restore()
 
 
@@ -214,7 +214,7 @@ def _begins_current_row(view: QWidget | None, index: Index) -> bool:
     """Whether the keyboard's row starts here: the row is marked, not one cell of it."""
     if not isinstance(view, QTableView) or not view.hasFocus():
         return False
-    first = view.horizontalHeader().logicalIndexAt(0)
+    first = view.horizontalHeader().logicalIndex(0)
     return index.column() == first and view.currentIndex().row() == index.row()
 
 

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QLabel, QSizePolicy, QWidget
 
 from barkeep.desktop.look.icons import pixmap
 from barkeep.desktop.look.metrics import ICON, TypeSize, scaled, set_type
+from barkeep.desktop.look.sides import write
 from barkeep.desktop.look.tones import current_tones
 from barkeep.desktop.widgets.tips import plain_tip
 
@@ -86,7 +87,7 @@ class ElidedLabel(QLabel):
         painter = QPainter(self)
         painter.setPen(self.palette().color(self.foregroundRole()))
         painter.setFont(self.font())
-        painter.drawText(self.contentsRect(), int(self.alignment()), self.shown_text)
+        write(painter, self.contentsRect(), self.alignment(), self.shown_text)
 
     def _explain(self) -> None:
         self.setToolTip("" if self.shown_text == self.text() else plain_tip(self.text()))

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from barkeep.desktop.look.icons import pixmap
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, scaled
-from barkeep.desktop.look.sides import on_its_side
+from barkeep.desktop.look.sides import on_its_side, write
 from barkeep.desktop.look.tones import Tones, blend, current_tones
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Verdict
 
@@ -52,7 +52,7 @@ def draw_verdict(
     words = QFontMetrics(font).elidedText(
         VERDICT_WORDS[verdict].name, Qt.TextElideMode.ElideRight, place.width()
     )
-    painter.drawText(place, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, words)
+    write(painter, place, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, words)
     painter.restore()
 
 
