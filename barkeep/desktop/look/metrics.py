@@ -33,6 +33,12 @@ def scaled(pixels: float) -> int:
     return round(pixels * max(1.0, QFontMetricsF(QApplication.font()).height() / DRAWN_FOR))
 
 
+def dialog_width(pixels: float) -> int:
+    """How wide a dialog must be for its words, or as wide as the screen lets it be."""
+    screen = QApplication.primaryScreen().availableGeometry().width() - 2 * PAD
+    return min(scaled(pixels), max(screen, round(pixels)))
+
+
 class TypeSize(Enum):
     """The steps of the type scale: a factor on the platform's own size, and a weight."""
 

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from barkeep.desktop.look.metrics import scaled
+from barkeep.desktop.look.metrics import UNIT, scaled
 from barkeep.desktop.widgets.delegates import RowDelegate, row_height
 from barkeep.desktop.widgets.empty_state import EmptyState
 
@@ -52,25 +52,33 @@ def prepare_view(view: ListView, name: str) -> None:
     view.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
     view.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
     view.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-    view.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-    view.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
     view.setSortingEnabled(True)
-    view.setWordWrap(False)
     view.setMinimumSize(240, 160)
-    if isinstance(view, QTableView):
-        view.setShowGrid(False)
-        view.setTabKeyNavigation(False)
-        view.verticalHeader().hide()
-        view.verticalHeader().setDefaultSectionSize(row_height(view.font()))
-        view.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
-    else:
+    look_like_a_list(view)
+    if isinstance(view, QTreeView):
         view.setRootIsDecorated(True)
         view.setUniformRowHeights(True)
     header = header_of(view)
-    header.setHighlightSections(False)
     header.setStretchLastSection(True)
-    header.setTextElideMode(Qt.TextElideMode.ElideRight)
     header.setMinimumSectionSize(56)
+
+
+def look_like_a_list(view: ListView, *, low: bool = False) -> None:
+    """The look of every table, in a page or a dialog; `low` rows have one line of words."""
+    view.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+    view.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+    view.setWordWrap(False)
+    header_of(view).setHighlightSections(False)
+    header_of(view).setTextElideMode(Qt.TextElideMode.ElideRight)
+    if isinstance(view, QTableView):
+        view.setShowGrid(False)
+        view.setTabKeyNavigation(False)
+        rows = view.verticalHeader()
+        rows.hide()
+        rows.setDefaultSectionSize(
+            view.fontMetrics().height() + 2 * UNIT if low else row_height(view.font())
+        )
+        rows.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
 
 
 def set_widths(
