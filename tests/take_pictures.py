@@ -1,31 +1,38 @@
-"""Take the pictures of the README from the sample bar: `python -m tests.take_pictures`."""
+"""Take all pictures of the window anew: `python -m tests.take_pictures`.
+
+Those of the README, those that tests compare the window with, and a sheet of these.
+"""
 
 from __future__ import annotations
 
 import os
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
-from datetime import datetime
+from collections.abc import Callable
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
-from PySide6.QtCore import QCoreApplication, QElapsedTimer, QEventLoop, QSize, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from barkeep.application.bar import Bar
 from barkeep.application.sample import build
 from barkeep.desktop.look.theme import Theme
-from barkeep.desktop.screens.window_state import WindowState
-from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
+from barkeep.desktop.shell.main_window import MainWindow
+from tests.desktop.looks import (
+    DAY,
+    KEPT,
+    LOOKS,
+    at_rest,
+    contact_sheet,
+    reduced,
+    taken,
+    window_over,
+)
 
 PICTURES = Path(__file__).resolve().parent.parent / "resources" / "pictures"
-SIZE = QSize(1280, 800)
-DAY = datetime(2026, 11, 21, 12, 0)
-QUIET_MS, MOST_MS = 400, 60_000
-"""A window that has worked on nothing for so long is shown as it stays; longer is a fault."""
+SHEET = "contact-sheet.png"
 
 Key = Qt.Key
 
@@ -72,42 +79,45 @@ TAKEN: dict[str, Callable[[MainWindow], None]] = {
 
 def _settle(window: MainWindow) -> None:
     """Let it work until it has had nothing to do for a while."""
-    quiet, whole = QElapsedTimer(), QElapsedTimer()
-    quiet.start()
-    whole.start()
-    while quiet.elapsed() < QUIET_MS:
-        QCoreApplication.processEvents(QEventLoop.ProcessEventsFlag.WaitForMoreEvents, 50)
-        if window.background.is_busy:
-            quiet.restart()
-        if whole.elapsed() > MOST_MS:
-            raise TimeoutError("the window is still at work")
+    at_rest(window, window)
 
 
-@contextmanager
-def _window(folder: Path) -> Iterator[MainWindow]:
-    app = QApplication.instance() or QApplication([])
-    assert isinstance(app, QApplication)
+def _take_for_readers(folder: Path, theme: Theme) -> None:
     build(folder / "sample.barkeep", clock=lambda: DAY)
-    theme = Theme(app, "light")
-    with Bar.open(folder / "sample.barkeep", clock=lambda: DAY) as bar:
-        window = MainWindow(bar, WindowState(folder / "window.ini"), theme, WindowHooks())
-        window.resize(SIZE)
-        window.show()
-        window.activateWindow()
-        _settle(window)
-        yield window
-        window.close_unasked()
-    theme.remove_pictures()
+    with (
+        Bar.open(folder / "sample.barkeep", clock=lambda: DAY) as bar,
+        window_over(bar, folder, theme) as window,
+    ):
+        for name, go in TAKEN.items():
+            go(window)
+            at_rest(window, window).save(str(PICTURES / name))
+            print(PICTURES / name)
+
+
+def _take_to_compare(folder: Path, theme: Theme) -> None:
+    """What tests compare the window with, and all of it on one sheet."""
+    KEPT.mkdir(parents=True, exist_ok=True)
+    for old in KEPT.glob("*.png"):
+        old.unlink()
+    pictures = []
+    for kind in LOOKS:
+        for name, picture in taken(kind, folder, theme):
+            pictures.append(picture)
+            reduced(picture).save(str(KEPT / f"{name}.png"))
+            print(KEPT / f"{name}.png")
+    contact_sheet(pictures).save(str(PICTURES / SHEET))
 
 
 def main() -> None:
     """Write every picture anew."""
-    with TemporaryDirectory() as folder, _window(Path(folder)) as window:
-        for name, go in TAKEN.items():
-            go(window)
-            _settle(window)
-            window.grab().save(str(PICTURES / name))
-            print(PICTURES / name)
+    app = QApplication.instance() or QApplication([])
+    assert isinstance(app, QApplication)
+    app.setStyle("Fusion")
+    theme = Theme(app, "light")
+    for take in (_take_for_readers, _take_to_compare):
+        with TemporaryDirectory() as folder:
+            take(Path(folder), theme)
+    theme.remove_pictures()
 
 
 if __name__ == "__main__":

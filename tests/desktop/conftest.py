@@ -64,11 +64,12 @@ def empty_bar(tmp_path, clock):
 @pytest.fixture
 def theme(qapp):
     """barkeep's own look, put back afterwards."""
-    palette, sheet = qapp.palette(), qapp.styleSheet()
+    palette, sheet, font = qapp.palette(), qapp.styleSheet(), qapp.font()
     made = Theme(qapp, "light")
     yield made
     qapp.setPalette(palette)
     qapp.setStyleSheet(sheet)
+    qapp.setFont(font)
     made.deleteLater()
 
 

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QDialog, QListWidget, QListWidgetItem, QWidget
 from barkeep.desktop.look.metrics import PAD
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE, RowDelegate
-from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
+from barkeep.desktop.widgets.layouts import SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.search_field import SearchField
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bottles.bottle import Bottle
@@ -72,7 +72,7 @@ class ChooseBottle(QDialog):
         self.take_button.setDefault(True)
         column_of(
             self.search,
-            wide(self.view),
+            wide(Card(self.view)),
             row_of(SPRING, cancel, self.take_button),
             on=self,
             margins=PAD,

@@ -22,6 +22,7 @@ from barkeep.desktop.bottles.rows import (
     use_by_in_words,
 )
 from barkeep.desktop.look.metrics import HALF, PAD, TypeSize, font_of, scaled
+from barkeep.desktop.look.sides import turn_about, write
 from barkeep.desktop.look.tones import Tones, blend, current_tones
 from barkeep.desktop.widgets.details import DetailRow, DetailSection, in_pairs
 from barkeep.desktop.widgets.labels import text_label
@@ -87,6 +88,7 @@ class LevelHistory(QWidget):
         foot = self.fontMetrics().height() + HALF
         area = QRectF(self.rect()).adjusted(DOT + 1, DOT + 1, -DOT - 1, -foot)
         self._draw_frame(painter, area, tones)
+        turn_about(painter, area)  # no words from here on
         places = self._places(area)
         line = _steps(places)
         ground = QPainterPath(line)
@@ -107,8 +109,8 @@ class LevelHistory(QWidget):
             painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y))
         painter.setPen(QColor(tones.muted))
         below = QRectF(area.left(), area.bottom() + 2, area.width(), self.fontMetrics().height())
-        painter.drawText(below, Qt.AlignmentFlag.AlignLeft, self._ends[0])
-        painter.drawText(below, Qt.AlignmentFlag.AlignRight, self._ends[1])
+        write(painter, below, Qt.AlignmentFlag.AlignLeft, self._ends[0])
+        write(painter, below, Qt.AlignmentFlag.AlignRight, self._ends[1])
 
     def _places(self, area: QRectF) -> list[QPointF]:
         start, end = self._points[0][0], self._points[-1][0]

@@ -16,6 +16,7 @@ from barkeep.application.done import Done
 from barkeep.application.settings_of_kinds import checked_house_pour
 from barkeep.application.shelving import refuse_dates
 from barkeep.desktop.bottles.labels import read_date
+from barkeep.desktop.look.metrics import dialog_width
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.labels import text_label
@@ -194,7 +195,7 @@ class FactDialog(FormDialog):
         if task.word:
             self.explain(FACT, task.word)
         self.form.addWidget(self.outcome, self.form.rowCount(), 0, 1, 3)
-        self.setMinimumWidth(WIDTH)
+        self.setMinimumWidth(dialog_width(WIDTH))
         self.fact.textChanged.connect(self._show_outcome)
         self.fact.setFocus()
 

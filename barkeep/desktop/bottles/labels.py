@@ -15,6 +15,7 @@ from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
 from barkeep.application.shopping import read_money
 from barkeep.desktop.ingredients.teaching import teach
+from barkeep.desktop.look.metrics import dialog_width
 from barkeep.desktop.screens.form_dialog import FormDialog, read_number
 from barkeep.desktop.screens.name_completion import (
     NameCompleter,
@@ -288,7 +289,7 @@ class AddBottleDialog(FormDialog):
         self._add_fields()
         self._complete()
         self.say_intro(NEW)
-        self.setMinimumWidth(WIDTH)
+        self.setMinimumWidth(dialog_width(WIDTH))
         self.edits["name"].setFocus()
 
     def submit(self) -> None:
@@ -411,7 +412,7 @@ class ChangeLabelDialog(FormDialog):
         self.label.choose_ingredient(product.ingredient)
         self.label.fill(product)
         self.say_intro(INTRO)
-        self.setMinimumWidth(CHANGE_WIDTH)
+        self.setMinimumWidth(dialog_width(CHANGE_WIDTH))
         self.edits["name"].setFocus()
 
     def submit(self) -> None:

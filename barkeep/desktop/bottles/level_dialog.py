@@ -17,6 +17,7 @@ from barkeep.desktop.counting.rows import (
     difference_in_words,
     reading_in_words,
 )
+from barkeep.desktop.look.metrics import dialog_width
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.labels import text_label
@@ -203,7 +204,7 @@ class LevelDialog(FormDialog):
         self.gauge = LevelGauge(editable=task.from_gauge)
         self._add_fields()
         self._draw(None)
-        self.setMinimumWidth(WIDTH)
+        self.setMinimumWidth(dialog_width(WIDTH))
         self.amount.textChanged.connect(self._show_outcome)
         self.gauge.picked.connect(self._take_share)
 

@@ -9,7 +9,7 @@ from typing import Any
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QAction, QKeySequence
-from PySide6.QtWidgets import QHBoxLayout, QMenu, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QMenu, QPushButton, QVBoxLayout, QWidget
 
 from barkeep.application.bar import Bar
 from barkeep.application.done import Done
@@ -50,7 +50,7 @@ from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.widgets.buttons import button, held_for, offer, primary_button
-from barkeep.desktop.widgets.chips import FilterChips
+from barkeep.desktop.widgets.chips import FilterChips, FlowLayout
 from barkeep.desktop.widgets.delegates import LevelDelegate
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes, Part
@@ -130,7 +130,7 @@ def _keys(shortcut: str) -> tuple[str, ...]:
 UPWARDS = Qt.SortOrder.AscendingOrder
 
 
-COLUMN_WIDTHS = (64, 184, 108, 104, 116, 130, 84)
+COLUMN_WIDTHS = (64, 184, 108, 104, 104, 130, 76)
 """Shelf to opened; the price takes the rest."""
 ROW_HEIGHT = 48
 KIND_CHIPS = (
@@ -564,12 +564,10 @@ class BottlesScreen(TableScreen[BottleRow]):
 
     def _prepare_filters(self) -> None:
         """Below the search: both rows of chips are wide."""
-        chips = QHBoxLayout()
-        chips.setSpacing(PAD)
+        chips = FlowLayout(gap=PAD)
         for each in (self.kinds, self.states):
             each.chosen.connect(lambda _choice: self.filter_again())
             chips.addWidget(each)
-        chips.addStretch(1)
         column = self.layout()
         assert isinstance(column, QVBoxLayout)
         column.insertLayout(2, chips)

@@ -110,7 +110,7 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
         self.chart = BarsChart(
             "What each bottle carries",
             "bottles, what carries most first",
-            "drinks lost without it, and paler: made worse",
+            "drinks lost without it, hollow: made worse; ▼ low",
         )
         self._buttons = (
             button(ADD, self.add_current, "price"),
@@ -206,6 +206,7 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
                 in_words(each, self._currency),
                 more=len(each.worse),
                 tone="danger" if each.bottle.is_low else "accent",
+                marked=each.bottle.is_low,
             )
             for each in carried
         ]

@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QLineEdit, QListWidget, QListWidgetItem, QWidget
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_ingredient
-from barkeep.desktop.look.metrics import HALF, scaled
+from barkeep.desktop.look.metrics import HALF, dialog_width, scaled
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.name_completion import NameCompleter, ingredient_names
 from barkeep.desktop.screens.operations import run_operation
@@ -42,7 +42,7 @@ class ParsDialog(FormDialog):
         self.cancel_button.setAccessibleName("Close")
         self._add_fields()
         self.say_intro(INTRO)
-        self.setMinimumWidth(WIDTH)
+        self.setMinimumWidth(dialog_width(WIDTH))
         self.show_pars()
         self.what.setFocus()
 

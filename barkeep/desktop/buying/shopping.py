@@ -26,6 +26,7 @@ from barkeep.application.shopping import MOST_PACKAGES, bought_of
 from barkeep.desktop.buying.pars import ParsDialog
 from barkeep.desktop.look.metrics import HALF, PAD, TypeSize, scaled
 from barkeep.desktop.screens.form_dialog import read_number
+from barkeep.desktop.screens.list_stack import look_like_a_list
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.screens.screen import NOT_WRITTEN, ScreenContext
 from barkeep.desktop.widgets.buttons import button, day_field, day_in, hold, offer, primary_button
@@ -86,19 +87,13 @@ class ShoppingTable(QTableWidget):
         """What is listed, top to bottom."""
         self.setAccessibleName("What to buy")
         self.setHorizontalHeaderLabels(list(HEADS))
-        self.setTabKeyNavigation(False)
-        self.setShowGrid(False)
-        self.setWordWrap(False)
+        look_like_a_list(self, low=True)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         triggers = QAbstractItemView.EditTrigger
         self.setEditTriggers(
             triggers.AnyKeyPressed | triggers.EditKeyPressed | triggers.DoubleClicked
         )
-        self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-        self.verticalHeader().hide()
-        self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
-        self.verticalHeader().setDefaultSectionSize(scaled(ROW_HEIGHT))
         self._size_columns()
         self.itemChanged.connect(self._on_changed)
 
@@ -219,7 +214,7 @@ class ShoppingTable(QTableWidget):
         across.setMinimumSectionSize(40)
         across.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         for column, width in WIDTHS.items():
-            across.resizeSection(column, width)
+            across.resizeSection(column, scaled(width))
         for column in SHARE_THE_REST:
             across.setSectionResizeMode(column, QHeaderView.ResizeMode.Stretch)
         for column in TO_THE_RIGHT:
@@ -430,7 +425,7 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         self.shop.setAccessibleName("Shop")
         self.shop.setPlaceholderText("Shop, if wanted")
         self.shop.setToolTip("Where what is ticked was bought; kept with what it cost")
-        self.shoots.setFixedWidth(LIST_WIDTH)
+        self.shoots.setFixedWidth(scaled(LIST_WIDTH))
         for each in (
             self.pars_button,
             self.all_button,

@@ -49,9 +49,10 @@ from barkeep.desktop.screens.list_stack import ListStack, prepare_view
 from barkeep.desktop.screens.row_table import RowTable
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.keys import KeyLegend
-from barkeep.desktop.widgets.labels import ElidedLabel, text_label
+from barkeep.desktop.widgets.labels import ElidedLabel, quiet_line, text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import announce, question_before_losing
 from barkeep.desktop.widgets.terms import explain
@@ -166,7 +167,7 @@ class CountingPage(QWidget):
         self.question: QMessageBox | None = None
         self._in_hand = InHand(0)
         self.heading = text_label("Count the shelf", TypeSize.TITLE)
-        self.summary = text_label("", quiet=True)
+        self.summary = quiet_line()
         explain(self.summary, "beyond doubt")
         self.said = ElidedLabel()
         self.progress = QProgressBar()
@@ -485,7 +486,7 @@ class CountingPage(QWidget):
     def _lay_out(self) -> None:
         self.progress.setTextVisible(False)
         self.progress.setAccessibleName("Bottles counted")
-        top = row_of(wide(column_of(self.heading, self.summary, gap=2)))
+        buttons = FlowLayout(asks_for_one_row=True)
         for each in (
             self.everything,
             self.afresh_button,
@@ -493,7 +494,8 @@ class CountingPage(QWidget):
             self.confirm_button,
         ):
             each.setFocusPolicy(Qt.FocusPolicy.TabFocus)  # a click leaves the keys to the list
-            top.addWidget(each)
+            buttons.addWidget(each)
+        top = row_of(wide(column_of(self.heading, self.summary, gap=2)), buttons)
         column_of(top, self.progress, self.said, wide(Card(self.pages)), self.legend, HALF, on=self)
 
     def _listen(self) -> None:

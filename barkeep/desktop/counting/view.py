@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 from barkeep.desktop.counting.keys import meaning_of
 from barkeep.desktop.counting.rows import BOTTLE, COUNTED, DIFFERENCE, EXPECTED, LEVEL, reading_of
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, font_of, scaled, set_style
+from barkeep.desktop.look.sides import on_its_side, turn_about, write
 from barkeep.desktop.look.tones import current_tones
 from barkeep.desktop.screens.list_stack import prepare_view, set_widths
 from barkeep.desktop.widgets.delegates import (
@@ -64,7 +65,7 @@ class BigRowDelegate(RowDelegate):
         if index.column() == BOTTLE and is_selected(option):
             bar = QRect(held.rect)
             bar.setWidth(BAR)
-            painter.fillRect(bar, QColor(current_tones().accent))
+            painter.fillRect(on_its_side(painter, bar, held.rect), QColor(current_tones().accent))
 
     def _paint_gauge(
         self, painter: QPainter, option: QStyleOptionViewItem, index: Index, row: CountRow
@@ -74,6 +75,7 @@ class BigRowDelegate(RowDelegate):
         draw_level(painter, gauge, reading, tones)
         if row.typed is not None:
             painter.save()
+            turn_about(painter, gauge)
             tip = QPointF(gauge.left() + reading.share * gauge.width(), gauge.bottom() + 1)
             draw_pointer(painter, tip, "up", tones.text)
             painter.restore()
@@ -110,7 +112,7 @@ def _paint_words(
     painter.setFont(option.font)
     painter.setPen(QColor(quiet_colour(option, current_tones())))
     words = str(index.data() or "")
-    painter.drawText(cell, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, words)
+    write(painter, cell, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, words)
     painter.restore()
 
 
@@ -343,7 +345,8 @@ class CountingView(QTableView):
         gauge = gauge_in(QRect(self.visualRect(index)))
         reach = gauge.adjusted(-UNIT, -UNIT, UNIT, UNIT)
         if index.column() == LEVEL and reach.contains(point):
-            self.picked.emit(index.row(), share_at(gauge, point))
+            share = share_at(gauge, point, from_right=self.isRightToLeft())
+            self.picked.emit(index.row(), share)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

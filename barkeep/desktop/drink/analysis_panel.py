@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
 from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS, AllCautionsDialog
 from barkeep.desktop.drink.analysis_view import AnalysisView, BalanceBar, every_caution
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
+from barkeep.desktop.look.sides import on_its_side, turn_about, write
 from barkeep.desktop.look.tones import Tones, blend, current_tones
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import caption, copyable, text_label
@@ -59,7 +60,11 @@ class BalancePicture(QWidget):
             row = QRectF(0.0, number * high, self.width(), high)
             self._draw_words(painter, row, bar, tones)
             top = row.top() + self._words_height() + ROOM
-            _draw_bar(painter, QRectF(ROOM, top, row.width() - 2 * ROOM, TROUGH), bar, tones)
+            trough = QRectF(ROOM, top, row.width() - 2 * ROOM, TROUGH)
+            painter.save()
+            turn_about(painter, trough)
+            _draw_bar(painter, trough, bar, tones)
+            painter.restore()
 
     def _words_height(self) -> float:
         return QFontMetricsF(font_of(TypeSize.STRONG, self.font())).height()
@@ -77,18 +82,18 @@ class BalancePicture(QWidget):
         middle, right = Qt.AlignmentFlag.AlignVCenter, Qt.AlignmentFlag.AlignRight
         painter.setPen(QColor(tones.text))
         painter.setFont(strong)
-        painter.drawText(line, middle, bar.label)
-        painter.drawText(line, middle | right, bar.value)
+        write(painter, line, middle | Qt.AlignmentFlag.AlignLeft, bar.label)
+        write(painter, line, middle | right, bar.value)
         metrics = QFontMetricsF(strong)
         start = metrics.horizontalAdvance(bar.label) + UNIT
         end = metrics.horizontalAdvance(bar.value) + UNIT
-        between = line.adjusted(start, 0.0, -end, 0.0)
+        between = on_its_side(painter, line.adjusted(start, 0.0, -end, 0.0), line)
         painter.setPen(QColor(tones.muted))
         painter.setFont(quiet)
         words = QFontMetricsF(quiet).elidedText(
             bar.range_words, Qt.TextElideMode.ElideRight, between.width()
         )
-        painter.drawText(between, middle, words)
+        write(painter, between, middle | Qt.AlignmentFlag.AlignLeft, words)
 
 
 def _draw_bar(painter: QPainter, trough: QRectF, bar: BalanceBar, tones: Tones) -> None:

@@ -15,12 +15,12 @@ from PySide6.QtGui import QGuiApplication, QIcon, QPainter, QPalette, QPixmap, Q
 from PySide6.QtSvg import QSvgRenderer
 from shiboken6 import isValid
 
-from barkeep.desktop.look.metrics import ICON
+from barkeep.desktop.look.metrics import ICON, scaled
 from barkeep.desktop.look.tones import current_tones, tones_for
 from barkeep.resource_files import read_text
 
 SIZES = (16, ICON)
-"""Of menus, and of buttons and lists, in device-independent pixels."""
+"""Of menus, and of buttons and lists, in device-independent pixels of plain type."""
 
 
 class Wearer(Protocol):
@@ -127,7 +127,7 @@ def app_icon() -> QIcon:
 def _add(made: QIcon, name: str, mode: QIcon.Mode, colour: str, paper: str) -> None:
     ratios = {1.0, *(screen.devicePixelRatio() for screen in QGuiApplication.screens())}
     for ratio in sorted(ratios):
-        for size in SIZES:
+        for size in sorted({*SIZES, *map(scaled, SIZES)}):
             image = pixmap(name, colour=colour, size=size, ratio=ratio, paper=paper)
             for state in (QIcon.State.Off, QIcon.State.On):
                 made.addPixmap(image, mode, state)

@@ -33,6 +33,12 @@ def scaled(pixels: float) -> int:
     return round(pixels * max(1.0, QFontMetricsF(QApplication.font()).height() / DRAWN_FOR))
 
 
+def dialog_width(pixels: float) -> int:
+    """How wide a dialog must be for its words, or as wide as the screen lets it be."""
+    screen = QApplication.primaryScreen().availableGeometry().width() - 2 * PAD
+    return min(scaled(pixels), max(screen, round(pixels)))
+
+
 class TypeSize(Enum):
     """The steps of the type scale: a factor on the platform's own size, and a weight."""
 
@@ -41,7 +47,7 @@ class TypeSize(Enum):
     STRONG = (1.0, QFont.Weight.DemiBold)
     SUBTITLE = (1.15, QFont.Weight.DemiBold)
     TITLE = (1.6, QFont.Weight.DemiBold)
-    DISPLAY = (2.2, QFont.Weight.Light)
+    DISPLAY = (2.2, QFont.Weight.Normal)
 
     @property
     def factor(self) -> float:

@@ -1,4 +1,4 @@
-"""Light, dark or as the system has it: palette, style sheet and icons change together."""
+"""Light, dark, strong contrast or as the system has it: all that is drawn changes together."""
 
 from __future__ import annotations
 
@@ -11,13 +11,14 @@ from time import perf_counter
 from typing import Literal, get_args
 
 from PySide6.QtCore import QEvent, QObject, Qt, QTemporaryDir, QTimer, Signal
-from PySide6.QtGui import QFont, QPalette, QPixmapCache
+from PySide6.QtGui import QPixmapCache
 from PySide6.QtWidgets import QApplication, QWidget
 from shiboken6 import isValid
 
 from barkeep.desktop.look import metrics
 from barkeep.desktop.look.icons import drawing, renew, wearers
 from barkeep.desktop.look.tones import SHEET_ROLES, Scheme, Tones, palette_of, read_tones
+from barkeep.desktop.look.typeface import set_in_it
 from barkeep.resource_files import read_text
 
 # Picture -> the field of `Tones` that colours it.
@@ -52,9 +53,11 @@ class StylePictures:
         return path
 
 
-ThemeChoice = Literal["system", "light", "dark"]
+ThemeChoice = Literal["system", "light", "dark", "contrast"]
 CHOICES: tuple[ThemeChoice, ...] = get_args(ThemeChoice)
 STYLE_SHEET = "style.qss"
+TICK, CHEVRON, DROP = 16, 13, 25
+"""The edges of a box to tick and of an arrow, and how wide its button is, for plain type."""
 SLICE_S = 0.008
 """So long at a time what is not seen is drawn anew."""
 
@@ -78,8 +81,8 @@ class Theme(QObject):
         self._set_type()
         self.choice = choice
         """What the user chose."""
-        self._shown: tuple[Scheme | None, ...] = ()
-        """The scheme that is shown, None for the platform's own; empty before the first."""
+        self._shown: Scheme | None = None
+        """The scheme that is shown; None before the first."""
         self._pictures = StylePictures()
         self._to_draw: list[Callable[[], object]] = []
         """What draws anew that is not seen, and still has the colours of the theme before."""
@@ -94,15 +97,17 @@ class Theme(QObject):
 
     @property
     def scheme(self) -> Scheme:
-        """What is shown; an unknown system is taken as light."""
+        """What is shown: a system that asks for strong contrast has it; an unknown one is light."""
+        if self.system_wants_contrast:
+            return "contrast"
         if self.choice != "system":
             return self.choice
         dark = self._hints.colorScheme() == Qt.ColorScheme.Dark
         return "dark" if dark else "light"
 
     @property
-    def high_contrast(self) -> bool:
-        """Whether the platform asks for its own strong colours."""
+    def system_wants_contrast(self) -> bool:
+        """Whether the system's user has asked it for strong contrast."""
         preference = self._accessibility.contrastPreference()
         return preference == Qt.ContrastPreference.HighContrast
 
@@ -115,31 +120,27 @@ class Theme(QObject):
         """Set all type of what is built from now on so large."""
         self.text_size = size
         self._set_type()
+        self._shown = None  # what is drawn beside words is as large as they are
+        self.apply()
 
     def _set_type(self) -> None:
-        font = QFont(self._font)
+        font = set_in_it(self._font)
         font.setPointSizeF(self._font.pointSizeF() * TEXT_SIZES[self.text_size])
         self._app.setFont(font)
 
     def apply(self) -> None:
         """Redraw everything as the choice and the platform have it."""
-        wanted = None if self.high_contrast else self.scheme
-        if self._shown and wanted == self._shown[0]:
+        if self._shown == self.scheme:
             return  # every widget would be polished once more, to look as it does
-        self._shown = (wanted,)
-        if self.high_contrast:
-            self._app.setStyleSheet("")
-            self._app.setPalette(QPalette())
+        self._shown = self.scheme
+        tones = read_tones(self.scheme)
+        self._app.setPalette(palette_of(tones))
+        sheet = style_sheet(tones, self._pictures.write(tones))
+        if self._app.styleSheet() != sheet:
+            self._app.setStyleSheet(sheet)
             self._draw_anew(())
         else:
-            tones = read_tones(self.scheme)
-            self._app.setPalette(palette_of(tones))
-            sheet = style_sheet(tones, self._pictures.write(tones))
-            if self._app.styleSheet() != sheet:
-                self._app.setStyleSheet(sheet)
-                self._draw_anew(())
-            else:
-                self._draw_anew(self._app.allWidgets())
+            self._draw_anew(self._app.allWidgets())
         self.changed.emit()
 
     def _draw_anew(self, widgets: Sequence[QWidget]) -> None:
@@ -175,10 +176,11 @@ class Theme(QObject):
             self._drawing.stop()
 
     def remove_pictures(self) -> None:
-        """Remove the style sheet and its files: the program ends."""
+        """Take back the style sheet, its files and the type: the program ends."""
         self._drawing.stop()
         self._to_draw = []
         self._app.setStyleSheet("")
+        self._app.setFont(self._font)
         self._pictures.remove()
 
 
@@ -189,9 +191,10 @@ def _take_colours(widget: QWidget) -> None:
 
 
 def style_sheet(tones: Tones, pictures: Mapping[str, str]) -> str:
-    """The style sheet with its measures and pictures; the same for both schemes.
+    """The style sheet with its measures and pictures; the same for light and dark.
 
-    What lies on the dark ground of the navigation has no role, and one colour in both.
+    What lies on the dark ground of the navigation has no role, and one colour in both; with
+    strong contrast it has another.
     """
     return Template(read_text(STYLE_SHEET)).substitute(
         pictures,
@@ -200,6 +203,10 @@ def style_sheet(tones: Tones, pictures: Mapping[str, str]) -> str:
         pad=metrics.PAD,
         radius=metrics.RADIUS,
         pill=metrics.PAD - 3,
+        tick=metrics.scaled(TICK),
+        tick_inside=metrics.scaled(TICK) - 2,
+        chevron=metrics.scaled(CHEVRON),
+        drop=metrics.scaled(DROP),
         nav_line=tones.nav_line,
         lamp=tones.lamp,
         **{word: f"palette({role})" for word, role in SHEET_ROLES.items()},

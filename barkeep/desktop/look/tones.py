@@ -1,4 +1,4 @@
-"""The two colour tables and what is made of them."""
+"""The colour tables and what is made of them."""
 
 from __future__ import annotations
 
@@ -6,14 +6,15 @@ import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass, fields
 from functools import cache
-from typing import Literal
+from typing import Literal, get_args
 
 from PySide6.QtGui import QColor, QGuiApplication, QPalette
 
 from barkeep.errors import KnowledgeError
 from barkeep.resource_files import read_text
 
-Scheme = Literal["light", "dark"]
+Scheme = Literal["light", "dark", "contrast"]
+SCHEMES: tuple[Scheme, ...] = get_args(Scheme)
 FILE = "palettes.toml"
 
 
@@ -66,7 +67,6 @@ SHEET_ROLES: Mapping[str, str] = {
     "hover": "light",
     "pressed": "midlight",
     "edge": "dark",
-    "handle": "shadow",
     "on_accent": "link-visited",
 }
 """What the style sheet calls by a word of its own, and the role that carries that colour.
@@ -94,8 +94,7 @@ def palette_of(tones: Tones) -> QPalette:
         role.Light: blend(tones.accent, tones.button, 0.10),
         role.Midlight: blend(tones.accent, tones.button, 0.22),
         role.Mid: tones.line,
-        role.Dark: blend(tones.glass, tones.base, 0.8),
-        role.Shadow: blend(tones.glass, tones.base, 0.6),
+        role.Dark: tones.glass,
         role.Highlight: tones.highlight,
         role.HighlightedText: tones.on_highlight,
         role.Accent: tones.accent,
@@ -112,8 +111,7 @@ def palette_of(tones: Tones) -> QPalette:
 def tones_for(palette: QPalette) -> Tones:
     """The table a palette was made of; of a foreign one, a table of its own colours.
 
-    A foreign palette is the platform's high-contrast one: there every mark
-    takes the text colour and shape alone tells them apart.
+    There every mark takes the text colour and shape alone tells them apart.
     """
     return _tones_by_key(palette.cacheKey(), palette)
 
@@ -131,8 +129,7 @@ def _tones_by_key(key: int, palette: QPalette) -> Tones:
 
 def _tones_of(palette: QPalette) -> Tones:
     found = (_hex(palette, QPalette.ColorRole.Window), _hex(palette, QPalette.ColorRole.Accent))
-    schemes: tuple[Scheme, Scheme] = ("light", "dark")
-    for scheme in schemes:
+    for scheme in SCHEMES:
         tones = read_tones(scheme)
         if found == (tones.window, tones.accent):
             return tones

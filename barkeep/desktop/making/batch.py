@@ -22,10 +22,11 @@ from PySide6.QtWidgets import (
 
 from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS, AllCautionsDialog
 from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
+from barkeep.desktop.screens.list_stack import look_like_a_list
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import text_label
-from barkeep.desktop.widgets.layouts import column_of, wide
+from barkeep.desktop.widgets.layouts import Card, column_of, wide
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.amounts.amount import parse_amount
@@ -315,7 +316,7 @@ class BatchDialog(QDialog):
             second,
             self.banner,
             self.headline,
-            wide(self.table),
+            wide(Card(self.table)),
             self._below(),
             last,
             on=self,
@@ -336,10 +337,9 @@ class BatchDialog(QDialog):
 
     def _prepare_table(self) -> None:
         self.table.setHorizontalHeaderLabels(COLUMNS)
-        self.table.verticalHeader().hide()
+        look_like_a_list(self.table, low=True)
         self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-        self.table.setTabKeyNavigation(False)
         header = self.table.horizontalHeader()
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)

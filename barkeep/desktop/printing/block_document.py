@@ -24,6 +24,7 @@ from PySide6.QtGui import (
     QTextTableFormat,
 )
 
+from barkeep.desktop.look.typeface import has_letters_of, set_in_it
 from barkeep.documents.printed.blocks import Rows, Tick, Words
 from barkeep.documents.printed.templates import Align, BlockStyle, Font, Template
 
@@ -58,6 +59,7 @@ _FAMILIES: dict[Font, tuple[str, QFont.StyleHint]] = {
     "sans": ("Sans Serif", QFont.StyleHint.SansSerif),
     "serif": ("Serif", QFont.StyleHint.Serif),
 }
+"""What the system calls them; the first of them is barkeep's own typeface."""
 _ALIGNMENT: dict[Align, Qt.AlignmentFlag] = {
     "start": Qt.AlignmentFlag.AlignLeft,  # turned about in a text that runs from the right
     "centre": Qt.AlignmentFlag.AlignHCenter,
@@ -138,11 +140,17 @@ def _with_property(document: QTextDocument, which: int) -> Iterator[tuple[QTextB
             yield block, kept
 
 
-def font_for(template: Template, style: BlockStyle, scale: float = 1.0) -> QFont:
-    """A style's font, its size in tenths of a point."""
-    family, hint = _FAMILIES[template.font]
+def plain_font(kind: Font, text: str = "") -> QFont:
+    """The font of a kind for a text, of no certain size."""
+    family, hint = _FAMILIES[kind]
     font = QFont(family)
     font.setStyleHint(hint)
+    return set_in_it(font) if kind == "sans" and has_letters_of(text) else font
+
+
+def font_for(template: Template, style: BlockStyle, scale: float = 1.0, text: str = "") -> QFont:
+    """A style's font for a text, its size in tenths of a point."""
+    font = plain_font(template.font, text)
     font.setPixelSize(max(1, round(from_points(style.size) * scale)))
     font.setBold(style.bold)
     font.setItalic(style.italic)
@@ -177,7 +185,7 @@ class _Writer:
                 self._write_rows(block, style)
             else:
                 self._begin_block(style, block if isinstance(block, Tick) else None)
-                self._cursor.insertText(block.text, self._char_format(style))
+                self._cursor.insertText(block.text, self._char_format(style, block.text))
                 self._at_empty_block = False
         if self._at_empty_block:
             self._flatten_block()
@@ -240,7 +248,7 @@ class _Writer:
             apart.setBottomPadding(from_points(style.between) * self._scale)
             cell.setFormat(apart)
             inside = cell.firstCursorPosition()
-            inside.insertText(text, self._char_format(style))
+            inside.insertText(text, self._char_format(style, text))
 
     def _column_widths(self, block: Rows, font: QFont) -> list[float]:
         """Each column as wide as its longest cell; the last takes what is left, or less."""
@@ -255,8 +263,8 @@ class _Writer:
             front = [each * most / sum(front) for each in front]
         return [*front, min(last, self._width - sum(front))]
 
-    def _char_format(self, style: BlockStyle) -> QTextCharFormat:
+    def _char_format(self, style: BlockStyle, text: str = "") -> QTextCharFormat:
         layout = QTextCharFormat()
-        layout.setFont(font_for(self._template, style, self._scale))
+        layout.setFont(font_for(self._template, style, self._scale, text))
         layout.setForeground(QColor(style.colour))
         return layout

@@ -19,7 +19,6 @@ from PySide6.QtCore import (
 from PySide6.QtGui import (
     QAbstractTextDocumentLayout,
     QColor,
-    QFont,
     QImage,
     QPagedPaintDevice,
     QPageLayout,
@@ -40,6 +39,7 @@ from barkeep.desktop.printing.block_document import (
     boxes_of,
     from_mm,
     from_points,
+    plain_font,
 )
 from barkeep.desktop.widgets.drink_picture import draw_drink
 from barkeep.documents.printed.paper import Mark, Size
@@ -163,8 +163,7 @@ def _paint_frame(painter: QPainter, framed: Framed) -> None:
 
 
 def _paint_note(painter: QPainter, note: Note) -> None:
-    font = QFont("Sans Serif")
-    font.setStyleHint(QFont.StyleHint.SansSerif)
+    font = plain_font("sans")
     font.setPixelSize(round(from_points(_NOTE_POINTS)))
     painter.setFont(font)
     painter.setPen(_NOTE_COLOUR)

@@ -28,6 +28,7 @@ from barkeep.desktop.widgets.labels import in_danger, text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Slot, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner, announce
 from barkeep.desktop.widgets.terms import TermLabel, explain
+from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.phrases import capitalised
 from barkeep.errors import InvalidField, UserError
 
@@ -144,6 +145,8 @@ class FormDialog(QDialog):
             self.form.addWidget(below, row + 2, 1)
         self.fields[name] = FormField(words, widget, problem)
         if isinstance(widget, QLineEdit):
+            if not widget.toolTip():  # a narrow field cuts off what it asks for
+                widget.setToolTip(plain_tip(widget.placeholderText()))
             widget.textEdited.connect(lambda _text: self.forgive(name))
 
     def explain(self, name: str, word: str) -> None:
@@ -259,8 +262,9 @@ class FormDialog(QDialog):
         needed = layout.totalHeightForWidth(self.width())
         if self._scrolled is not None:
             needed = self._height_unscrolled(self._scrolled)
-        if needed > self.height():
-            self.resize(self.width(), needed)
+        width = max(self.width(), layout.totalMinimumSize().width())
+        if needed > self.height() or width > self.width():
+            self.resize(width, max(needed, self.height()))
 
     def _height_unscrolled(self, scrolled: ScrolledPage) -> int:
         """The height at which nothing scrolls, or as much of it as the screen has."""

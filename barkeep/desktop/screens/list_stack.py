@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
+from math import floor
 
+from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
@@ -13,7 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from barkeep.desktop.look.metrics import scaled
+from barkeep.desktop.look.metrics import UNIT, scaled
 from barkeep.desktop.widgets.delegates import RowDelegate, row_height
 from barkeep.desktop.widgets.empty_state import EmptyState
 
@@ -50,31 +52,117 @@ def prepare_view(view: ListView, name: str) -> None:
     view.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
     view.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
     view.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-    view.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-    view.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
     view.setSortingEnabled(True)
-    view.setWordWrap(False)
     view.setMinimumSize(240, 160)
-    if isinstance(view, QTableView):
-        view.setShowGrid(False)
-        view.setTabKeyNavigation(False)
-        view.verticalHeader().hide()
-        view.verticalHeader().setDefaultSectionSize(row_height(view.font()))
-        view.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
-    else:
+    look_like_a_list(view)
+    if isinstance(view, QTreeView):
         view.setRootIsDecorated(True)
         view.setUniformRowHeights(True)
     header = header_of(view)
-    header.setHighlightSections(False)
     header.setStretchLastSection(True)
     header.setMinimumSectionSize(56)
 
 
-def set_widths(view: QTableView, widths: Sequence[int] | Mapping[int, int]) -> None:
-    """Make columns so wide, the first ones or those that are named, in pixels of plain type."""
+def look_like_a_list(view: ListView, *, low: bool = False) -> None:
+    """The look of every table, in a page or a dialog; `low` rows have one line of words."""
+    view.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+    view.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+    view.setWordWrap(False)
+    header_of(view).setHighlightSections(False)
+    header_of(view).setTextElideMode(Qt.TextElideMode.ElideRight)
+    if isinstance(view, QTableView):
+        view.setShowGrid(False)
+        view.setTabKeyNavigation(False)
+        rows = view.verticalHeader()
+        rows.hide()
+        rows.setDefaultSectionSize(
+            view.fontMetrics().height() + 2 * UNIT if low else row_height(view.font())
+        )
+        rows.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+
+
+def set_widths(
+    view: QTableView, widths: Sequence[int] | Mapping[int, int], whole: Collection[int] = ()
+) -> None:
+    """Make columns so wide, the first ones or those that are named, in pixels of plain type.
+
+    Where they have not all room beside each other, each is narrower, as far as it can be;
+    those of numbers never are, nor those that must stay `whole`.
+    """
     given = widths.items() if isinstance(widths, Mapping) else enumerate(widths)
-    for column, width in given:
-        view.setColumnWidth(column, scaled(width))
+    wanted = {column: scaled(width) for column, width in given}
+    for column, width in wanted.items():
+        view.setColumnWidth(column, width)
+    FittedColumns(view, wanted, whole)
+
+
+NARROWEST = 0.72
+"""Of what a column wants to have: with less its words say too little."""
+
+
+UNTOLD = 84
+"""How wide a column wants to be of which nothing was said, in pixels of plain type."""
+
+
+class FittedColumns(QObject):
+    """Keeps the columns of a table within its width, until someone sets one by hand."""
+
+    def __init__(self, view: QTableView, wanted: Mapping[int, int], whole: Collection[int]) -> None:
+        super().__init__(view)
+        self._view, self._wanted, self._whole = view, dict(wanted), frozenset(whole)
+        self.by_hand = False
+        """Whether a column is as wide as someone made it."""
+        self._fits = False
+        view.viewport().installEventFilter(self)
+        header_of(view).sectionResized.connect(self._on_resized)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.Resize and not self.by_hand:
+            self.fit()
+        return super().eventFilter(watched, event)
+
+    def fit(self) -> None:
+        """Make the columns as wide as they want to be and there is room for."""
+        self.by_hand, self._fits = False, True
+        for column, width in self._widths(self._view.viewport().width()).items():
+            self._view.setColumnWidth(column, width)
+        self._fits = False
+
+    def _widths(self, room: int) -> dict[int, int]:
+        header = header_of(self._view)
+        wanted = {
+            column: self._wanted.get(column, scaled(UNTOLD))
+            for column in range(header.count())
+            if not header.isSectionHidden(column)
+        }
+        least = {column: self._least(column, width) for column, width in wanted.items()}
+        over, slack = sum(wanted.values()) - room, sum(wanted.values()) - sum(least.values())
+        share = min(1.0, max(0, over) / slack) if slack else 0.0
+        return {
+            column: floor(width - (width - least[column]) * share)
+            for column, width in wanted.items()
+        }
+
+    def _least(self, column: int, wanted: int) -> int:
+        """How narrow a column may become: half a number is another one."""
+        header, role = header_of(self._view), Qt.ItemDataRole.TextAlignmentRole
+        side = header.model().headerData(column, Qt.Orientation.Horizontal, role)
+        is_number = side is not None and bool(Qt.AlignmentFlag.AlignRight & side)
+        if is_number or column in self._whole:
+            return wanted
+        titled = header.sectionSizeFromContents(column).width()
+        return max(round(wanted * NARROWEST), min(wanted, titled))
+
+    def _on_resized(self, column: int, _before: int, _now: int) -> None:
+        header = header_of(self._view)
+        is_last = header.visualIndex(column) == header.count() - 1  # which takes what is left
+        if not self._fits and not is_last and column in self._wanted:
+            self.by_hand = True
+
+
+def fitted_of(view: ListView) -> FittedColumns | None:
+    """What keeps its columns within its width, where they were given widths."""
+    return view.findChild(FittedColumns)
 
 
 def header_of(view: ListView) -> QHeaderView:

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 
 from barkeep.desktop.look.icons import pixmap
 from barkeep.desktop.look.metrics import HALF, RADIUS, UNIT, TypeSize, font_of
+from barkeep.desktop.look.sides import on_its_side, write
 from barkeep.desktop.look.tones import current_tones
 from barkeep.desktop.widgets.delegates import Index
 
@@ -110,7 +111,8 @@ class OfferDelegate(QStyledItemDelegate):
             _draw_picture(painter, cell, edge, quiet)
         painter.setPen(QColor(tones.on_highlight if filled else tones.text))
         painter.setFont(option.font)
-        _draw_words(painter, cell.adjusted(edge + UNIT, 0, 0, 0), index, quiet)
+        words = on_its_side(painter, cell.adjusted(edge + UNIT, 0, 0, 0), cell)
+        _draw_words(painter, words, index, quiet)
         painter.restore()
 
 
@@ -139,7 +141,8 @@ def _draw_ground(
 def _draw_picture(painter: QPainter, cell: QRect, edge: int, colour: str) -> None:
     ratio = painter.device().devicePixelRatio()
     image = pixmap("bottles", colour, edge, ratio, paper=current_tones().base)
-    painter.drawPixmap(cell.left(), cell.center().y() - edge // 2 + 1, image)
+    place = QRect(cell.left(), cell.center().y() - edge // 2 + 1, edge, edge)
+    painter.drawPixmap(on_its_side(painter, place, cell), image)
 
 
 def _draw_words(painter: QPainter, cell: QRect, index: Index, quiet: str) -> None:
@@ -147,14 +150,14 @@ def _draw_words(painter: QPainter, cell: QRect, index: Index, quiet: str) -> Non
     middle, end = Qt.AlignmentFlag.AlignVCenter, Qt.TextElideMode.ElideRight
     metrics = painter.fontMetrics()
     name = metrics.elidedText(str(index.data() or ""), end, cell.width())
-    painter.drawText(cell, middle | Qt.AlignmentFlag.AlignLeft, name)
+    write(painter, cell, middle | Qt.AlignmentFlag.AlignLeft, name)
     room = cell.width() - metrics.horizontalAdvance(name) - 2 * UNIT
     small = font_of(TypeSize.CAPTION)
     beside = QFontMetrics(small).elidedText(_beside(index), end, max(0, room))
     if len(beside) > 1:  # an ellipsis alone says nothing
         painter.setFont(small)
         painter.setPen(QColor(quiet))
-        painter.drawText(cell, middle | Qt.AlignmentFlag.AlignRight, beside)
+        write(painter, cell, middle | Qt.AlignmentFlag.AlignRight, beside)
 
 
 def _beside(index: Index) -> str:

@@ -5,7 +5,8 @@ from __future__ import annotations
 from functools import partial
 from typing import ClassVar
 
-from PySide6.QtCore import Qt, QTimer
+from PySide6.QtCore import QSize, Qt, QTimer
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QSplitter, QVBoxLayout, QWidget
 
 from barkeep.desktop.screens.screen import Screen
@@ -14,6 +15,29 @@ from barkeep.desktop.widgets.layouts import Card, column_of
 
 LEAST_LIST = 160
 """How high a list with a picture below it is at least, in pixels."""
+
+
+class _ListOverPicture(QSplitter):
+    """A list, and below it a picture where there is room for both: its words say it as well."""
+
+    def __init__(self) -> None:
+        super().__init__(Qt.Orientation.Vertical)
+        self.setChildrenCollapsible(False)
+
+    def add(self, listed: QWidget, picture: QWidget) -> None:
+        """Show these."""
+        self._picture = Card(picture)
+        self.addWidget(listed)
+        self.addWidget(self._picture)
+        self.setStretchFactor(0, 1)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        both = LEAST_LIST + self.handleWidth() + self._picture.minimumSizeHint().height()
+        self._picture.setVisible(self.height() >= both)
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(super().minimumSizeHint().width(), LEAST_LIST)
 
 
 class OfParts(Screen):
@@ -38,15 +62,12 @@ class OfParts(Screen):
 
     def put_below(self, picture: QWidget) -> None:
         """Show a picture below the list, as high as it asks for; the list takes the rest."""
-        left = QSplitter(Qt.Orientation.Vertical)
-        left.setChildrenCollapsible(False)
+        left = _ListOverPicture()
         listed = self.splitter.widget(0)
         assert listed is not None
-        left.addWidget(listed)
+        left.add(listed, picture)
         if self.list_stack is not None:
             self.list_stack.setMinimumHeight(LEAST_LIST)
-        left.addWidget(Card(picture))
-        left.setStretchFactor(0, 1)
         self.splitter.insertWidget(0, left)
         self.splitter.setStretchFactor(0, 3)
         self.splitter.setSizes([560, 340])

@@ -137,8 +137,8 @@ class RowTable(QAbstractTableModel, Generic[Row]):
     ) -> Any:
         if orientation != Qt.Orientation.Horizontal or section >= len(self.columns):
             return None
-        if role == Qt.ItemDataRole.DisplayRole:
-            return self.columns[section].title
+        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
+            return self.columns[section].title  # pointed at too: a narrow column cuts it off
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return self.columns[section].alignment
         if role in (Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.WhatsThisRole):

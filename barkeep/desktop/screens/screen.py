@@ -27,13 +27,20 @@ from barkeep.application.done import Done, Step
 from barkeep.desktop.look.icons import wear
 from barkeep.desktop.look.metrics import PAD, UNIT, WIDE, TypeSize
 from barkeep.desktop.screens.background import Background
-from barkeep.desktop.screens.list_stack import ListStack, ListView, header_of, prepare_view
+from barkeep.desktop.screens.list_stack import (
+    ListStack,
+    ListView,
+    fitted_of,
+    header_of,
+    prepare_view,
+)
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.widgets.buttons import hold
+from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.details import DetailPanel
 from barkeep.desktop.widgets.empty_state import EmptyState
-from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.labels import quiet_line, text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner, Toast
 from barkeep.desktop.widgets.search_field import SearchField
@@ -104,6 +111,8 @@ T = TypeVar("T")
 Shortcut = QKeySequence | QKeySequence.StandardKey | str
 NOT_WRITTEN = "Nothing is written."
 """What is said where the bar is shown as it is not."""
+FITTED = "fitted"
+"""Kept of columns that nobody has set by hand."""
 SEARCH_WIDTH = 320
 """The least room for search and count beside filters, in device-independent pixels."""
 
@@ -134,7 +143,7 @@ class Screen(RefusedInBanner, QWidget):
         self.context = context
         self.setObjectName(f"screen-{self.key}")
         self.heading = text_label(self.title, TypeSize.TITLE)
-        self.summary = text_label("", quiet=True)
+        self.summary = quiet_line()
         self.search = SearchField(self.search_hint, help_text=self.search_help)
         self.waiting = Waiting()
         """Says what is being worked on, beside the summary."""
@@ -172,8 +181,7 @@ class Screen(RefusedInBanner, QWidget):
 
     def add_filter(self, widget: QWidget) -> None:
         """Put a filter beside the search, or below it where the window is narrow."""
-        row = cast(QHBoxLayout, self._filters.layout())
-        row.insertWidget(row.count() - 1, widget)
+        cast(FlowLayout, self._filters.layout()).addWidget(widget)
         self._filters.show()
 
     def add_filter_row(self, widget: QWidget) -> None:
@@ -351,6 +359,7 @@ class Screen(RefusedInBanner, QWidget):
         """Lay the columns out as they were at first."""
         if self.list_stack is not None and self._default_columns:
             header_of(self.list_stack.view).restoreState(self._default_columns)
+            self._fit_columns()
 
     def save_layout(self) -> None:
         """Remember splitter and columns."""
@@ -361,17 +370,20 @@ class Screen(RefusedInBanner, QWidget):
         if self.list_stack is not None:
             header = header_of(self.list_stack.view)
             state.keep_data(f"{self.key}/columns", header.saveState())
+            fitted = fitted_of(self.list_stack.view)
+            is_fitted = fitted is not None and not fitted.by_hand
+            state.keep_text(f"{self.key}/fitted", FITTED if is_fitted else "")
 
     def minimumSizeHint(self) -> QSize:
         """As small as it can be with the filters below the search."""
         across = (self._filters, self.search, self.splitter)
         width = max(each.minimumSizeHint().width() for each in across)
-        height = super().minimumSizeHint().height() + self._filters.minimumSizeHint().height()
+        height = super().minimumSizeHint().height() + self._filters.sizeHint().height()
         return QSize(width + 2 * WIDE, height)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        beside = SEARCH_WIDTH + PAD + self._filters.minimumSizeHint().width()
+        beside = SEARCH_WIDTH + PAD + self._filters.sizeHint().width()
         directions = QBoxLayout.Direction
         fits = beside <= self.width() - 2 * WIDE
         self._filter_row.setDirection(directions.LeftToRight if fits else directions.TopToBottom)
@@ -402,13 +414,20 @@ class Screen(RefusedInBanner, QWidget):
         self._default_columns = bytes(header.saveState().data())
         if not (kept := state.data(f"{self.key}/columns")).isEmpty():
             header.restoreState(kept)
+        if kept.isEmpty() or state.text(f"{self.key}/fitted") == FITTED:
+            self._fit_columns()
+
+    def _fit_columns(self) -> None:
+        """Keep the columns within the list, as nobody has set any."""
+        if self.list_stack is not None and (fitted := fitted_of(self.list_stack.view)):
+            fitted.fit()
 
     def _lay_out(self) -> None:
         self._below_title = row_of(self.summary, self.waiting, SPRING, gap=PAD)
         self._title_words = column_of(self.heading, self._below_title, gap=2)
         self._header_row.setSpacing(UNIT)
         self._header_row.addLayout(self._title_words, 1)
-        row_of(SPRING, on=self._filters, gap=PAD)
+        self._filters.setLayout(FlowLayout(gap=PAD, asks_for_one_row=True))
         self._filters.hide()
         self._filter_row.addWidget(self.search, 1)
         self._filter_row.addWidget(self._filters, 0, Qt.AlignmentFlag.AlignTop)

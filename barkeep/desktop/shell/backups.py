@@ -33,7 +33,7 @@ from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button, offer, primary_button
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import text_label
-from barkeep.desktop.widgets.layouts import DIALOG, SPRING, column_of, row_of, wide
+from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.domain.bar.backups import ALL_OF_DAYS, ONE_OF_WEEKS
 from barkeep.store.holdings import Holdings
@@ -189,7 +189,7 @@ class BackupsDialog(RefusedInBanner, QDialog):
         column_of(
             text_label(self.windowTitle(), TypeSize.SUBTITLE),
             self.where,
-            wide(self.stack),
+            wide(Card(self.stack)),
             self.banner,
             row_of(*buttons, SPRING, self.close_button, self.make_button),
             on=self,

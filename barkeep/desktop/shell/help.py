@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 
 from barkeep import __version__, resource_files
 from barkeep.application import paths
-from barkeep.desktop.look.metrics import PAD, UNIT, WIDE, TypeSize
+from barkeep.desktop.look.metrics import PAD, UNIT, WIDE, TypeSize, dialog_width
 from barkeep.desktop.shell.faults import versions
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
@@ -53,7 +53,7 @@ class AboutDialog(QDialog):
             margins=(WIDE, WIDE, WIDE, PAD),
             gap=PAD,
         )
-        self.setMinimumWidth(520)
+        self.setMinimumWidth(dialog_width(520))
 
     @property
     def details(self) -> str:
@@ -159,7 +159,7 @@ class ShortcutsDialog(QDialog):
     def __init__(self, groups: Sequence[Group], parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWindowTitle("Keyboard shortcuts")
-        self.resize(460, 560)
+        self.resize(dialog_width(460), 560)
         page = QWidget()
         grid = QGridLayout(page)
         grid.setContentsMargins(0, 0, PAD, 0)

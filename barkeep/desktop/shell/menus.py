@@ -16,7 +16,12 @@ from barkeep.desktop.widgets.buttons import hold, offer
 Keys = QKeySequence.StandardKey
 Shortcut = QKeySequence | QKeySequence.StandardKey | str | None
 WHAT_IF, AS_IT_IS = "&What if…", "&Back to the bar as it is"
-THEME_WORDS = {"system": "As the system", "light": "Light", "dark": "Dark"}
+THEME_WORDS: Mapping[ThemeChoice, str] = {
+    "system": "&As the system",
+    "light": "&Light",
+    "dark": "&Dark",
+    "contrast": "&High contrast",
+}
 TEXT_SIZE_WORDS: Mapping[TextSize, str] = {
     "plain": "&As the system",
     "larger": "&Larger",
@@ -135,7 +140,7 @@ class WindowActions(QObject):
     def _make_themes(self, menu: QMenu) -> None:
         group = QActionGroup(self)
         for choice in CHOICES:
-            action = self._add(menu, f"&{THEME_WORDS[choice]}", None)
+            action = self._add(menu, THEME_WORDS[choice], None)
             action.setCheckable(True)
             group.addAction(action)
             self._ask_on(action, self.theme_wanted.emit, choice)

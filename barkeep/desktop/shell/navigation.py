@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 
 from barkeep.desktop.look.icons import pixmap
 from barkeep.desktop.look.metrics import HALF, ICON, PAD, TypeSize, font_of, scaled, set_type
+from barkeep.desktop.look.sides import on_its_side, point_turned_about, runs_left
 from barkeep.desktop.look.tones import Tones, blend, current_tones
 from barkeep.desktop.screens.screen import Screen, ScreenContext
 from barkeep.desktop.widgets.labels import ElidedLabel
@@ -222,7 +223,10 @@ class _StopDelegate(QStyledItemDelegate):
         near = bool(option.state & QStyle.StateFlag.State_MouseOver)
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        middle = QPointF(LINE_X, QRectF(option.rect).center().y())
+        whole = QRectF(option.rect)
+        middle = QPointF(LINE_X, whole.center().y())
+        if runs_left(painter):
+            middle = point_turned_about(middle, whole)
         _draw_line(painter, rect=option.rect, middle=middle, index=index, tones=tones)
         _draw_lamp(painter, middle, tones, lit=lit, near=near)
         picture = str(index.data(PICTURE_ROLE))
@@ -234,6 +238,7 @@ class _StopDelegate(QStyledItemDelegate):
         )
         if not self._navigation.is_narrow:
             place = option.rect.adjusted(LINE_X + LAMP + PAD - HALF, 0, 0, 0)
+            place = on_its_side(painter, place, option.rect)
             painter.setFont(font_of(TypeSize.STRONG if lit or near else TypeSize.BODY))
             painter.setPen(QColor(tones.on_nav))
             painter.drawText(place, Qt.AlignmentFlag.AlignVCenter, str(index.data()))

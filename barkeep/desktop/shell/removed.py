@@ -14,7 +14,7 @@ from barkeep.desktop.screens.row_table import Column, RowTable
 from barkeep.desktop.widgets.buttons import button, offer, primary_button
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import text_label
-from barkeep.desktop.widgets.layouts import DIALOG, SPRING, column_of, row_of, wide
+from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.domain.amounts.measures import show_quantity
 from barkeep.store.removed import Removed
@@ -91,7 +91,7 @@ class RemovedDialog(RefusedInBanner, QDialog):
         column_of(
             text_label(self.windowTitle(), TypeSize.SUBTITLE),
             text_label(WORDS, quiet=True, wrap=True),
-            wide(self.stack),
+            wide(Card(self.stack)),
             self.banner,
             row_of(SPRING, self.close_button, self.back_button),
             on=self,

@@ -38,6 +38,7 @@ from barkeep.application.settings_of_kinds import (
     show_house_pours,
     show_shelf_lives,
 )
+from barkeep.desktop.look.metrics import dialog_width
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.screen import ScreenContext
@@ -77,6 +78,7 @@ def edit_settings(context: ScreenContext, parent: QWidget) -> None:
 class SettingsDialog(FormDialog):
     """`changed` comes with what there is to say, once something else than before is written."""
 
+    scrolls = True  # its fields with all that is said of them are higher than small screens
     changed = Signal(str)
 
     def __init__(self, bar: Bar, parent: QWidget | None = None) -> None:
@@ -99,7 +101,7 @@ class SettingsDialog(FormDialog):
         self.keeps.setPlaceholderText("sweet vermouth = 60")
         self.show_theirs()
         self._add_fields()
-        self.setMinimumWidth(WIDTH)
+        self.setMinimumWidth(dialog_width(WIDTH))
         self.name.setFocus()
         self.name.selectAll()
 

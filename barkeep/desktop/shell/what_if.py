@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QLineEdit, QWidget
 
 from barkeep.application.bar import Bar
 from barkeep.application.on_paper import read_on_paper
+from barkeep.desktop.look.metrics import dialog_width
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.errors import UserError
@@ -30,7 +31,7 @@ class WhatIfDialog(FormDialog):
         self.say_intro(INTRO)
         self.add_field(WITH, "As if there &were also", self.also, hint=WITH_HINT)
         self.add_field(WITHOUT, "As if there were &not", self.gone, hint=WITHOUT_HINT)
-        self.setMinimumWidth(WIDTH)
+        self.setMinimumWidth(dialog_width(WIDTH))
         (self.gone if likely[1] else self.also).setFocus()
 
     def submit(self) -> None:

@@ -21,15 +21,16 @@ from PySide6.QtWidgets import (
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_spec
-from barkeep.desktop.look.metrics import TypeSize
+from barkeep.desktop.look.metrics import TypeSize, dialog_width
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.kept import START_AFRESH, KeptTyping, when_left
+from barkeep.desktop.screens.list_stack import look_like_a_list
 from barkeep.desktop.screens.name_completion import NameCompleter, Suggestion
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.buttons import button, day_field, day_in, number_field, quiet_button
 from barkeep.desktop.widgets.delegates import RowDelegate
 from barkeep.desktop.widgets.labels import text_label
-from barkeep.desktop.widgets.layouts import column_of, row_of, wide
+from barkeep.desktop.widgets.layouts import Card, column_of, row_of, wide
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bar.shoots import (
     MOST_SHOOT_SERVES,
@@ -82,7 +83,7 @@ class ShootEditor(FormDialog):
         self._keeping.timeout.connect(self._keep)
         self._go_on()
         self._watch()
-        self.setMinimumWidth(WIDTH)
+        self.setMinimumWidth(dialog_width(WIDTH))
         self.theme.setFocus()
 
     def add_typed(self) -> bool:
@@ -297,7 +298,7 @@ class ShootEditor(FormDialog):
         self.drink.textEdited.connect(lambda _text: self.forgive(DRINKS))
         self.table.setHorizontalHeaderLabels(COLUMNS)
         self.table.setAccessibleName("Running order")
-        self.table.verticalHeader().hide()
+        look_like_a_list(self.table)
         self.table.setItemDelegateForColumn(0, RowDelegate(self.table))
         self.table.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)
         self.table.setSelectionBehavior(QTableWidget.SelectionBehavior.SelectRows)
@@ -314,7 +315,10 @@ class ShootEditor(FormDialog):
         ):
             top.addWidget(quiet_button(picture, name, act))
         column_of(
-            top, wide(self.table), text_label(ORDER_HINT, TypeSize.CAPTION, quiet=True), on=part
+            top,
+            wide(Card(self.table)),
+            text_label(ORDER_HINT, TypeSize.CAPTION, quiet=True),
+            on=part,
         )
         return part
 

@@ -40,13 +40,14 @@ from barkeep.desktop.counting.keys import (
 )
 from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
 from barkeep.desktop.screens.kept import LOG, START_AFRESH, KeptTyping, when_left
+from barkeep.desktop.screens.list_stack import look_like_a_list
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.widgets.buttons import button, number_field, primary_button
 from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.delegates import RowDelegate
 from barkeep.desktop.widgets.keys import HELD, KeyLegend, typed_key
 from barkeep.desktop.widgets.labels import text_label
-from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
+from barkeep.desktop.widgets.layouts import SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner, announce, question_before_losing
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.amounts.amount import parse_amount
@@ -111,9 +112,8 @@ class LogTable(QTableWidget):
         self.setItemDelegate(self._cells)
         self.setHorizontalHeaderLabels(COLUMNS)
         self.setAccessibleName("Bottles of the shoot")
-        self.verticalHeader().hide()
+        look_like_a_list(self, low=True)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-        self.setTabKeyNavigation(False)
         self.setEditTriggers(QAbstractItemView.EditTrigger.DoubleClicked)
         self._prepare_header()
 
@@ -723,7 +723,7 @@ class LogDialog(RefusedInBanner, QDialog):
             text_label("Serves really made", TypeSize.STRONG),
             self._serves(),
             self.banner,
-            wide(self.table),
+            wide(Card(self.table)),
             self.legend,
             self.summary,
             row_of(self.another, SPRING, self.cancel_button, self.write_button),

@@ -128,7 +128,7 @@ class ShootsScreen(TableScreen[Shoot]):
         self.add_filter(self.chips)
         self.add_header_button(primary_button("New shoot…", self.write_new))
         empty.acted.connect(self.write_new)
-        set_widths(self.view, (196, 88, 80))
+        set_widths(self.view, (196, 100, 80), whole=(1,))
         sort_by(self.view, 1, descending=True)
         on_activated(self.view, self.edit_current)
         self.splitter.setSizes([420, 520])

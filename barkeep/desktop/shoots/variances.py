@@ -11,7 +11,7 @@ from barkeep.desktop.screens.row_table import Column, RowTable
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import text_label
-from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
+from barkeep.desktop.widgets.layouts import SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.terms import meaning
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.level_words import in_doubt, quantity
@@ -75,7 +75,7 @@ class VariancesDialog(QDialog):
         column_of(
             text_label(self.windowTitle(), TypeSize.SUBTITLE),
             text_label(said, quiet=True, wrap=True),
-            wide(self.stack),
+            wide(Card(self.stack)),
             self.reason,
             row_of(SPRING, button("Close", self.accept)),
             on=self,

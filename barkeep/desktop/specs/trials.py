@@ -23,7 +23,7 @@ from PySide6.QtWidgets import (
 
 from barkeep.application.bar import Bar
 from barkeep.application.done import Done
-from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
+from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, dialog_width
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.specs.family import TrialRow, in_brief
@@ -164,7 +164,7 @@ class TrialDialog(FormDialog):
         self.won.setChecked(trial.won)
         self._add_fields()
         self._fill_scores()
-        self.setMinimumWidth(WIDTH)
+        self.setMinimumWidth(dialog_width(WIDTH))
         self.tasters.setFocus()
 
     def submit(self) -> None:

@@ -12,6 +12,7 @@ from barkeep.application.bar import Bar
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
 from barkeep.application.shelving import NeverOffered
+from barkeep.desktop.look.metrics import dialog_width
 from barkeep.desktop.screens.form_dialog import FormDialog, read_number
 from barkeep.desktop.screens.name_completion import NameCompleter, complete_with, ingredient_names
 from barkeep.desktop.screens.operations import run_operation
@@ -55,7 +56,7 @@ class OwnStandInDialog(FormDialog):
         self._add_fields()
         self._complete()
         self.say_intro(self._plain_intro())
-        self.setMinimumWidth(WIDTH)
+        self.setMinimumWidth(dialog_width(WIDTH))
         self.edits[OFFERED].setFocus()
 
     def submit(self) -> None:

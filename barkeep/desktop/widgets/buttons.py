@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from barkeep.desktop.look.icons import wear
-from barkeep.desktop.look.metrics import HALF, ICON
+from barkeep.desktop.look.metrics import HALF, ICON, scaled
 from barkeep.desktop.widgets.tips import plain_tip
 
 
@@ -63,7 +63,7 @@ def quiet_button(
 
 
 def _dress(made: QAbstractButton, picture: str, tone: str = "") -> None:
-    made.setIconSize(QSize(ICON, ICON))
+    made.setIconSize(QSize(scaled(ICON), scaled(ICON)))
     wear(made, picture, tone)
 
 

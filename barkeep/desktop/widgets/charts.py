@@ -15,7 +15,9 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen, QPolygon
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
+from barkeep.desktop.look.sides import turned_about, write
 from barkeep.desktop.look.tones import Tones
+from barkeep.desktop.widgets.levels import draw_pointer
 from barkeep.desktop.widgets.picture import Picture
 
 DOT = 4.0
@@ -35,7 +37,8 @@ MIDDLE = Qt.AlignmentFlag.AlignCenter
 class Mark:
     """One value: `words` say it exactly, `label` stands beside it where there is room.
 
-    `more` is drawn beyond the value, paler; `tone` is a field of `Tones`.
+    `more` is drawn beyond the value, hollow; `tone` is a field of `Tones`. One that is `marked`
+    has a small triangle over it, whatever its colour.
     """
 
     value: float
@@ -43,6 +46,7 @@ class Mark:
     label: str = ""
     more: float = 0.0
     tone: str = "accent"
+    marked: bool = False
 
 
 class Chart(Picture):
@@ -70,6 +74,14 @@ class Chart(Picture):
     def places(self, _rect: QRectF) -> Sequence[QRectF]:
         """Where the mouse means each mark."""
         raise NotImplementedError
+
+    def on_its_side(self, place: QRectF, rect: QRectF) -> QRectF:
+        """Where a place goes: it was measured from the left, and words may run from the right."""
+        return turned_about(place, rect) if self.isRightToLeft() else place
+
+    def x_on_its_side(self, x: float, rect: QRectF) -> float:
+        """As `on_its_side`, of one distance."""
+        return rect.left() + rect.right() - x if self.isRightToLeft() else x
 
     def says_at(self, point: QPointF) -> str:
         for mark, place in zip(self.marks, self.places(QRectF(self.rect())), strict=True):
@@ -111,8 +123,22 @@ def _pale(colour: str, alpha: int) -> QColor:
     return made
 
 
-def _write(painter: QPainter, place: QRectF, side: Qt.AlignmentFlag, words: str) -> None:
-    painter.drawText(place, int(side), words)
+def _draw_edge(painter: QPainter, bar: QRectF, colour: str) -> None:
+    """A line around a bar, inside it, as thin as that leaves room for."""
+    thin = min(1.0, bar.width() / 4, bar.height())
+    for side in (
+        QRectF(bar.left(), bar.top(), bar.width(), thin),
+        QRectF(bar.left(), bar.top(), thin, bar.height()),
+        QRectF(bar.right() - thin, bar.top(), thin, bar.height()),
+    ):
+        painter.fillRect(side, QColor(colour))
+
+
+def _draw_chosen(painter: QPainter, column: QRectF, tones: Tones) -> None:
+    """A light ground, with a line above and below it."""
+    painter.fillRect(column, QColor(tones.highlight))
+    for y in (column.top(), column.bottom()):
+        painter.fillRect(QRectF(column.left(), y - 1, column.width(), 2), QColor(tones.text))
 
 
 class StepsChart(Chart):
@@ -152,7 +178,7 @@ class StepsChart(Chart):
 
     def places(self, rect: QRectF) -> Sequence[QRectF]:
         points = self._points(rect)
-        half = max(NEAR, (points[1].x() - points[0].x()) / 2 if len(points) > 1 else 0.0)
+        half = max(NEAR, abs(points[1].x() - points[0].x()) / 2 if len(points) > 1 else 0.0)
         return [QRectF(each.x() - half, rect.top(), 2 * half, rect.height()) for each in points]
 
     def _room(self, rect: QRectF) -> QRectF:
@@ -171,7 +197,7 @@ class StepsChart(Chart):
         wide = room.width() / max(1, len(values) - 1)
         return [
             QPointF(
-                room.left() + number * wide,
+                self.x_on_its_side(room.left() + number * wide, rect),
                 room.bottom() - (room.height() * (value - low) / span if span else 0.0),
             )
             for number, value in enumerate(values)
@@ -181,23 +207,24 @@ class StepsChart(Chart):
         small = _small()
         height = small.height()
         painter.setPen(_pen(tones.line))
-        painter.drawLine(room.bottomLeft(), room.bottomRight())
-        painter.drawLine(room.topLeft(), room.topRight())
+        drawn = self.on_its_side(room, rect)
+        painter.drawLine(drawn.bottomLeft(), drawn.bottomRight())
+        painter.drawLine(drawn.topLeft(), drawn.topRight())
         painter.setPen(QColor(tones.muted))
         head = QRectF(rect.left() + UNIT, rect.top() + HALF, rect.width() - 2 * UNIT, height)
-        _write(painter, head, LEFT, self._upwards)
+        write(painter, head, LEFT, self._upwards)
         foot = QRectF(room.left(), rect.bottom() - height - HALF, room.width(), height)
-        _write(painter, foot, MIDDLE, self._along)
+        write(painter, self.on_its_side(foot, rect), MIDDLE, self._along)
         values = [each.value for each in self.marks]
         for value, y in ((min(values), room.bottom()), (max(values), room.top())):
             place = QRectF(rect.left(), y - height / 2, room.left() - rect.left() - UNIT, height)
-            _write(painter, place, RIGHT, f"{value:g}")
+            write(painter, self.on_its_side(place, rect), RIGHT, f"{value:g}")
 
     def _draw_labels(self, painter: QPainter, points: Sequence[QPointF], tones: Tones) -> None:
         """The number of each step below it, and what it adds above it, where they fit."""
         small, used = _small(), -1e9
         below = max((each.y() for each in points), default=0.0) + HALF
-        for number, point in enumerate(points):
+        for number, point in sorted(enumerate(points), key=lambda each: each[1].x()):
             added = self.marks[number].label
             wide = max(map(small.horizontalAdvance, (str(number), added)))
             if point.x() - wide / 2 < used:
@@ -206,14 +233,14 @@ class StepsChart(Chart):
             box = QRectF(point.x() - wide / 2, 0.0, wide, small.height())
             painter.setPen(QColor(tones.muted))
             box.moveTop(below)
-            _write(painter, box, MIDDLE, str(number))
+            write(painter, box, MIDDLE, str(number))
             painter.setPen(QColor(tones.text))
             box.moveBottom(point.y() - DOT - 2)
-            _write(painter, box, MIDDLE, added)
+            write(painter, box, MIDDLE, added)
 
 
 class BarsChart(Chart):
-    """A bar a mark from a common ground, its value and then, paler, what is more."""
+    """A bar a mark from a common ground, its value and then, hollow, what is more."""
 
     def __init__(self, name: str, along: str, upwards: str, parent: QWidget | None = None) -> None:
         super().__init__(name, parent)
@@ -228,28 +255,33 @@ class BarsChart(Chart):
         head = QRectF(
             rect.left() + UNIT, rect.top() + HALF, rect.width() - 2 * UNIT, small.height()
         )
-        _write(painter, head, LEFT, self._upwards)
+        write(painter, head, LEFT, self._upwards)
         foot = QRectF(room.left(), room.bottom() + HALF, room.width(), small.height())
-        _write(painter, foot, MIDDLE, self._along)
+        write(painter, self.on_its_side(foot, rect), MIDDLE, self._along)
+        drawn = self.on_its_side(room, rect)
         for value, y in ((0.0, room.bottom()), (most, room.top())):
             painter.setPen(QColor(tones.muted))
             place = QRectF(rect.left(), y - small.height() / 2, room.left() - UNIT, small.height())
-            _write(painter, place, RIGHT, f"{value:g}")
+            write(painter, self.on_its_side(place, rect), RIGHT, f"{value:g}")
             painter.setPen(_pen(tones.line))
-            painter.drawLine(QPointF(room.left(), y), QPointF(room.right(), y))
+            painter.drawLine(QPointF(drawn.left(), y), QPointF(drawn.right(), y))
         painter.setPen(Qt.PenStyle.NoPen)
         for number, (mark, place) in enumerate(zip(self.marks, self._bars(rect), strict=True)):
             colour = getattr(tones, mark.tone)
             if number == self.chosen:
-                stressed = QRectF(place.left() - 1, room.top(), place.width() + 2, room.height())
-                painter.fillRect(stressed, _pale(tones.highlight, 120))
+                column = QRectF(place.left(), room.top(), place.width(), room.height())
+                _draw_chosen(painter, column.adjusted(-1, 0, 1, 0), tones)
             high = room.height() * mark.value / most
             more = room.height() * mark.more / most
             solid = QRectF(place.left(), room.bottom() - high, place.width(), high)
             painter.fillRect(solid, QColor(colour))
-            painter.fillRect(
-                QRectF(place.left(), solid.top() - more, place.width(), more), _pale(colour, 90)
-            )
+            hollow = QRectF(place.left(), solid.top() - more, place.width(), more)
+            painter.fillRect(hollow, _pale(colour, 60))
+            _draw_edge(painter, hollow, colour)
+            if mark.marked:
+                tip = QPointF(place.center().x(), hollow.top() - 2)
+                draw_pointer(painter, tip, "down", colour)
+                painter.setPen(Qt.PenStyle.NoPen)
 
     def places(self, rect: QRectF) -> Sequence[QRectF]:
         return [each.adjusted(-1, 0, 1, 0) for each in self._bars(rect)]
@@ -268,7 +300,9 @@ class BarsChart(Chart):
         each = room.width() / max(len(self.marks), 12)
         gap = min(2.0, each / 4)
         return [
-            QRectF(room.left() + number * each, rect.top(), each - gap, rect.height())
+            self.on_its_side(
+                QRectF(room.left() + number * each, rect.top(), each - gap, rect.height()), rect
+            )
             for number in range(len(self.marks))
         ]
 
@@ -303,14 +337,14 @@ class DaysChart(Chart):
         painter.setPen(_pen(tones.line, 2))
         painter.drawLine(QPointF(rect.left() + UNIT, y), QPointF(rect.right() - UNIT, y))
         used = -1e9
-        for tick in self._ticks:
+        for tick in sorted(self._ticks, key=lambda each: self._x(rect, each.value)):
             x, wide = self._x(rect, tick.value), small.horizontalAdvance(tick.label)
             left = min(max(rect.left() + HALF, x - wide / 2), rect.right() - wide - HALF)
             painter.setPen(_pen(tones.text if tick.value == 0.0 else tones.muted, 1.5))
             painter.drawLine(QPointF(x, y - HALF), QPointF(x, y + HALF))
             if left > used:
                 place = QRectF(left, y + DOT + HALF, wide, small.height())
-                _write(painter, place, MIDDLE, tick.label)
+                write(painter, place, MIDDLE, tick.label)
                 used = left + wide + UNIT
         for number, (mark, dot) in enumerate(zip(self.marks, self._dots(rect), strict=True)):
             painter.setPen(Qt.PenStyle.NoPen)
@@ -319,7 +353,7 @@ class DaysChart(Chart):
             painter.drawEllipse(dot, size, size)
         painter.setPen(QColor(tones.text))
         for mark, place in self._labels(rect):
-            _write(painter, place, LEFT, _brief(mark.label))
+            write(painter, place, LEFT, _brief(mark.label))
 
     def places(self, rect: QRectF) -> Sequence[QRectF]:
         found = {id(mark): place for mark, place in self._labels(rect)}
@@ -340,7 +374,7 @@ class DaysChart(Chart):
         days = [each.value for each in self.marks] + [each.value for each in self._ticks]
         low, span = min(days), (max(days) - min(days)) or 1.0
         room = rect.adjusted(2 * UNIT, 0, -2 * UNIT, 0)
-        return room.left() + room.width() * (value - low) / span
+        return self.x_on_its_side(room.left() + room.width() * (value - low) / span, rect)
 
     def _dots(self, rect: QRectF) -> list[QPointF]:
         """A dot a mark, those of one day one above the other as far as there is room."""

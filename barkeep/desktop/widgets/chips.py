@@ -14,10 +14,16 @@ from barkeep.desktop.widgets.tips import plain_tip
 
 
 class FlowLayout(QLayout):
-    """As high as its width makes it; every item keeps its own size."""
+    """As high as its width makes it; every item keeps its own size.
 
-    def __init__(self, widgets: Iterable[QWidget] = (), gap: int = UNIT) -> None:
+    It asks for no more width than its widest item has, or for all of them in one row.
+    """
+
+    def __init__(
+        self, widgets: Iterable[QWidget] = (), gap: int = UNIT, *, asks_for_one_row: bool = False
+    ) -> None:
         super().__init__()
+        self._asks_for_one_row = asks_for_one_row
         self._items: list[QLayoutItem] = []
         self.setSpacing(gap)
         for each in widgets:
@@ -50,7 +56,12 @@ class FlowLayout(QLayout):
         self._flow(rect, move=True)
 
     def sizeHint(self) -> QSize:
-        return self.minimumSize()
+        if not self._asks_for_one_row:
+            return self.minimumSize()
+        hints = [item.sizeHint() for item in self._items if not item.isEmpty()]
+        gaps = self.spacing() * max(0, len(hints) - 1)
+        height = max((hint.height() for hint in hints), default=0)
+        return QSize(sum(hint.width() for hint in hints) + gaps, height)
 
     def minimumSize(self) -> QSize:
         least = QSize()

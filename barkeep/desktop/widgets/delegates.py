@@ -3,20 +3,24 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPalette
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QHelpEvent, QPainter, QPalette
 from PySide6.QtWidgets import (
+    QAbstractItemView,
     QApplication,
     QStyle,
     QStyledItemDelegate,
     QStyleOptionViewItem,
     QTableView,
+    QToolTip,
     QWidget,
 )
 
 from barkeep.desktop.look.icons import pixmap
 from barkeep.desktop.look.metrics import HALF, ICON, PAD, ROW, UNIT, TypeSize, font_of, scaled
+from barkeep.desktop.look.sides import on_its_side, write
 from barkeep.desktop.look.tones import Tones, current_tones
 from barkeep.desktop.widgets.levels import LevelReading, draw_level
+from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.desktop.widgets.verdict_badge import draw_verdict, verdict_width
 
 LEVEL_ROLE = Qt.ItemDataRole.UserRole.value + 1
@@ -34,6 +38,8 @@ Index = QModelIndex | QPersistentModelIndex
 """What Qt hands to models and delegates."""
 
 GAUGE_WIDTH, GAUGE_HEIGHT = 92, 14
+MARK = 16
+"""The edge of a picture after words, in pixels of plain type as the two before."""
 _FEATURES = QStyleOptionViewItem.ViewItemFeature
 DRAWN_BY_QT = (_FEATURES.HasCheckIndicator | _FEATURES.HasDecoration).value
 WRAPPED = _FEATURES.WrapText.value
@@ -42,7 +48,29 @@ MARKED = SELECTED | QStyle.StateFlag.State_MouseOver.value
 """Of a cell that has a ground of its own; as numbers, since each cell asks for several."""
 
 
-class RowDelegate(QStyledItemDelegate):
+class WordsInFull(QStyledItemDelegate):
+    """Says all of a cell's words to a pointer that rests on it, where there is no room for them."""
+
+    def helpEvent(
+        self,
+        event: QHelpEvent,
+        view: QAbstractItemView,
+        option: QStyleOptionViewItem,
+        index: Index,
+    ) -> bool:
+        if index.data(Qt.ItemDataRole.ToolTipRole) or not self._is_cut(option, index):
+            return super().helpEvent(event, view, option, index)
+        words = filter(None, (index.data(), index.data(SUBTITLE_ROLE)))
+        QToolTip.showText(event.globalPos(), plain_tip("\n".join(map(str, words))), view)
+        return True
+
+    def _is_cut(self, option: QStyleOptionViewItem, index: Index) -> bool:
+        quiet = QFontMetrics(_small()).horizontalAdvance(index.data(SUBTITLE_ROLE) or "")
+        needed = max(self.sizeHint(option, index).width(), quiet + 2 * UNIT)
+        return needed > option.rect.width()
+
+
+class RowDelegate(WordsInFull):
     """Draws words, with `SUBTITLE_ROLE` below them and `ICONS_ROLE` after them."""
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
@@ -51,7 +79,8 @@ class RowDelegate(QStyledItemDelegate):
         if index.data(SUBTITLE_ROLE):
             lines += QFontMetrics(_small()).height() + 2
         marks = index.data(ICONS_ROLE) or ()
-        return QSize(hint.width() + PAD + len(marks) * ICON, max(scaled(ROW), lines + UNIT + HALF))
+        wide = hint.width() + PAD + len(marks) * scaled(ICON)
+        return QSize(wide, max(ROW, lines + UNIT + HALF))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         styled = QStyleOptionViewItem(option)
@@ -62,19 +91,21 @@ class RowDelegate(QStyledItemDelegate):
         text = styled.text
         cell = _ground(painter, styled, index).adjusted(UNIT, 0, -UNIT, 0)
         marks = index.data(ICONS_ROLE) or ()
-        words = cell.adjusted(0, 0, -len(marks) * ICON, 0)
+        step, edge = scaled(ICON), scaled(MARK)
+        words = cell.adjusted(0, 0, -len(marks) * step, 0)
         painter.save()
-        _draw_words(painter, words, styled, (text, index.data(SUBTITLE_ROLE) or ""))
+        beside = on_its_side(painter, words, cell)
+        _draw_words(painter, beside, styled, (text, index.data(SUBTITLE_ROLE) or ""))
         if not marks:
             painter.restore()
             return
         tones, ratio = current_tones(), painter.device().devicePixelRatio()
         for place, name in enumerate(marks):
-            left = words.right() + place * ICON + HALF
+            left, top = words.right() + place * step + HALF, words.center().y() - edge // 2
             image = pixmap(
-                name, colour=text_colour(styled, tones), size=16, ratio=ratio, paper=tones.base
+                name, colour=text_colour(styled, tones), size=edge, ratio=ratio, paper=tones.base
             )
-            painter.drawPixmap(left, words.center().y() - 8, image)
+            painter.drawPixmap(on_its_side(painter, QRect(left, top, edge, edge), cell), image)
         painter.restore()
 
 
@@ -97,21 +128,21 @@ def _draw_words(
     line = QRect(cell.left(), 0, cell.width(), metrics.height())
     line.moveTop(cell.top() + (cell.height() - height) // 2)
     end = Qt.TextElideMode.ElideRight
-    painter.drawText(line, side, metrics.elidedText(text, end, cell.width()))
+    write(painter, line, side, metrics.elidedText(text, end, cell.width()))
     if subtitle:
         painter.setFont(small)
         painter.setPen(QColor(quiet_colour(styled, tones)))
         line.translate(0, metrics.height() + 2)
         line.setHeight(small_metrics.height())
-        painter.drawText(line, side, small_metrics.elidedText(subtitle, end, cell.width()))
+        write(painter, line, side, small_metrics.elidedText(subtitle, end, cell.width()))
 
 
-class LevelDelegate(QStyledItemDelegate):
+class LevelDelegate(WordsInFull):
     """Draws `LEVEL_ROLE` as a gauge with the words after it."""
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         hint = super().sizeHint(option, index)
-        return QSize(hint.width() + GAUGE_WIDTH + PAD, max(scaled(ROW), hint.height()))
+        return QSize(hint.width() + scaled(GAUGE_WIDTH) + PAD, max(ROW, hint.height()))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         reading = index.data(LEVEL_ROLE)
@@ -120,20 +151,20 @@ class LevelDelegate(QStyledItemDelegate):
             return
         cell = drawn_ground(self, painter, option, index).adjusted(UNIT, 0, -UNIT, 0)
         tones = current_tones()
-        width = min(GAUGE_WIDTH, cell.width())
-        top = cell.top() + (cell.height() - GAUGE_HEIGHT) / 2
-        draw_level(painter, QRectF(cell.left(), top, width, GAUGE_HEIGHT), reading, tones)
+        width, height = min(scaled(GAUGE_WIDTH), cell.width()), scaled(GAUGE_HEIGHT)
+        gauge = QRectF(cell.left(), cell.top() + (cell.height() - height) / 2, width, height)
+        draw_level(painter, on_its_side(painter, gauge, QRectF(cell)), reading, tones)
         words = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
-        place = cell.adjusted(width + UNIT, 0, 0, 0)
+        place = on_its_side(painter, cell.adjusted(width + UNIT, 0, 0, 0), cell)
         painter.save()
         painter.setPen(QColor(text_colour(option, tones)))
         metrics = option.fontMetrics
         shown = metrics.elidedText(words, Qt.TextElideMode.ElideRight, place.width())
-        painter.drawText(place, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, shown)
+        write(painter, place, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, shown)
         painter.restore()
 
 
-class VerdictDelegate(QStyledItemDelegate):
+class VerdictDelegate(WordsInFull):
     """Draws `VERDICT_ROLE` as its shape and word."""
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
@@ -142,7 +173,7 @@ class VerdictDelegate(QStyledItemDelegate):
         if not verdict:
             return hint
         font = option.font
-        return QSize(verdict_width(verdict, font) + PAD, max(scaled(ROW), hint.height()))
+        return QSize(verdict_width(verdict, font) + PAD, max(ROW, hint.height()))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         verdict = index.data(VERDICT_ROLE)
@@ -175,7 +206,7 @@ def _ground(painter: QPainter, bare: QStyleOptionViewItem, index: Index) -> QRec
         style.drawControl(QStyle.ControlElement.CE_ItemViewItem, bare, painter, bare.widget)
     if _begins_current_row(bare.widget, index):
         mark = QRect(bare.rect.topLeft(), QSize(3, bare.rect.height()))
-        painter.fillRect(mark, QColor(current_tones().accent))
+        painter.fillRect(on_its_side(painter, mark, bare.rect), QColor(current_tones().accent))
     return QRect(bare.rect)
 
 
@@ -183,7 +214,7 @@ def _begins_current_row(view: QWidget | None, index: Index) -> bool:
     """Whether the keyboard's row starts here: the row is marked, not one cell of it."""
     if not isinstance(view, QTableView) or not view.hasFocus():
         return False
-    first = view.horizontalHeader().logicalIndexAt(0)
+    first = view.horizontalHeader().logicalIndex(0)
     return index.column() == first and view.currentIndex().row() == index.row()
 
 

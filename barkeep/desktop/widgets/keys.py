@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
+from barkeep.desktop.look.sides import point_turned_about, turned_about
 from barkeep.desktop.look.tones import Tones, current_tones
 from barkeep.desktop.widgets.levels import draw_pointer
 
@@ -127,6 +128,7 @@ class KeyLegend(QWidget):
         left, height = float(place.x()), self._line_height()
         for cap in caps:
             box = QRectF(left + 0.5, place.y() + 0.5, self._cap_width(cap) - 1, height - 1)
+            box = self._on_its_side(box)
             if cap != "–":
                 painter.setPen(QPen(QColor(tones.glass), 1))
                 painter.setBrush(QColor(tones.button))
@@ -141,6 +143,8 @@ class KeyLegend(QWidget):
     ) -> None:
         middle = QPointF(place.x() + HALF, place.y() + self._line_height() / 2)
         tip = middle + QPointF(0, 3 if way == "down" else -3)
+        if self.isRightToLeft():
+            tip = point_turned_about(tip, QRectF(self.rect()))
         draw_pointer(painter, tip, way, str(getattr(tones, tone)))
         self._draw_words(
             painter, left=place.x() + UNIT + HALF, top=place.y(), words=marks, tones=tones
@@ -151,4 +155,7 @@ class KeyLegend(QWidget):
     ) -> None:
         painter.setPen(QColor(tones.muted))
         box = QRectF(left, top, self._advance(words) + HALF, self._line_height())
-        painter.drawText(box, Qt.AlignmentFlag.AlignVCenter, words)
+        painter.drawText(self._on_its_side(box), Qt.AlignmentFlag.AlignVCenter, words)
+
+    def _on_its_side(self, place: QRectF) -> QRectF:
+        return turned_about(place, QRectF(self.rect())) if self.isRightToLeft() else place

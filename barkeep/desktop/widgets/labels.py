@@ -11,7 +11,8 @@ from PySide6.QtGui import QFocusEvent, QPainter, QPaintEvent, QPalette, QResizeE
 from PySide6.QtWidgets import QLabel, QSizePolicy, QWidget
 
 from barkeep.desktop.look.icons import pixmap
-from barkeep.desktop.look.metrics import ICON, TypeSize, set_type
+from barkeep.desktop.look.metrics import ICON, TypeSize, scaled, set_type
+from barkeep.desktop.look.sides import write
 from barkeep.desktop.look.tones import current_tones
 from barkeep.desktop.widgets.tips import plain_tip
 
@@ -61,6 +62,9 @@ class ElidedLabel(QLabel):
         self.setTextFormat(Qt.TextFormat.PlainText)
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
 
+    def sizeHint(self) -> QSize:
+        return super().sizeHint() + QSize(1, 0)  # or a rounding would cut off what fits
+
     @property
     def shown_text(self) -> str:
         """What there is room for."""
@@ -83,10 +87,22 @@ class ElidedLabel(QLabel):
         painter = QPainter(self)
         painter.setPen(self.palette().color(self.foregroundRole()))
         painter.setFont(self.font())
-        painter.drawText(self.contentsRect(), int(self.alignment()), self.shown_text)
+        write(painter, self.contentsRect(), self.alignment(), self.shown_text)
 
     def _explain(self) -> None:
         self.setToolTip("" if self.shown_text == self.text() else plain_tip(self.text()))
+
+
+BESIDE_WORDS = 32
+"""Pictures up to this edge, in pixels, are as large as the type; larger ones stand alone."""
+
+
+def quiet_line() -> ElidedLabel:
+    """A quiet line as wide as its words, or as there is room for."""
+    made = ElidedLabel()
+    made.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Preferred)
+    made.setForegroundRole(QPalette.ColorRole.PlaceholderText)
+    return made
 
 
 class PictureLabel(QLabel):
@@ -94,10 +110,10 @@ class PictureLabel(QLabel):
 
     def __init__(self, name: str, size: int = ICON, tone: str = "text", meaning: str = "") -> None:
         super().__init__()
-        self._size = size
+        self._size = scaled(size) if size <= BESIDE_WORDS else size
         self.setToolTip(plain_tip(meaning))
         self.setAccessibleName(meaning)
-        self.setFixedSize(size, size)
+        self.setFixedSize(self._size, self._size)
         self.show_picture(name, tone)
 
     def show_picture(self, name: str, tone: str = "text") -> None:

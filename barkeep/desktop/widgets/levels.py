@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
@@ -20,6 +20,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from barkeep.desktop.look.metrics import UNIT
+from barkeep.desktop.look.sides import turn_about
 from barkeep.desktop.look.tones import Tones, current_tones
 from barkeep.desktop.widgets.tips import plain_tip
 
@@ -56,17 +57,22 @@ def draw_level(painter: QPainter, rect: QRectF, reading: LevelReading, tones: To
     if rect.height() > rect.width():
         _draw_bottle(painter, rect, reading, tones)
     else:
+        turn_about(painter, rect)
         _draw_gauge(painter, rect, reading, tones)
     painter.restore()
 
 
-def share_at(rect: QRectF, point: QPointF) -> float:
-    """The share a point of a drawn level stands for, held to 0 to 1."""
+def share_at(rect: QRectF, point: QPointF, *, from_right: bool = False) -> float:
+    """The share a point of a drawn level stands for, held to 0 to 1.
+
+    A lying one is filled `from_right` where the language runs so.
+    """
     if rect.height() > rect.width():
         place = _bottle_place(_body(rect))
         share = (place(0.0) - point.y()) / (place(0.0) - place(1.0))
     else:
         share = (point.x() - rect.left()) / rect.width()
+        share = 1.0 - share if from_right else share
     return _held(share)
 
 
@@ -79,18 +85,15 @@ def _draw_bottle(painter: QPainter, rect: QRectF, reading: LevelReading, tones: 
     painter.setClipPath(outline)
     top = place(_held(reading.share))
     painter.fillRect(QRectF(body.left(), top, body.width(), body.bottom() - top), _liquid(tones))
-    if reading.doubt:
-        high, low = (
-            place(_held(reading.share + reading.doubt)),
-            place(_held(reading.share - reading.doubt)),
-        )
-        painter.fillRect(QRectF(body.left(), high, body.width(), low - high), _doubt(tones))
+    for low, high, ink in _doubtful(reading, tones):
+        foot, head = place(low), place(high)
+        painter.fillRect(QRectF(body.left(), head, body.width(), foot - head), _dotted(ink))
     if reading.share > 0:
         painter.setPen(QPen(QColor(tones.text), 1.5))
         painter.drawLine(QPointF(body.left(), top), QPointF(body.right(), top))
     if body.height() >= TENTHS_FROM:
-        painter.setPen(QPen(QColor(tones.text), 1))
         for tenth in range(1, 10):
+            painter.setPen(QPen(QColor(_ink(tenth / 10, reading, tones)), 1))
             reach = body.width() * (0.32 if tenth == 5 else 0.18)
             y = round(place(tenth / 10)) + 0.5
             painter.drawLine(QPointF(body.right() - reach, y), QPointF(body.right(), y))
@@ -127,12 +130,12 @@ def _draw_gauge(painter: QPainter, rect: QRectF, reading: LevelReading, tones: T
     painter.fillRect(
         QRectF(trough.left(), trough.top(), end - trough.left(), trough.height()), _liquid(tones)
     )
-    if reading.doubt:
-        low, high = place(reading.share - reading.doubt), place(reading.share + reading.doubt)
-        painter.fillRect(QRectF(low, trough.top(), high - low, trough.height()), _doubt(tones))
+    for low, high, ink in _doubtful(reading, tones):
+        left, right = place(low), place(high)
+        painter.fillRect(QRectF(left, trough.top(), right - left, trough.height()), _dotted(ink))
     if trough.width() >= TENTHS_FROM:
-        painter.setPen(QPen(QColor(tones.text), 1))
         for tenth in range(1, 10):
+            painter.setPen(QPen(QColor(_ink(tenth / 10, reading, tones)), 1))
             x = round(place(tenth / 10)) + 0.5
             reach = trough.height() * (0.5 if tenth == 5 else 0.28)
             painter.drawLine(QPointF(x, trough.bottom() - reach), QPointF(x, trough.bottom()))
@@ -220,8 +223,21 @@ def _liquid(tones: Tones) -> QColor:
     return QColor(tones.liquid)
 
 
-def _doubt(tones: Tones) -> QBrush:
-    return QBrush(QColor(tones.text), Qt.BrushStyle.Dense6Pattern)
+def _ink(share: float, reading: LevelReading, tones: Tones) -> str:
+    """What a mark at a share is drawn with: it lies on the liquid, or on what is empty."""
+    return tones.on_lamp if share <= reading.share else tones.text
+
+
+def _doubtful(reading: LevelReading, tones: Tones) -> Iterator[tuple[float, float, str]]:
+    """From where to where the level may lie: the part within the liquid, and the one above it."""
+    if reading.doubt:
+        low, high = _held(reading.share - reading.doubt), _held(reading.share + reading.doubt)
+        yield low, _held(reading.share), tones.on_lamp
+        yield _held(reading.share), high, tones.text
+
+
+def _dotted(colour: str) -> QBrush:
+    return QBrush(QColor(colour), Qt.BrushStyle.Dense6Pattern)
 
 
 def _par(reading: LevelReading, tones: Tones) -> str:
@@ -239,6 +255,7 @@ _STEPS = {
     Qt.Key.Key_Down: -TENTH,
     Qt.Key.Key_Left: -TENTH,
 }
+_ACROSS = (Qt.Key.Key_Left, Qt.Key.Key_Right)
 
 
 class LevelGauge(QWidget):
@@ -297,6 +314,7 @@ class LevelGauge(QWidget):
         fine = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
         if key in _STEPS:
             step = _STEPS[key] * (HUNDREDTH / TENTH if fine else 1)
+            step *= -1 if self.isRightToLeft() and key in _ACROSS else 1
             self._pick(self.reading.share + step)
         else:
             self._pick(0.0 if key == Qt.Key.Key_Home else 1.0)
@@ -304,7 +322,8 @@ class LevelGauge(QWidget):
     def _pick_at(self, event: QMouseEvent) -> None:
         if not self._editable or not event.buttons() & Qt.MouseButton.LeftButton:
             return
-        self._pick(share_at(self._drawn(), QPointF(event.position())))
+        point, from_right = QPointF(event.position()), self.isRightToLeft()
+        self._pick(share_at(self._drawn(), point, from_right=from_right))
 
     def _pick(self, share: float) -> None:
         """Show the new share at once; whoever listens brings the words."""

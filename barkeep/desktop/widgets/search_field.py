@@ -12,6 +12,7 @@ from barkeep.desktop.widgets.buttons import quiet_button
 from barkeep.desktop.widgets.labels import in_danger, text_label
 from barkeep.desktop.widgets.layouts import column_of, row_of, wide
 from barkeep.desktop.widgets.notices import announce
+from barkeep.desktop.widgets.tips import plain_tip
 
 
 class _Words(QLineEdit):
@@ -39,6 +40,7 @@ class SearchField(QWidget):
         super().__init__(parent)
         self._words = _Words()
         self._words.setPlaceholderText(placeholder)
+        self._words.setToolTip(plain_tip(placeholder))  # a narrow field cuts it off
         self._words.setAccessibleName(placeholder.rstrip("…"))
         self.count_label = text_label("", TypeSize.CAPTION, quiet=True)
         self._clear = QAction("Clear search", self)

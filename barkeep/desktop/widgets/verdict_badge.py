@@ -7,11 +7,13 @@ from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from barkeep.desktop.look.icons import pixmap
-from barkeep.desktop.look.metrics import HALF, PAD, UNIT
+from barkeep.desktop.look.metrics import HALF, PAD, UNIT, scaled
+from barkeep.desktop.look.sides import on_its_side, write
 from barkeep.desktop.look.tones import Tones, blend, current_tones
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Verdict
 
 SHAPE = 16
+"""The edge of the shape, in pixels of plain type."""
 
 
 def verdict_icon(verdict: Verdict) -> str:
@@ -21,7 +23,7 @@ def verdict_icon(verdict: Verdict) -> str:
 
 def verdict_width(verdict: Verdict, font: QFont) -> int:
     """How wide shape and word are together, in pixels."""
-    return SHAPE + UNIT + QFontMetrics(font).horizontalAdvance(VERDICT_WORDS[verdict].name)
+    return scaled(SHAPE) + UNIT + QFontMetrics(font).horizontalAdvance(VERDICT_WORDS[verdict].name)
 
 
 def draw_verdict(
@@ -33,24 +35,24 @@ def draw_verdict(
     *,
     selected: bool = False,
 ) -> None:
-    """Draw shape and word at the left of `cell`, centred in its height."""
+    """Draw shape and word where `cell` begins, centred in its height."""
     colour = tones.on_highlight if selected else str(getattr(tones, verdict))
     paper = tones.highlight if selected else tones.base
     ratio = painter.device().devicePixelRatio()
     painter.save()
-    top = cell.top() + (cell.height() - SHAPE) // 2
+    edge = scaled(SHAPE)
+    shape = QRect(cell.left(), cell.top() + (cell.height() - edge) // 2, edge, edge)
     painter.drawPixmap(
-        cell.left(),
-        top,
-        pixmap(verdict_icon(verdict), colour=colour, size=SHAPE, ratio=ratio, paper=paper),
+        on_its_side(painter, shape, cell),
+        pixmap(verdict_icon(verdict), colour=colour, size=edge, ratio=ratio, paper=paper),
     )
     painter.setFont(font)
     painter.setPen(QColor(colour))
-    place = cell.adjusted(SHAPE + UNIT, 0, 0, 0)
+    place = on_its_side(painter, cell.adjusted(edge + UNIT, 0, 0, 0), cell)
     words = QFontMetrics(font).elidedText(
         VERDICT_WORDS[verdict].name, Qt.TextElideMode.ElideRight, place.width()
     )
-    painter.drawText(place, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, words)
+    write(painter, place, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, words)
     painter.restore()
 
 
@@ -73,7 +75,7 @@ class VerdictBadge(QWidget):
 
     def sizeHint(self) -> QSize:
         width = verdict_width(self._verdict, self.font()) + PAD + HALF
-        return QSize(width, max(SHAPE, self.fontMetrics().height()) + UNIT)
+        return QSize(width, max(scaled(SHAPE), self.fontMetrics().height()) + UNIT)
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         tones = current_tones()
@@ -84,4 +86,5 @@ class VerdictBadge(QWidget):
         radius = self.height() / 2
         painter.drawRoundedRect(self.rect(), radius, radius)
         inside = self.rect().adjusted(UNIT + HALF // 2, 0, -UNIT, 0)
+        inside = on_its_side(painter, inside, self.rect())
         draw_verdict(painter, cell=inside, verdict=self._verdict, font=self.font(), tones=tones)
