@@ -9,12 +9,14 @@ from functools import cached_property
 
 from barkeep.application.paying import follow_newest
 from barkeep.application.shelving import checked_draft, counted_level, level_within
+from barkeep.documents.bottle_lines import read_bottle_lines, row_of_kind
 from barkeep.documents.bottles_csv import (
     BottlesFile,
     CellProblem,
     ListedBottle,
     ListedRow,
     Terms,
+    is_bottles_csv,
     read_bottles_csv,
     repaired,
 )
@@ -29,6 +31,7 @@ from barkeep.domain.bottles.bottle import (
     new_bottle,
     product_of,
 )
+from barkeep.domain.bottles.levels import is_guess
 from barkeep.domain.bottles.paid import Paid
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
@@ -93,6 +96,30 @@ def look_at_bottles(
         reached=_stopping(progress, "Reading"),
     )
     return sorted_out(found, found.listed, snapshot)
+
+
+def look_at_list(
+    snapshot: Snapshot, text: str, progress: Callable[[int, int], bool] | None = None
+) -> BottlePreview:
+    """As `look_at_bottles`, of a text that may be a table with a header or a bottle a line."""
+    if is_bottles_csv(text):
+        return look_at_bottles(snapshot, text, progress)
+    found = read_bottle_lines(text, terms_of(snapshot), _stopping(progress, "Reading"))
+    return sorted_out(found, found.listed, snapshot)
+
+
+def bottles_of_kinds(keys: Iterable[str], snapshot: Snapshot) -> tuple[ListedBottle, ...]:
+    """A bottle of each kind, of which nothing else is known: its size and level are guessed."""
+    terms = terms_of(snapshot)
+    rows = (row_of_kind(key, number, terms) for number, key in enumerate(keys, 1))
+    return tuple(each.bottle for each in rows if each.bottle is not None)
+
+
+def guessed_levels(rows: Iterable[ListedBottle]) -> int:
+    """Of how many bottles of a list the level is a guess."""
+    return sum(
+        each.level is not None and is_guess(each.level.sigma, each.draft.size) for each in rows
+    )
 
 
 def sorted_out(file: BottlesFile, rows: Iterable[ListedRow], snapshot: Snapshot) -> BottlePreview:
@@ -330,9 +357,7 @@ class TakingIn:
         bought = min(facts.received, row.opened or facts.received)
         price = None if label.house_made else row.draft.price
         entries = tuple(self._entries(row, label))
-        return _Coming(
-            _named(label), facts, entries, bought=bought, price=price, count=row.count
-        )
+        return _Coming(_named(label), facts, entries, bought=bought, price=price, count=row.count)
 
     def _entries(self, row: ListedBottle, label: Label) -> Iterator[Entry]:
         now = self.work.at

@@ -570,9 +570,7 @@ class Imports(UseCases):
             problems = taken.take(rows, progress)
             if problems:
                 raise UnusableFile(file or "the file", problems)
-        return self._session.finished(
-            work, lambda _bar: ImportedBottles(len(taken.made), count)
-        )
+        return self._session.finished(work, lambda _bar: ImportedBottles(len(taken.made), count))
 
     def specs(
         self,

@@ -42,7 +42,12 @@ from barkeep.documents.bottles_csv import (
 )
 from barkeep.domain.amounts.measures import show_quantity
 from barkeep.domain.ingredients.names import Match, find_name, guesses, named, rather_named
-from barkeep.domain.ingredients.slips import put_right, whole_names_near
+from barkeep.domain.ingredients.slips import (
+    one_letter_off,
+    put_right,
+    slips_beside,
+    whole_names_near,
+)
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.errors import UserError
@@ -55,7 +60,8 @@ LIKE_ITS_KIND = (0.75, 1.35)
 """So far from the usual strength of its kind a bare percentage is still taken for a strength."""
 
 _BULLET = re.compile(
-    r"^\s*(?:>\s*)*(?:(?:[-*+•·–—▪◦‣]|[0-9]{1,3}[.)])\s+)?(?:\[(?P<box>[ xX✓✔])\]\s*|(?P<sign>[☐☑✓✔✗☒])\s*)?"
+    r"^\s*(?:>\s*)*(?:(?:[-*+•·–—▪◦‣]|[0-9]{1,3}[.)])\s+)?"
+    r"(?:\[(?P<box>[ xX✓✔])\]\s*|(?P<sign>[☐☑✓✔✗☒])\s*)?"
 )
 _RULE = re.compile(r"[\s|:=\-_*~+]*")
 _HEADING = re.compile(r"\s*(?:#{1,6}\s+(?P<marked>.+?)[\s#:]*|(?P<plain>[^:,;0-9]{2,40}):)\s*")
@@ -74,25 +80,31 @@ _TIMES = re.compile(
     r"(?:^|(?<=[\s(]))(?:(?P<before>[0-9]{1,2})\s?[x×](?=\s|$|\)|\D)|[x×]\s?(?P<behind>[0-9]{1,2})\b)",
     re.IGNORECASE,
 )
-_STARTS_WITH = re.compile(r"(?P<count>[0-9]{1,2})\s+(?!years?|yrs?|yo\b|y/o|[0-9])(?=[^\W\d_])", re.I)
+_STARTS_WITH = re.compile(
+    r"(?P<count>[0-9]{1,2})\s+(?!years?|yrs?|yo\b|y/o|[0-9])(?=[^\W\d_])", re.I
+)
 _PERCENT = re.compile(
     r"(?<![\w.,])(?P<number>[0-9]{1,3}(?:[.,][0-9]+)?)\s?"
     r"(?:(?P<proof>proof)\b|%(?!\s*(?:blue\s+)?agave)\s*(?P<vol>(?:vol|abv|alc)\b\.?)?"
     r"(?P<left>\s*(?:full|left|remaining)\b)?)",
     re.IGNORECASE,
 )
-_ABV = re.compile(r"\b(?:abv|alc\.?|vol\.?)\s*[: ]\s*(?P<number>[0-9]{1,2}(?:[.,][0-9]+)?)\s?%?", re.I)
+_ABV = re.compile(
+    r"\b(?:abv|alc\.?|vol\.?)\s*[: ]\s*(?P<number>[0-9]{1,2}(?:[.,][0-9]+)?)\s?%?", re.I
+)
 _SHARE = r"(?:[0-9]{1,2}\s?/\s?[0-9]{1,2}|[¼½¾⅓⅔]|0?[.,][0-9]{1,2})"
 _FRACTION_FULL = re.compile(
     rf"(?<![\w/.,])(?P<share>{_SHARE})\s*(?P<word>full|left|remaining|empty|gone|voll)?(?=\s*(?:$|\)))",
     re.IGNORECASE,
 )
 _A_SHARE_OF = re.compile(
-    rf"^(?P<share>{_SHARE}|half|most|a third|a quarter|two thirds|three quarters)\s+(?:of\s+)?(?:an?\s+)?"
-    r"(?P<container>\w+)\s+(?:of\s+)?",
+    rf"^(?P<share>{_SHARE}|half|most|a third|a quarter|two thirds|three quarters)\s+"
+    r"(?:of\s+)?(?:an?\s+)?(?P<container>\w+)\s+(?:of\s+)?",
     re.IGNORECASE,
 )
-_OPENED = re.compile(r"\b(?P<word>open(?:ed)?(?:\s+(?:on|since|in))?|since)\s+(?P<day>.+)$", re.IGNORECASE)
+_OPENED = re.compile(
+    r"\b(?P<word>open(?:ed)?(?:\s+(?:on|since|in))?|since)\s+(?P<day>.+)$", re.IGNORECASE
+)
 _MADE = re.compile(r"\bmade(?:\s+on)?\s+(?P<day>.+)$", re.IGNORECASE)
 _PRICE = re.compile(
     r"(?:(?P<before>[£$€¥]|\b[A-Z]{3})\s?(?P<first>[0-9]{1,5}(?:[.,][0-9]{2})?)"
@@ -290,7 +302,19 @@ def _levels_at_end() -> re.Pattern[str]:
     known = words()
     texts = [*known.levels, *known.about]
     several = [each for each in texts if " " in each]
-    alone = ("full", "half", "empty", "voll", "leer", "halb", "halbvoll", "halbleer", "vide", "vuota", "vacia")
+    alone = (
+        "full",
+        "half",
+        "empty",
+        "voll",
+        "leer",
+        "halb",
+        "halbvoll",
+        "halbleer",
+        "vide",
+        "vuota",
+        "vacia",
+    )
     hedges = _any_of(known.line.hedges)
     return re.compile(
         rf"(?:(?:^|(?<=\s))(?:(?:{hedges})\s*)?(?:one\s+(?:is\s+)?)?"
@@ -482,7 +506,9 @@ def _take_name(reading: _Reading, place: _Place, terms: Terms) -> None:
     if name.maker:
         reading.cells["maker"] = name.maker
     if name.odd:
-        reading.ask("product", f"“{name.odd}” says nothing known; it stays with the name", name.product)
+        reading.ask(
+            "product", f"“{name.odd}” says nothing known; it stays with the name", name.product
+        )
     if name.likely:
         kind = tree.in_sentence(tree.by_name[folded(name.likely)])
         reading.ask("ingredient", f"“{' '.join(left)}” is likely {kind}", name.likely)
@@ -518,7 +544,9 @@ def _name_of(left: Sequence[str], tree: FamilyTree) -> _Name:
     if foreign is not None:
         found, notes = Match(foreign, tree.name(foreign), 1.0, called=whole), ()
     if found is not None and found.key is not None and not found.changed:
-        return _as_found(found, notes, left, tree)
+        name = _as_found(found, notes, left, tree)
+        slip = _one_slip_from(whole, tree) if found.maker else ""
+        return replace(name, product=slip, maker="", likely=slip) if slip else name
     said = ", ".join(left)
     misspelt = _without_slips(said, tree)
     within = "" if misspelt else _kind_within(left, tree)
@@ -532,6 +560,20 @@ def _without_slips(text: str, tree: FamilyTree) -> str:
     right = [_put_right(each, tree) for each in pieces]
     found = None if right == pieces else find_name(" ".join(right), tree)[0]
     return "" if found is None or found.changed else _kind_named(found.key, tree)
+
+
+def _one_slip_from(text: str, tree: FamilyTree) -> str:
+    """The name of the kind whose whole name a text is but for one slip: *Orage bitters*."""
+    pieces = folded(text).split()
+    for at, word in enumerate(pieces):
+        if word in tree.words:
+            continue
+        near = one_letter_off(word, tree.slips) | slips_beside(word, tree.words)
+        for other in sorted(near | {_put_right(word, tree)}):
+            found = named(" ".join([*pieces[:at], other, *pieces[at + 1 :]]), tree)
+            if found and (kind := _kind_named(found.key, tree)):
+                return kind
+    return ""
 
 
 def _most_like(text: str, tree: FamilyTree) -> str:
@@ -551,9 +593,7 @@ def _put_right(word: str, tree: FamilyTree) -> str:
     return put_right(word, tree.slips) or (next(iter(near)) if len(near) == 1 else word)
 
 
-def _as_found(
-    found: Match, notes: tuple[str, ...], left: Sequence[str], tree: FamilyTree
-) -> _Name:
+def _as_found(found: Match, notes: tuple[str, ...], left: Sequence[str], tree: FamilyTree) -> _Name:
     assert found.key is not None
     key = rather_named(tree.name(found.key), tree) or found.key
     kind = tree.name(key)
@@ -629,7 +669,7 @@ def _row(reading: _Reading, place: _Place, terms: Terms) -> ListedRow:
         row=place.number,
         line=place.number,
         cells=dict(cells),
-        columns={column: 1 for column in cells},
+        columns=dict.fromkeys(cells, 1),
         written=reading.written,
         guessed=guessed,
     )
