@@ -38,6 +38,7 @@ from barkeep.documents.bottles_csv import (
     CellProblem,
     ListedRow,
     Terms,
+    repaired,
     row_of,
 )
 from barkeep.domain.amounts.measures import show_quantity
@@ -56,6 +57,8 @@ LONGEST = 400
 """Characters; a longer line is prose."""
 SOON_OFF_DAYS = 14
 """What keeps no longer once it is open is taken as unopened: nobody lists a flat tonic."""
+STRONG = 15.0
+"""From so many % vol on a percentage that is no multiple of five is rather a strength."""
 LIKE_ITS_KIND = (0.75, 1.35)
 """So far from the usual strength of its kind a bare percentage is still taken for a strength."""
 
@@ -143,6 +146,21 @@ def read_bottle_lines(
 def row_of_kind(key: str, number: int, terms: Terms) -> ListedRow:
     """A bottle of a kind of which nothing else is said, as a line with its name alone is read."""
     return _read_line(terms.tree.name(key), _Place(number, ""), terms)
+
+
+def answered(row: ListedRow, column: str, text: str, terms: Terms) -> ListedRow:
+    """A row read again with an answer to what is asked of one column.
+
+    A size that was guessed is the usual one of the kind that the answer names.
+    """
+    cells = {**row.cells, column: text}
+    if column == "ingredient" and "size" in row.guessed:
+        key = terms.tree.by_name.get(folded(text))
+        if key is not None:
+            kind = terms.tree[key]
+            cells["size"] = show_quantity(kind.typical_size, kind.unit)
+            row = replace(row, cells={**row.cells, "size": cells["size"]})
+    return repaired(row, cells, terms)
 
 
 @dataclass(frozen=True, slots=True)
@@ -704,8 +722,12 @@ def _settle_percent(bare: str, reading: _Reading, usual: float | None) -> None:
     if share > 100:
         reading.cells.setdefault("abv", bare)
         return
+    if usual and usual >= STRONG and share % 5:
+        reading.cells.setdefault("abv", bare)
+        reading.ask("abv", f"“{bare}” is likely its strength, and not what is left", bare)
+        return
     reading.cells.setdefault("level", bare)
-    reading.ask("level", f"is “{bare}” what is left? Else it is the strength", bare)
+    reading.ask("level", f"“{bare}” is likely what is left, and not its strength", bare)
 
 
 def _guess(reading: _Reading, key: str | None, tree: FamilyTree) -> Iterator[str]:
