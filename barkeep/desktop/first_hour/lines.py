@@ -13,6 +13,7 @@ from barkeep.application.bottle_imports import (
     terms_of,
 )
 from barkeep.desktop.screens.row_table import Column
+from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
 from barkeep.documents.bottle_lines import answered
 from barkeep.documents.bottles_csv import CellProblem, ListedBottle, ListedRow
 from barkeep.domain.bar.snapshot import Snapshot
@@ -169,7 +170,8 @@ def _line(said: tuple[State, ListedRow], tree: FamilyTree) -> ReadLine:
     state, row = said
     asked = row.problems[0] if state == "asked" and row.problems else None
     kind = tree.name(row.bottle.draft.ingredient) if row.bottle else row.cells.get("ingredient", "")
-    return ReadLine(row, state, "" if state == "asked" else kind, asked)
+    asked_kind = f"perhaps {asked.likely}" if asked and asked.likely else ""
+    return ReadLine(row, state, asked_kind if state == "asked" else kind, asked)
 
 
 def _size(line: ReadLine) -> str:
@@ -201,10 +203,13 @@ def _tip(line: ReadLine) -> str:
 
 COLUMNS: tuple[Column[ReadLine], ...] = (
     Column("Line", lambda line: str(line.row.line), key=lambda line: line.row.line, right=True),
-    Column("Bottle", lambda line: line.title, tooltip=_tip),
-    Column("What it is", lambda line: line.kind, tooltip=lambda line: line.kind),
-    Column("Size", _size, right=True),
-    Column("Level", _level),
+    Column(
+        "Bottle, and what it is",
+        lambda line: line.title,
+        tooltip=_tip,
+        roles={SUBTITLE_ROLE: lambda line: line.kind},
+    ),
+    Column("Size, level", _size, roles={SUBTITLE_ROLE: _level}, right=True),
     Column("Then", lambda line: STATE_WORDS[line.state]),
 )
 

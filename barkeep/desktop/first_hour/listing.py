@@ -30,7 +30,7 @@ from barkeep.desktop.ingredients.own_ingredient import Way
 from barkeep.desktop.ingredients.teaching import teach_buttons, teacher
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, scaled
 from barkeep.desktop.screens.kept import LIST, KeptTyping
-from barkeep.desktop.screens.list_stack import prepare_view, set_widths
+from barkeep.desktop.screens.list_stack import prepare_view
 from barkeep.desktop.screens.name_completion import (
     NameCompleter,
     ingredient_names,
@@ -39,7 +39,7 @@ from barkeep.desktop.screens.row_table import RowFilter, RowTable
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import button, offer, primary_button
 from barkeep.desktop.widgets.labels import text_label
-from barkeep.desktop.widgets.layouts import SPRING, Card, column_of, row_of, wide
+from barkeep.desktop.widgets.layouts import SPRING, Card, Slot, column_of, row_of, wide
 from barkeep.documents.bytes_read import decoded
 from barkeep.documents.foreign_text import LARGEST_CHARACTERS
 from barkeep.domain.bar.changes import Changes
@@ -280,8 +280,6 @@ class BottleListScreen(TakingIn):
         header.setStretchLastSection(False)
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(1, QHeaderView.ResizeMode.Stretch)
-        header.setSectionResizeMode(2, QHeaderView.ResizeMode.Interactive)
-        set_widths(self.view, {2: 124})
         header.setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
         understood = QWidget()
         column_of(wide(Card(self.view)), self.question, on=understood)
@@ -312,7 +310,7 @@ class _Question(QWidget):
         self.message = text_label("", wrap=True)
         self.label = QLabel()
         self.edit = QLineEdit()
-        self.edit.setMinimumWidth(scaled(260))
+        self.edit.setMaximumWidth(scaled(320))
         self.accept = button("A&ccept", self.answered.emit)
         self.leave = button("Leave &out", self.left_out.emit)
         self.take = button("Take it &in", self.taken_in.emit)
@@ -324,7 +322,7 @@ class _Question(QWidget):
         column_of(
             self.heading,
             self.message,
-            row_of(self.label, self.edit, self.accept, self.take, self.leave, SPRING),
+            row_of(self.label, Slot(self.edit, 3), self.accept, self.take, self.leave, SPRING),
             self.teach_row,
             on=self,
             margins=(PAD, HALF, PAD, HALF),
