@@ -9,12 +9,14 @@ from functools import cached_property
 
 from barkeep.application.paying import follow_newest
 from barkeep.application.shelving import checked_draft, counted_level, level_within
+from barkeep.documents.bottle_lines import read_bottle_lines, row_of_kind
 from barkeep.documents.bottles_csv import (
     BottlesFile,
     CellProblem,
     ListedBottle,
     ListedRow,
     Terms,
+    is_bottles_csv,
     read_bottles_csv,
     repaired,
 )
@@ -29,6 +31,7 @@ from barkeep.domain.bottles.bottle import (
     new_bottle,
     product_of,
 )
+from barkeep.domain.bottles.levels import is_guess
 from barkeep.domain.bottles.paid import Paid
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
@@ -93,6 +96,30 @@ def look_at_bottles(
         reached=_stopping(progress, "Reading"),
     )
     return sorted_out(found, found.listed, snapshot)
+
+
+def look_at_list(
+    snapshot: Snapshot, text: str, progress: Callable[[int, int], bool] | None = None
+) -> BottlePreview:
+    """As `look_at_bottles`, of a text that may be a table with a header or a bottle a line."""
+    if is_bottles_csv(text):
+        return look_at_bottles(snapshot, text, progress)
+    found = read_bottle_lines(text, terms_of(snapshot), _stopping(progress, "Reading"))
+    return sorted_out(found, found.listed, snapshot)
+
+
+def bottles_of_kinds(keys: Iterable[str], snapshot: Snapshot) -> tuple[ListedBottle, ...]:
+    """A bottle of each kind, of which nothing else is known: its size and level are guessed."""
+    terms = terms_of(snapshot)
+    rows = (row_of_kind(key, number, terms) for number, key in enumerate(keys, 1))
+    return tuple(each.bottle for each in rows if each.bottle is not None)
+
+
+def guessed_levels(rows: Iterable[ListedBottle]) -> int:
+    """Of how many bottles of a list the level is a guess."""
+    return sum(
+        each.level is not None and is_guess(each.level.sigma, each.draft.size) for each in rows
+    )
 
 
 def sorted_out(file: BottlesFile, rows: Iterable[ListedRow], snapshot: Snapshot) -> BottlePreview:
@@ -191,11 +218,12 @@ class _Sorting:
         self.first.setdefault(named, listed)
         said = tuple(self._as_it_is(named, listed))
         row = replace(row, remarks=(*row.remarks, *said)) if said else row
-        alike = self.there.get((named, listed.level is None or listed.level.amount > 0))
-        if alike:
-            self.same.append(SameBottle(row, alike.pop(0)))
+        alike = self.there.get((named, listed.level is None or listed.level.amount > 0), [])
+        found, alike[: listed.count] = alike[: listed.count], []
+        if len(found) == listed.count:
+            self.same.append(SameBottle(row, found[0]))
         else:
-            self.new.append(row)
+            self.new.append(_without(len(found), row, listed) if found else row)
 
     def _another_kind(self, named: _Named, listed: ListedBottle) -> CellProblem | None:
         """A product that is something else in the bar, or on an earlier row."""
@@ -224,6 +252,13 @@ class _Sorting:
                     yield f"The product’s price in the bar is {kept}; {_shown(theirs)} {_LAST}"
                     continue
                 yield f"The product’s {name} stays as in {where}: {kept}, not {_shown(theirs)}."
+
+
+def _without(there: int, row: ListedRow, listed: ListedBottle) -> ListedRow:
+    """A row of several bottles, some of which are there already."""
+    said = f"{there} of the {listed.count} {'is' if there == 1 else 'are'} there already."
+    left = replace(listed, count=listed.count - there)
+    return replace(row, bottle=left, remarks=(*row.remarks, said))
 
 
 def _shown(value: float | str | None) -> str:
@@ -265,6 +300,14 @@ class _Coming:
     entries: tuple[Entry, ...]
     bought: date
     price: float | None
+    count: int
+
+
+def _each_alone(coming: _Coming) -> Iterator[_Coming]:
+    """Each bottle of a row by itself: the first as it is said, the others as they came, full."""
+    yield coming
+    for _other in range(coming.count - 1):
+        yield replace(coming, entries=coming.entries[:1])
 
 
 @dataclass
@@ -314,14 +357,15 @@ class TakingIn:
         bought = min(facts.received, row.opened or facts.received)
         price = None if label.house_made else row.draft.price
         entries = tuple(self._entries(row, label))
-        return _Coming(_named(label), facts, entries, bought=bought, price=price)
+        return _Coming(_named(label), facts, entries, bought=bought, price=price, count=row.count)
 
     def _entries(self, row: ListedBottle, label: Label) -> Iterator[Entry]:
         now = self.work.at
         if row.sealed and row.level is not None and row.level.amount:  # a jar filled so far
-            yield Entry(0, 0, "receive", now, amount=level_within(row.level.amount, label))
+            filled = level_within(row.level.amount, label)
+            yield Entry(0, 0, "receive", now, amount=filled, note=row.note)
             return
-        yield Entry(0, 0, "receive", now, amount=label.size)
+        yield Entry(0, 0, "receive", now, amount=label.size, note=row.note)
         if row.opened is not None:
             yield Entry(0, 0, "open", _opened_at(row.opened, now))
         if row.level is not None:
@@ -348,14 +392,15 @@ class TakingIn:
         for (named, (label, _row)), product_id in zip(self.made.items(), ids, strict=True):
             products[named] = product_of(label, product_id)
         place = bottle_rows.last_position(work.connection) + 1
+        each_alone = [one for each in coming for one in _each_alone(each)]
         bottles = (
             new_bottle(products[each.named], each.facts, number)
-            for number, each in enumerate(coming, place)
+            for number, each in enumerate(each_alone, place)
         )
         bottle_ids = work.insert("bottle", bottles)
         work.append_all(
             entry.of_bottle(bottle_id)
-            for bottle_id, each in zip(bottle_ids, coming, strict=True)
+            for bottle_id, each in zip(bottle_ids, each_alone, strict=True)
             for entry in each.entries
         )
         self._note_prices(coming, products)

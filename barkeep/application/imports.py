@@ -562,16 +562,15 @@ class Imports(UseCases):
         Raises `UnusableFile` with every row that cannot be used, and `Stopped`
         where `progress` says not to go on.
         """
-        label = f"Import {len(rows)} bottle{'s' * (len(rows) != 1)}"
+        count = sum(each.count for each in rows)
+        label = f"Import {count} bottle{'s' * (count != 1)}"
         self._session.before_import()
         with self._session.writing(label) as work:
             taken = TakingIn(work, self._session.tree)
             problems = taken.take(rows, progress)
             if problems:
                 raise UnusableFile(file or "the file", problems)
-        return self._session.finished(
-            work, lambda _bar: ImportedBottles(len(taken.made), len(rows))
-        )
+        return self._session.finished(work, lambda _bar: ImportedBottles(len(taken.made), count))
 
     def specs(
         self,

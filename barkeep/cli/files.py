@@ -22,7 +22,7 @@ from barkeep.application.publishing import cards_of, list_of_bottles, specs_to_e
 from barkeep.cli.arguments import DRINK, Arguments, argument, command, flag
 from barkeep.cli.backups import YES, named_bar, replaced_by
 from barkeep.cli.bar_source import STDIN, in_bar, opened_bar, read_document, shown_name
-from barkeep.cli.bottle_import import import_bottles
+from barkeep.cli.bottle_import import LIKELY, import_bottles
 from barkeep.cli.output import Answer, left_aside_shown
 from barkeep.cli.spec import HOW_TO_KEEP, KEEP_QUESTIONS
 from barkeep.documents.bottles_csv import COLUMNS
@@ -58,7 +58,9 @@ ABOUT = f"""\
 Bottles come from a CSV file with the header
   {",".join(COLUMNS)}
 in English, German, French, Italian or Spanish, in any order; product, ingredient
-and size must be there. A level is full, half, 3/4, 60 %, 0.6, 315 ml or 10 oz; a
+and size must be there. With --bottles it may also be lines as you
+would write them down, a bottle a line, such as “2 x London dry gin 70 cl, half full”:
+see “barkeep add --help”. A level is full, half, 3/4, 60 %, 0.6, 315 ml or 10 oz; a
 strength 43, 43 % or 86 proof; a size 70 cl, 0.7 l, 700 or 24 oz; opened is yes, no
 or a day. What may mean two things, such as 0.43 or 03/04/2026, is a problem that
 says what is likely.
@@ -129,6 +131,8 @@ COLUMNS_OPTION = argument(
     argument("file", metavar="FILE", help="a file, or - for standard input"),
     flag("--dry-run", "say what specs would come in, and write nothing"),
     flag("--take-theirs", "let a spec of the file take the place of another of its name"),
+    flag("--bottles", "it lists bottles: a table with a header, or one a line in your own words"),
+    LIKELY,
     flag("--good-rows", "bring in the bottles of rows that can be used, and name the others"),
     argument(
         "--rest",
@@ -146,12 +150,14 @@ def take_in(arguments: Arguments) -> Answer:
     read, name = read_document(arguments.file), shown_name(arguments.file)
     if is_everything(read.text):
         return _everything_in(arguments, name)
-    specs = bool(arguments.columns) or holds_specs(read.text, arguments.file)
+    specs = not arguments.bottles and (
+        bool(arguments.columns) or holds_specs(read.text, arguments.file)
+    )
     if not specs and (arguments.dry_run or arguments.take_theirs or arguments.keep_questions):
         options = "--dry-run, --take-theirs and --keep-questions"
         raise UnreadableFile(name, f"{options} are for specs; it lists bottles")
-    if specs and (arguments.good_rows or arguments.rest or arguments.again):
-        said = "--good-rows, --rest and --again are for lists of bottles; it holds specs"
+    if specs and (arguments.good_rows or arguments.rest or arguments.again or arguments.likely):
+        said = "--good-rows, --rest, --again and --likely are for lists of bottles; it holds specs"
         raise UnreadableFile(name, said)
     with opened_bar(arguments) as bar:
         if specs:
@@ -160,7 +166,17 @@ def take_in(arguments: Arguments) -> Answer:
 
 
 def _everything_in(arguments: Arguments, name: str) -> Answer:
-    options = ("dry_run", "take_theirs", "keep_questions", "good_rows", "rest", "again", "columns")
+    options = (
+        "bottles",
+        "likely",
+        "dry_run",
+        "take_theirs",
+        "keep_questions",
+        "good_rows",
+        "rest",
+        "again",
+        "columns",
+    )
     given = [each for each in options if getattr(arguments, each)]
     if given:
         said = f"--{given[0].replace('_', '-')} is for parts of a bar; it holds a whole one"

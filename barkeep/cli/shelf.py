@@ -130,9 +130,9 @@ def history(arguments: Arguments, bar: Bar) -> Answer:
     """A bottle's entries, oldest first, each with the level after it."""
     bottle = find_bottle(bar.snapshot, arguments.bottle)
     steps = bar.inventory.history(bottle.id)
-    title, unit = bottle.product.title, bottle.product.unit
+    title, unit, size = bottle.product.title, bottle.product.unit, bottle.product.size
     head = ("when", "what", "amount", "level", "how", "note")
-    rows = table(head, [_entry_row(*each, unit) for each in steps], right="llrr")
+    rows = table(head, [_entry_row(*each, unit, size) for each in steps], right="llrr")
     return Answer(
         lambda: {"bottle": title, "unit": unit, "entries": [_entry_json(*each) for each in steps]},
         f"{title} (#{bottle.id})\n{rows}",
@@ -152,7 +152,7 @@ def _entry_json(entry: Entry, level: float) -> dict[str, object]:
     }
 
 
-def _entry_row(entry: Entry, level: float, unit: Unit) -> tuple[str, ...]:
+def _entry_row(entry: Entry, level: float, unit: Unit, size: float) -> tuple[str, ...]:
     sign = "−" if entry.amount < 0 else ""
     amount = sign + show_quantity(abs(entry.amount), unit)
     return (
@@ -160,7 +160,7 @@ def _entry_row(entry: Entry, level: float, unit: Unit) -> tuple[str, ...]:
         entry.kind,
         "" if entry.kind in _WITHOUT_AMOUNT else amount,
         show_quantity(level, unit),
-        certainty(entry.method, entry.sigma, unit),
+        certainty(entry.method, entry.sigma, unit, size),
         entry.note,
     )
 

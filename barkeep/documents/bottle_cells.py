@@ -25,7 +25,13 @@ from barkeep.domain.bottles.bottle import (
     Tare,
 )
 from barkeep.domain.bottles.containers import Container
-from barkeep.domain.bottles.levels import MeasuredLevel, judged, parse_level, read_weight_g
+from barkeep.domain.bottles.levels import (
+    MeasuredLevel,
+    guessed,
+    judged,
+    parse_level,
+    read_weight_g,
+)
 from barkeep.domain.bottles.package_sizes import PackageSize, PiecesToCount, package_size
 from barkeep.domain.bottles.shapes import shipped_shapes
 from barkeep.domain.ingredients.names import find_name, guesses, rather_named
@@ -47,6 +53,8 @@ RARELY_ABOVE = 75.0
 """A bare strength from here on is often a proof, where the kind is usually far below."""
 LIKE_ENOUGH = 0.42
 """The confidence from which a guess at a misspelt name is the likely answer, and below it none."""
+MOST_BOTTLES = 99
+"""No row of a list of bottles at home stands for more; a larger number is another column."""
 ROUNDING = 1e-3
 """What the last figure of a written amount may be off."""
 _SERIALS = (36526, 73050)
@@ -86,6 +94,21 @@ class UnlikeName(UnknownName):
 
 
 @dataclass(frozen=True)
+class LineWords:
+    """What stands in a line beside a name; see `bottle_words.toml`."""
+
+    containers: Texts
+    left: Texts
+    gone: Texts
+    hedges: Texts
+    open: Texts
+    sealed: Texts
+    here: Texts
+    numbers: Texts
+    guessed: Texts
+
+
+@dataclass(frozen=True)
 class Words:
     """What owners write, folded; see `bottle_words.toml`. Levels are shares of the bottle."""
 
@@ -95,6 +118,7 @@ class Words:
     answers: Mapping[str, Texts]
     currencies: Mapping[str, Texts]
     months: Mapping[str, Texts]
+    line: LineWords
 
 
 @cache
@@ -255,9 +279,11 @@ def read_level(
 ) -> MeasuredLevel | None:
     """What is left, None for a full bottle nobody measured; `size_text` is how its size is written.
 
-    *315 ml ± 20 ml* says how sure it is, two sigmas either way. Raises
+    *315 ml ± 20 ml* says how sure it is, two sigmas either way, *?* that nobody looked. Raises
     `UnsureField`, or as `parse_level` does.
     """
+    if folded(text) in words().line.guessed:
+        return guessed(container.size) if container.unit != "each" else None
     if container.unit != "each" and "±" in text:
         return _with_doubt(text, container, units)
     sure, about = _levels()
@@ -300,6 +326,15 @@ def read_density(text: str) -> float:
     """g per ml. Raises `InvalidField`."""
     plain = re.sub(r"\s*g\s*/\s*ml$", "", text, flags=re.IGNORECASE)
     return _number("density", plain, "write g per ml, such as 0.957")
+
+
+def read_count(text: str) -> int:
+    """How many bottles a row stands for. Raises `InvalidField`."""
+    plain = re.sub(r"^[x×] ?| ?[x×]$", "", text.strip(), flags=re.IGNORECASE)
+    if not plain.isdecimal() or not 1 <= int(plain) <= MOST_BOTTLES:
+        expected = f"write how many bottles it is, 1 to {MOST_BOTTLES}"
+        raise InvalidField("count", text, expected)
+    return int(plain)
 
 
 def read_dash(text: str, units: BarUnits) -> float:

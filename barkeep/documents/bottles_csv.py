@@ -13,7 +13,8 @@ abv         % vol: 41.2, 41,2 %, 86 proof
 size        70 cl, 0.7 l, 1 kg; a bare number is ml, g or pieces
 level       what is left, empty for a full bottle. Up to 1 a share: 0.4, 4/10,
             40 %, half; else an amount: 31 cl. A bare number above 1 of what is
-            poured is in the unit of its size: 300 of 700 is ml, 31 of 70 cl is cl
+            poured is in the unit of its size: 300 of 700 is ml, 31 of 70 cl is cl.
+            ? where nobody looked: half, give or take all of it
 price       24.50, 24,50 €
 opened      when the seal was broken: 2026-03-31, 31 March 2026; or yes, or no
 use_by      the last day it is good
@@ -28,6 +29,8 @@ acid        g per litre
 density     g per ml, learned by weighing
 full        what it weighed when it was full
 dash        what one dash of its own dasher gives, in ml
+count       how many such bottles there are, empty for one. A level is that of
+            the first; the others are full
 ==========  ====================================================================
 
 A cell that may mean two things is not taken but asked about, with the likelier
@@ -54,6 +57,7 @@ from barkeep.documents.bottle_cells import (
     ingredient_in,
     is_currency,
     read_abv,
+    read_count,
     read_dash,
     read_day,
     read_day_gone,
@@ -82,12 +86,12 @@ from barkeep.domain.bottles.levels import MeasuredLevel
 from barkeep.domain.bottles.package_sizes import PackageSize
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
-from barkeep.errors import Problem, UserError
+from barkeep.errors import Problem, UserError, spoken_list
 
 COLUMNS = (
     *("product", "maker", "ingredient", "abv", "size", "level", "price", "opened", "use_by"),
     *("sugar", "shape", "tare", "house_made", "made", "received", "barcode", "acid", "density"),
-    *("full", "dash"),
+    *("full", "dash", "count"),
 )
 REQUIRED = ("product", "ingredient", "size")
 NAMING = frozenset({"product", "ingredient"})
@@ -120,6 +124,8 @@ class ListedBottle:
     columns: Mapping[str, int] = field(default_factory=dict, compare=False)
     facts: BottleFacts = NOTHING_KNOWN
     sealed: bool = False
+    count: int = 1
+    note: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,7 +149,8 @@ class ListedRow:
     `row` counts as a spreadsheet does, `line` as an editor of texts. `aside` are
     the cells of columns that nothing is read from, `beyond` those further right
     than the header goes. `remarks` are sentences about what was taken as it
-    stands and is worth a look.
+    stands and is worth a look. A line that was `written` without columns has in
+    `guessed` those it said nothing of.
     """
 
     row: int
@@ -155,6 +162,8 @@ class ListedRow:
     aside: tuple[str, ...] = ()
     beyond: tuple[str, ...] = ()
     columns: Mapping[str, int] = field(default_factory=dict, compare=False)
+    written: str = ""
+    guessed: frozenset[str] = frozenset()
 
 
 @dataclass(frozen=True, slots=True)
@@ -172,13 +181,14 @@ class BottlesFile:
     """What a file holds: every row that is not empty, and what is wrong with its header.
 
     `ignored` are the columns that mean nothing, `aside` those whose cells are
-    kept beside each row.
+    kept beside each row, `headings` the lines of a text that only part it.
     """
 
     listed: tuple[ListedRow, ...] = ()
     faults: tuple[Problem, ...] = ()
     ignored: tuple[str, ...] = ()
     aside: tuple[str, ...] = ()
+    headings: tuple[str, ...] = ()
 
     @property
     def rows(self) -> tuple[ListedBottle, ...]:
@@ -265,7 +275,13 @@ def is_bottles_csv(text: str) -> bool:
 def repaired(row: ListedRow, cells: Mapping[str, str], terms: Terms) -> ListedRow:
     """A row read again with these cells instead, which somebody has looked at."""
     kept = {column: each for column, each in cells.items() if each.strip()}
-    return _read(replace(row, cells=kept, beyond=()), terms)
+    still = {each for each in row.guessed if kept.get(each) == row.cells.get(each)}
+    return _read(replace(row, cells=kept, beyond=(), guessed=frozenset(still)), terms)
+
+
+def row_of(row: ListedRow, terms: Terms, asked: Sequence[CellProblem] = ()) -> ListedRow:
+    """A row that was no row of a table, read from its cells; `asked` is what is to be asked too."""
+    return _read(row, terms, asked)
 
 
 def rest_csv(rows: Sequence[ListedRow], aside: Sequence[str]) -> str:
@@ -570,7 +586,26 @@ def _bottle(reading: _Reading, terms: Terms) -> ListedBottle:
         columns=reading.row.columns,
         facts=facts,
         sealed=answer(reading.text("opened")) == "no",
+        count=_count(reading, level),
+        note=_note(reading.row),
     )
+
+
+def _count(reading: _Reading, level: MeasuredLevel | None) -> int:
+    count = reading.read("count", read_count, 1)
+    if count > 1 and level is not None:
+        others = "the other counts" if count == 2 else f"the other {count - 1} count"
+        reading.remarks.append(f"The level is that of one bottle; {others} as full.")
+    return count
+
+
+def _note(row: ListedRow) -> str:
+    """What is written in the ledger of a bottle that came out of a line of words."""
+    if not row.written:
+        return ""
+    said = f"listed as “{row.written}”"
+    what = [each for each in ("size", "level") if each in row.guessed]
+    return f"{said}; {spoken_list(what, 'and')} guessed" if what else said
 
 
 def _facts(reading: _Reading, terms: Terms) -> BottleFacts:
@@ -629,5 +664,7 @@ def _look_at_seal(
     if said == "no" and begun:
         message = "it is said never to have been opened, and something is gone"
         reading.refuse(CellProblem("opened", message, "yes"))
+    elif "level" in reading.row.guessed:
+        return
     elif said == "yes" or (begun and opened is None and level is not None and level.amount):
         reading.remarks.append(OPENED_TODAY)

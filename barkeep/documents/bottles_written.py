@@ -34,7 +34,7 @@ def bottles_csv(bottles: Iterable[Bottle], currency: str) -> str:
     Columns that few lists have are there where a bottle has something in them.
     """
     rows = [_cells(each, currency) for each in bottles]
-    used = [each for each in COLUMNS if each in ALWAYS or any(row[each] for row in rows)]
+    used = [each for each in COLUMNS if each in ALWAYS or any(row.get(each) for row in rows)]
     return csv_text([used, *([row[column] for column in used] for row in rows)])
 
 

@@ -23,6 +23,8 @@ class Row:
     columns: Mapping[str, int] = field(default_factory=dict)
     facts: BottleFacts = NOTHING_KNOWN
     sealed: bool = False
+    count: int = 1
+    note: str = ""
 
 
 def test_rows_become_products_and_bottles_in_one_action(bar, gin):

@@ -204,11 +204,11 @@ def ledger_rows(row: BottleRow, steps: LedgerSteps, *, all_entries: bool) -> tup
 
 
 def _entry(row: BottleRow, entry: Entry, level: float) -> DetailRow:
-    unit = row.bottle.product.unit
+    unit, size = row.bottle.product.unit, row.bottle.product.size
     parts = []
     if entry.kind not in ("receive", "count", "empty"):
         parts.append(f"leaves {quantity(level, unit)}")
-    parts += [certainty(entry.method, entry.sigma, unit), entry.note]
+    parts += [certainty(entry.method, entry.sigma, unit, size), entry.note]
     note = "; ".join(part for part in parts if part)
     day = short_date(entry.at.date(), row.on)
     return DetailRow(entry_in_words(entry, unit), label=day, note=note)
@@ -293,7 +293,8 @@ def _dates(row: BottleRow, ingredient: Ingredient) -> Iterator[DetailRow]:
         if day is not None:
             yield DetailRow(short_date(day, on), label)
     if bottle.level.counted is not None:
-        how = certainty(bottle.level.method, bottle.level.sigma, bottle.product.unit)
+        level, product = bottle.level, bottle.product
+        how = certainty(level.method, level.sigma, product.unit, product.size)
         yield DetailRow(short_date(bottle.level.counted.date(), on), "Counted", how)
     if row.last is not None and not row.past:
         yield DetailRow(use_by_in_words(row), "Use by")

@@ -6,7 +6,7 @@ from collections.abc import Callable, Hashable, Iterator, Sequence
 from functools import partial
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QCheckBox, QWidget
+from PySide6.QtWidgets import QCheckBox, QVBoxLayout, QWidget
 
 from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS, AllCautionsDialog
 from barkeep.desktop.drink.analysis_view import CautionRow, before_you_pour, correction_words
@@ -22,6 +22,7 @@ from barkeep.desktop.drink.words import (
     with_duty,
     written,
 )
+from barkeep.desktop.first_hour.greeting import Greeting
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.parts import OfParts
 from barkeep.desktop.screens.screen import ScreenContext
@@ -65,6 +66,7 @@ from barkeep.domain.stand_ins.corrections import Correction, correction_for
 CORRECTION = "tonight-correction"
 """Under which the question is asked what a drink with stand-ins needs."""
 NO_BOTTLES = "No bottles yet: every drink is short until the bar knows what is there."
+BEGIN = "Say what is there"
 
 
 TICK_SHORT = "Some do that cannot be made: tick “Also what cannot be made” to see them"
@@ -122,6 +124,7 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         self.serves = number_field("Serves", 1, 99)
         self.also_short = QCheckBox("Also what cannot be made")
         self.filters = TonightFilters()
+        self.greeting = Greeting()
         self._badge, self._picture = VerdictBadge("short"), DrinkPictureView()
         self._buttons = (
             button("Open the spec", self._open_spec),
@@ -130,6 +133,7 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         )
         """With the badge and the picture the details' own, from the first on."""
         self._prepare_filters()
+        self._prepare_greeting()
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
         set_widths(self.view, (222, 98, 70, 92, 60))
         sort_by(self.view, 4)
@@ -353,18 +357,56 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
             self.list_stack.no_match.line.setText(TICK_SHORT if is_hidden else WIDER)
 
     def _mind_empty_bar(self) -> None:
-        """Say once why every drink is short; who dismisses it is not told again."""
+        """Greet where there is no bottle; who wants the drinks all the same is told why."""
         is_empty = not self.context.bar.snapshot.bottles
         if is_empty == self._is_empty:
             return
         self._is_empty = is_empty
-        if is_empty:
-            self.banner.say(NO_BOTTLES, "info", "Go to Bottles", self._go_to_bottles)
-        elif self.banner.text == NO_BOTTLES:
+        self._greet(is_empty)
+        if not is_empty and self.banner.text == NO_BOTTLES:
             self.banner.clear()
 
-    def _go_to_bottles(self) -> None:
-        self.context.go("bottles", None)
+    def offer_bars(
+        self, look_around: Callable[[], object] | None, open_bar: Callable[[], object] | None
+    ) -> None:
+        self.greeting.offer_bars(look_around, open_bar)
+
+    def focus_list(self) -> None:
+        if self.greeting.isHidden():
+            super().focus_list()
+        else:
+            self.greeting.take_focus()
+
+    def _prepare_greeting(self) -> None:
+        """In the place of the list while there is no bottle."""
+        column = self.layout()
+        assert isinstance(column, QVBoxLayout)
+        column.addWidget(self.greeting, 1)
+        self.greeting.wanted.connect(lambda page: self.context.go(page, None))
+        self.greeting.shown_anyway.connect(self._show_all_the_same)
+        self._is_empty = not self.context.bar.snapshot.bottles
+        self._greet(self._is_empty)
+
+    def _greet(self, greets: bool) -> None:
+        had_focus = self.isAncestorOf(self.focusWidget()) if self.focusWidget() else False
+        of_the_list = (self.summary, self.search, self._filters, self.filters, self.parts_row)
+        for each in (*of_the_list, self.splitter):
+            each.setVisible(not greets)
+        self.greeting.say_drinks(len(self.context.bar.snapshot.all_specs))
+        self.greeting.setVisible(greets)
+        if had_focus and self.isVisible():
+            self.focus_list()
+
+    def _show_all_the_same(self) -> None:
+        """Show every drink with what it lacks, and why that is."""
+        self._greet(False)
+        self.banner.say(NO_BOTTLES, "info", BEGIN, self._greet_again)
+        self.focus_list()
+
+    def _greet_again(self) -> None:
+        self.banner.clear()
+        self._greet(True)
+        self.focus_list()
 
     def _open_spec(self) -> None:
         if self.current is not None:

@@ -14,6 +14,8 @@ from typing import Any
 FOLDER = "left"
 COUNT, LOG = "shelf-count", "log-"
 """Under which the count of the shelf is left, and before its id the log of a shoot."""
+LIST = "bottle-list"
+"""Under which a list of bottles is left that is not on the shelf yet."""
 START_AFRESH = "Start afresh"
 """What drops what was left, where it stands again."""
 AT = "at"

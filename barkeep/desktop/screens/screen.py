@@ -247,6 +247,11 @@ class Screen(RefusedInBanner, QWidget):
     def offer_import(self, import_bottles: Callable[[], object] | None) -> None:
         """Offer to bring in a list of bottles where the page has a place for that; None for not."""
 
+    def offer_bars(
+        self, look_around: Callable[[], object] | None, open_bar: Callable[[], object] | None
+    ) -> None:
+        """Offer the sample bar and another bar where the page has a place for that."""
+
     def likely_on_paper(self) -> tuple[str, str]:
         """What one likely asks of here: as if there were also this, or were not that."""
         return "", ""

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from barkeep.application.bar import Bar
-from barkeep.desktop.screens.kept import COUNT, LOG, KeptTyping, when_left
+from barkeep.desktop.screens.kept import COUNT, LIST, LOG, KeptTyping, when_left
 from barkeep.domain.phrases import counted
 
 
@@ -22,7 +22,7 @@ class Left:
 
 
 def what_was_left(state_folder: Path, bar: Bar) -> tuple[Left, ...]:
-    """All that was left of this bar's counts and logs, the oldest first."""
+    """All that was left of this bar's counts, lists and logs, the oldest first."""
     return tuple(_left(KeptTyping(state_folder, bar.kept_beside), bar))
 
 
@@ -35,6 +35,9 @@ def _left(kept: KeptTyping, bar: Bar) -> Iterator[Left]:
                 bottles = counted(len(values["counts"]), "bottle")
                 said = f"{bottles} counted on {when} and not written down yet."
                 yield Left(name, "bottles", said, "Go on counting")
+            elif name == LIST and values is not None and values["text"].strip():
+                said = f"A list of bottles was left on {when} and is not on the shelf yet."
+                yield Left(name, "bottle-list", said, "Go on with the list")
             elif name.startswith(LOG):
                 shoot = bar.snapshot.shoot_by_id.get(int(name.removeprefix(LOG)))
                 if shoot is not None and shoot.log is None:

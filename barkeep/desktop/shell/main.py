@@ -127,6 +127,8 @@ class Desktop(QObject):
         self.window: MainWindow | None = None
         self._bar: Bar | None = None
         self._sample: Path | None = None
+        self._home: At | None = None
+        """The bar that was shown before the sample bar."""
         self._crash: CrashDialog | None = None
         self._one: OneWindow | None = None
         self._warm_up = Thread(target=self._import_heavy, name="warm-up", daemon=True)
@@ -216,6 +218,16 @@ class Desktop(QObject):
         """Begin a new bar in a file or on a server, and show it as `open` does."""
         self._show(Wanted(location, new=True))
 
+    def look_around(self) -> None:
+        """Show a copy of the sample bar, which is gone once the program ends."""
+        home = None if self._bar is None else self._bar.at
+        self.open(self.sample())
+        self._home = home
+
+    def go_home(self) -> None:
+        """Show the owner's own bar again, or the usual one where none was shown before."""
+        self._show(Wanted(self._home))
+
     def _show(self, wanted: Wanted) -> None:
         from barkeep.application.bar import Bar, usual_bar
         from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
@@ -239,6 +251,8 @@ class Desktop(QObject):
             _edit_settings,
             _import_texts,
             new_bar=self.begin_bar,
+            look_around=self.look_around,
+            go_home=self.go_home if place == self._sample else None,
         )
         try:
             window = MainWindow(bar, self.state, self.theme, hooks)

@@ -57,6 +57,8 @@ LISTS = "Lists of bottles (*.csv);;All files (*)"
 WHOLE = "Documents of a whole bar (*.json);;All files (*)"
 CLIPBOARD = "What was pasted"
 GO_BACK = "Back to the bar as it is (F4)"
+SAMPLE = "This is a copy of the sample bar to look around in: nothing you do here is kept."
+GO_HOME = "Go to your own bar"
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +67,8 @@ class WindowHooks:
 
     `open_bar` shows the bar in a place, `new_bar` begins one there; `import_files`
     takes in files chosen or dropped, `import_texts` texts that were pasted;
-    `settings` edits the bar's settings. The last argument is the window they
+    `settings` edits the bar's settings; `look_around` shows a copy of the sample bar, and
+    `go_home`, where this is one, the owner's own bar again. The last argument is the window they
     come before.
     """
 
@@ -74,6 +77,8 @@ class WindowHooks:
     settings: Callable[[ScreenContext, QWidget], object] | None = None
     import_texts: Callable[[ScreenContext, Sequence[NamedText], QWidget], object] | None = None
     new_bar: Callable[[Location], object] | None = None
+    look_around: Callable[[], object] | None = None
+    go_home: Callable[[], object] | None = None
 
 
 class Telling(Protocol):
@@ -150,6 +155,10 @@ class MainWindow(QMainWindow):
         self.stack = _Pages()
         self.on_paper = Banner(closable=False)
         """Says over every page that the bar is shown as it is not."""
+        self.of_sample = Banner(closable=False)
+        """Says over every page that this is a copy of the sample bar, to look around in."""
+        if self.hooks.go_home is not None:
+            self.of_sample.say(SAMPLE, "info", GO_HOME, self.hooks.go_home)
         centre = self._centre()
         self.setCentralWidget(centre)
         self.toast = Toast(centre)
@@ -189,6 +198,8 @@ class MainWindow(QMainWindow):
             screen = self._pages[key].make(self.context)
             offered = self.hooks.import_files is not None
             screen.offer_import(self.import_files if offered else None)
+            can_open = self.hooks.open_bar is not None
+            screen.offer_bars(self.hooks.look_around, self.open_bar if can_open else None)
             self._screens[key] = screen
             self.stack.addWidget(screen)
         self.navigation.light(self._pages[key].stop)
@@ -478,7 +489,7 @@ class MainWindow(QMainWindow):
 
     def _centre(self) -> QWidget:
         centre = QWidget()
-        shown = column_of(self.on_paper, wide(self.stack), gap=0)
+        shown = column_of(self.of_sample, self.on_paper, wide(self.stack), gap=0)
         row_of(self.navigation, wide(shown), on=centre, gap=0)
         return centre
 

@@ -103,6 +103,18 @@ def _pairs(context: ScreenContext) -> Screen:
     return PairsScreen(context)
 
 
+def _list(context: ScreenContext) -> Screen:
+    from barkeep.desktop.first_hour.listing import BottleListScreen
+
+    return BottleListScreen(context)
+
+
+def _tick(context: ScreenContext) -> Screen:
+    from barkeep.desktop.first_hour.ticking import TickScreen
+
+    return TickScreen(context)
+
+
 def _stand_ins(context: ScreenContext) -> Screen:
     from barkeep.desktop.stand_ins.page import StandInsScreen
 
@@ -130,6 +142,10 @@ PARTS = (
         shortcut="F7",
     ),
     Page("pairs", "Buying: pa&irs", "next-bottle", _pairs, of="next-bottle", shortcut="Shift+F7"),
+    Page("tick-bottles", "Bottles: tic&k", "bottles", _tick, of="bottles", shortcut="Ctrl+Shift+T"),
+    Page(
+        "bottle-list", "Bottles: a lis&t", "bottles", _list, of="bottles", shortcut="Ctrl+Shift+V"
+    ),
 )
 """Further parts of pages."""
 

@@ -27,6 +27,8 @@ TENTHS_SIGMA = 0.05
 Two people differ by up to a tenth (*common practice*); half of that is taken
 as one sigma.
 """
+GUESSED_SIGMA = 0.25
+"""One-sigma doubt of a level nobody looked at, as a share: half full, give or take all of it."""
 VOLUME_SIGMA_ML = 5.0
 """One-sigma doubt of a volume read off a measuring jug (*common practice*)."""
 POUR_SIGMA_SHARE, POUR_SIGMA = 0.02, 1.0

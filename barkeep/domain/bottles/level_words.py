@@ -8,6 +8,7 @@ from math import hypot
 
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bottles.bottle import SIGMAS, CountMethod, variance
+from barkeep.domain.bottles.levels import is_guess
 
 METHODS: Mapping[CountMethod, str] = {
     "tenths": "judged in tenths",
@@ -55,9 +56,18 @@ def with_doubt(amount: float, sigma: float, unit: Unit) -> str:
     return f"{shown} ± {number(doubt_of(sigma), unit)}" if sigma else shown
 
 
-def certainty(method: CountMethod | None, sigma: float | None, unit: Unit) -> str:
-    """How a level was measured and how far it may be off; empty for one nobody measured."""
+GUESSED = "guessed, nobody looked"
+
+
+def certainty(
+    method: CountMethod | None, sigma: float | None, unit: Unit, size: float = 0.0
+) -> str:
+    """How a level was measured and how far it may be off; empty for one nobody measured.
+
+    In a bottle of `size` a level as unsure as a guess is called one.
+    """
     how = METHODS[method] if method else ""
+    how = GUESSED if how and is_guess(sigma, size) else how
     doubt = in_doubt(sigma or 0.0, unit)
     return ", ".join(part for part in (how, doubt) if part)
 

@@ -17,6 +17,7 @@ from barkeep.domain.amounts.amount import Amount, amount_at_start, parse_amount,
 from barkeep.domain.amounts.measures import dimension, length_cm, to_quantity
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, Dimension, Unit
 from barkeep.domain.bottles.bottle import (
+    GUESSED_SIGMA,
     SCALE_SIGMA_G,
     TENTHS_SIGMA,
     VOLUME_SIGMA_ML,
@@ -106,6 +107,16 @@ def judged(share: float, size: float) -> MeasuredLevel:
     """A share of a bottle of `size` as the eye judges it; an empty one is plain to see."""
     sigma = TENTHS_SIGMA * size
     return MeasuredLevel(share * size, "tenths", sigma if share else min(sigma, EMPTY_SIGMA))
+
+
+def guessed(size: float) -> MeasuredLevel:
+    """What a bottle holds that is open and that nobody looked at: half, give or take all of it."""
+    return MeasuredLevel(size / 2, "tenths", GUESSED_SIGMA * size)
+
+
+def is_guess(sigma: float | None, size: float) -> bool:
+    """Whether a level with this doubt was guessed rather than looked at."""
+    return sigma is not None and bool(size) and sigma >= GUESSED_SIGMA * size - _ROUNDING
 
 
 def read_weight_g(text: str) -> float:
