@@ -11,6 +11,7 @@ BOTTLE = [
     *("id", "product", "ingredient", "abv_percent", "size_ml"),
     *("level_ml", "opened", "use_by", "price"),
     *("good_until", "past", "past_because"),
+    *("place", "state", "low", "due", "stands_as", "colour"),
 ]
 COUNTED = [
     *("bottle", "expected_ml", "counted_ml", "variance_ml"),
@@ -21,6 +22,7 @@ ENTRY = [
     *("id", "product", "ingredient", "unit", "size"),
     *("level", "opened", "use_by", "price"),
     *("good_until", "past", "past_because"),
+    *("place", "state", "low", "due", "stands_as", "colour"),
 ]
 
 
@@ -206,6 +208,20 @@ class TestReceive:
         with pytest.raises(SystemExit) as left:
             barkeep("--bar", bar, "receive", "x", "--use-by", "soon")
         assert left.value.code == 2
+
+
+def test_a_bottle_is_put_at_another_place(barkeep, bar, open_bottle, snapshot):
+    title, first = open_bottle.product.title, snapshot().bottles[0]
+    said = barkeep("--bar", bar, "move", title, "--last").out
+    many = len(snapshot().bottles)
+    assert said == f"{title} stands last, {many} along the shelf.\n"
+    answer = barkeep("--bar", bar, "move", title, "--before", str(first.id), "--json").answer
+    assert answer == {"id": open_bottle.id, "product": title, "place": 1}
+    assert snapshot().bottles[0].id == open_bottle.id
+    shown = barkeep("--bar", bar, "bottles", "--json").answer["bottles"][0]
+    assert (shown["place"], shown["state"]) == (1, "open")
+    assert "name another bottle" in barkeep("--bar", bar, "move", title, "--before", title).refusal
+    assert barkeep("--bar", bar, "undo").status == 0
 
 
 def test_history_tells_every_step_with_the_level_after_it(barkeep, bar, open_bottle):

@@ -23,6 +23,8 @@ from barkeep.desktop.widgets.tips import plain_tip
 
 COPIED_SCALE = 3.0
 """How many pixels a device-independent one becomes in what is copied."""
+COPIED_LARGEST = 8_000
+"""No side of a copied picture has more pixels: a long shelf would fill the memory."""
 COPY, COPY_SVG = "Copy picture", "Copy picture as SVG"
 
 
@@ -57,9 +59,9 @@ class Picture(QWidget):
 
     def copy_image(self) -> None:
         """Put it on the clipboard as an image."""
-        size = self.size() * COPIED_SCALE
-        image = QImage(size, QImage.Format.Format_ARGB32_Premultiplied)
-        image.setDevicePixelRatio(COPIED_SCALE)
+        scale = min(COPIED_SCALE, COPIED_LARGEST / max(self.width(), self.height(), 1))
+        image = QImage(self.size() * scale, QImage.Format.Format_ARGB32_Premultiplied)
+        image.setDevicePixelRatio(scale)
         image.fill(self.palette().color(QPalette.ColorRole.Base))
         painter = QPainter(image)
         self.draw(painter, QRectF(self.rect()), current_tones())
