@@ -207,7 +207,8 @@ class ShelfPicture(Picture):
         high = scaled(TALL) - UNIT
         scale = high / max(TALLEST_CM, stands.tall_cm)
         place = Place(cell.center().x(), board - 1.0, scale)
-        draw_standing(painter, place, stands, row, tones)
+        sealed = row.bottle.level.state == "sealed"
+        draw_standing(painter, place, stands, sealed=sealed, tones=tones)
         _draw_marks(painter, QRectF(cell.left(), board - high, cell.width(), high), row, tones)
         below = QRectF(cell.left() + 3, board + 3, cell.width() - 6, cell.bottom() - board - 3)
         painter.setPen(QColor(tones.on_highlight if number == self._at else tones.text))
@@ -430,7 +431,7 @@ def _begins(row: BottleRow, wanted: str) -> bool:
 
 
 def draw_standing(
-    painter: QPainter, place: Place, stands: Standing, row: BottleRow, tones: Tones
+    painter: QPainter, place: Place, stands: Standing, *, sealed: bool, tones: Tones
 ) -> None:
     """Draw a bottle, a jar or a bowl with what is in it, standing on the board."""
     inside = outline_of(stands.inside, place)
@@ -447,9 +448,7 @@ def draw_standing(
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.drawPath(inside)
     if stands.form != "bowl":
-        _draw_closure(
-            painter, place, stands, sealed=row.bottle.level.state == "sealed", tones=tones
-        )
+        _draw_closure(painter, place, stands, sealed=sealed, tones=tones)
 
 
 def _draw_liquid(

@@ -7,6 +7,7 @@ in a jar; what is counted lies in a bowl. Lengths in cm above the board.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from math import ceil
 from typing import Literal
 
 from barkeep.domain.bottles.bottle import Bottle
@@ -22,12 +23,16 @@ MOST_PIECES = 7
 """More pieces do not lie in a drawn bowl."""
 
 
-def _round(*rows: tuple[float, float]) -> Profile:
+def _round(rows: tuple[tuple[float, float], ...]) -> Profile:
     return Profile("round", tuple(Station(high, wide, wide) for high, wide in rows))
 
 
-JAR = _round((0.5, 7.6), (0.9, 8.6), (11.0, 8.6), (12.0, 8.0), (13.0, 7.8))
-BOWL = _round((0.6, 4.4), (1.2, 7.0), (3.0, 9.6), (5.0, 10.6))
+JAR = _round(((0.5, 7.6), (0.9, 8.6), (11.0, 8.6), (12.0, 8.0), (13.0, 7.8)))
+BOWL = _round(((0.6, 4.4), (1.2, 7.0), (3.0, 9.6), (5.0, 10.6)))
+
+
+JAR_FULL = 0.94
+"""A full jar is filled to this share of its brim."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,9 +74,20 @@ def standing(bottle: Bottle, tree: FamilyTree, looks: Looks) -> Standing:
             tint=tint,
             colour=colour,
         )
+    profile = JAR if product.unit == "g" else BOWL
+    surface, pieces = profile.base_cm, 0
     if product.unit == "g":
-        surface = JAR.height_of(JAR.brimful_ml * 0.94 * min(1.0, bottle.share))
-        return Standing("jar", "jar", JAR.stations, JAR.brim_cm + 1.2, surface, tint, colour)
-    pieces = min(MOST_PIECES, -int(-bottle.level.amount // 1))
-    foot = BOWL.base_cm
-    return Standing("bowl", "bowl", BOWL.stations, BOWL.brim_cm + 3.0, foot, tint, colour, pieces)
+        surface = JAR.height_of(JAR.brimful_ml * JAR_FULL * min(1.0, bottle.share))
+    else:
+        pieces = min(MOST_PIECES, ceil(bottle.level.amount))
+    form: Form = "jar" if product.unit == "g" else "bowl"
+    return Standing(
+        form=form,
+        shape=form,
+        inside=profile.stations,
+        tall_cm=profile.brim_cm + 1.2,
+        surface_cm=surface,
+        tint=tint,
+        colour=colour,
+        pieces=pieces,
+    )

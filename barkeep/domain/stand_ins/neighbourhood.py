@@ -94,7 +94,7 @@ def neighbourhood(knowledge: Knowledge, owned: Collection[str], key: str) -> Nei
 
 @dataclass(frozen=True, slots=True)
 class _There:
-    """Whether the bar has a kind, or one below it."""
+    """Whether the bar has a kind, or one below it; with that, its neighbours."""
 
     tree: FamilyTree
     owned: frozenset[str]
@@ -102,16 +102,35 @@ class _There:
     def __call__(self, key: str) -> bool:
         return not self.owned.isdisjoint(self.tree.at_or_below(key))
 
+    def near(
+        self,
+        key: str,
+        relation: Relation,
+        why: str,
+        *,
+        closeness: float | None = None,
+        own: bool = False,
+    ) -> Neighbour:
+        return Neighbour(
+            key=key,
+            name=self.tree.name(key),
+            relation=relation,
+            why=why,
+            there=self(key),
+            closeness=closeness,
+            own=own,
+        )
+
 
 def _family(key: str, tree: FamilyTree, there: _There) -> Iterator[Neighbour]:
     for above in tree.upwards(key):
         why = f"{tree.name(key)} is a kind of {tree.in_sentence(above)}."
-        yield Neighbour(above, tree.name(above), "above", why, there(above))
+        yield there.near(above, "above", why)
     for below in _by_name(tree.children(key), tree):
         asked = tree.only_when_asked(below, key)
         how = "poured for it only when asked" if asked else "poured for it exactly"
         why = f"{tree.name(below)} is a kind of {tree.in_sentence(key)}, {how}."
-        yield Neighbour(below, tree.name(below), "below", why, there(below))
+        yield there.near(below, "below", why)
 
 
 def _standing(knowledge: Knowledge, key: str, there: _There) -> Iterator[Neighbour]:
@@ -131,15 +150,7 @@ def _stand_in(entry: StandIn, relation: Relation, tree: FamilyTree, there: _Ther
     whose = ", by your own entry" if entry.own else ""
     pair = f"{tree.in_sentence(entry.offered)} for {tree.in_sentence(entry.wanted)}"
     why = f"{as_sentence(f'{close}{ratio}{whose}, {pair}: {entry.why}')} {scope_in_words(entry)}"
-    return Neighbour(
-        key=key,
-        name=tree.name(key),
-        relation=relation,
-        why=why.strip(),
-        there=there(key),
-        closeness=entry.closeness,
-        own=entry.own,
-    )
+    return there.near(key, relation, why.strip(), closeness=entry.closeness, own=entry.own)
 
 
 def _made(knowledge: Knowledge, key: str, there: _There) -> Iterator[Neighbour]:
@@ -153,19 +164,10 @@ def _made(knowledge: Knowledge, key: str, there: _There) -> Iterator[Neighbour]:
             elif each.ingredient == key:
                 makes.setdefault(recipe.made, recipe)
     for given, recipe in inputs.items():
-        yield Neighbour(
-            given,
-            tree.name(given),
-            "made_from",
-            _recipe(recipe, tree),
-            there(given),
-            own=recipe.own,
-        )
+        yield there.near(given, "made_from", _recipe(recipe, tree), own=recipe.own)
     for made in _by_name(makes, tree):
         recipe = makes[made]
-        yield Neighbour(
-            made, tree.name(made), "makes", _recipe(recipe, tree), there(made), own=recipe.own
-        )
+        yield there.near(made, "makes", _recipe(recipe, tree), own=recipe.own)
 
 
 def _recipe(recipe: MadeFrom, tree: FamilyTree) -> str:

@@ -10,7 +10,7 @@ names all of it stands in one column. Lengths in pixels.
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from barkeep.domain.stand_ins.neighbourhood import HEADINGS, Neighbour, Neighbourhood, Relation
@@ -59,11 +59,6 @@ class Box:
     def holds(self, point: Point) -> bool:
         """Whether a point lies in it."""
         return self.x <= point[0] <= self.right and self.y <= point[1] <= self.bottom
-
-    def meets(self, other: Box) -> bool:
-        """Whether the two share more than an edge."""
-        across = self.x < other.right and other.x < self.right
-        return across and self.y < other.bottom and other.y < self.bottom
 
 
 @dataclass(frozen=True, slots=True)
@@ -224,7 +219,13 @@ class _Planner:
             else:
                 stops.append(self._stop(each, line, columns, middle))
         high = (last - top + 1) * self.line + 2.0 * GAP
-        return TrackPlan(self.wide, high, middle, tuple(headings), tuple(stops))
+        return TrackPlan(
+            wide=self.wide,
+            high=high,
+            middle=middle,
+            headings=tuple(headings),
+            stops=tuple(stops),
+        )
 
     @property
     def _is_narrow(self) -> bool:
@@ -306,19 +307,19 @@ class _Planner:
         near = row.what if isinstance(row.what, Neighbour) else None
         more = row.what if isinstance(row.what, int) else 0
         mark = columns.mark(row.side, None if near is None else near.closeness)
-        made = Stop(row.relation, row.side, line, (mark, line.middle[1]), (), near, more)
-        figure = f"{made.figure}  " if made.figure else ""
-        x, room = columns.label(row.side, mark, self._words(f"{figure}{made.words}"))
-        label = Box(x, line.y, room, line.high)
-        return Stop(
+        at = (mark, line.middle[1])
+        bare = Stop(
             relation=row.relation,
             side=row.side,
-            label=label,
-            mark=made.mark,
-            line=_track(made.mark, row.side, columns, middle),
+            label=line,
+            mark=at,
+            line=_track(at, row.side, columns, middle),
             neighbour=near,
             more=more,
         )
+        figure = f"{bare.figure}  " if bare.figure else ""
+        x, room = columns.label(row.side, mark, self._words(f"{figure}{bare.words}"))
+        return replace(bare, label=Box(x, line.y, room, line.high))
 
 
 _INNER: tuple[Relation, ...] = ("above", "below")

@@ -127,13 +127,13 @@ def test_the_mouse_reads_chooses_and_counts(window, shelf):
 
 def test_of_five_hundred_only_what_is_seen_is_painted(qtbot, tmp_path, clock, monkeypatch):
     drawn: list[str] = []
-    draw = shelf_module.draw_standing
+    write = shelf_module._draw_name
 
-    def noted(painter, place, stands, row, tones):
-        drawn.append(row.bottle.product.name)
-        draw(painter, place, stands, row, tones)
+    def noted(painter, room, name):
+        drawn.append(name)
+        write(painter, room, name)
 
-    monkeypatch.setattr(shelf_module, "draw_standing", noted)
+    monkeypatch.setattr(shelf_module, "_draw_name", noted)
     with Bar.open(tmp_path / "big.bar", clock=clock) as bar:
         bar.imports.bottles([imported(number) for number in range(500)])
         with bottles_page(bar, qtbot, tmp_path) as page:

@@ -11,6 +11,7 @@ from barkeep.desktop.look.metrics import TypeSize, font_of
 from barkeep.domain.stand_ins.neighbourhood import RELATIONS, neighbourhood
 from barkeep.domain.stand_ins.track_plan import track_plan
 from tests.desktop.pages import settle
+from tests.domain.stand_ins.test_neighbourhood import overlaps
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -122,5 +123,4 @@ def test_labels_keep_apart_in_the_real_type(window, picture, qtbot):
         plan = track_plan(
             around, 264.0, metrics.height() + 4, metrics.horizontalAdvance, opened=RELATIONS
         )
-        for n, box in enumerate(plan.labels):
-            assert not any(box.meets(other) for other in plan.labels[n + 1 :]), kind
+        assert not overlaps(plan), kind

@@ -8,7 +8,7 @@ from barkeep.application.knowledge import shipped
 from barkeep.domain.bottles.bottle import Bottle, Level, Product
 from barkeep.domain.bottles.shapes import Profile
 from barkeep.domain.drink.looks import shipped_looks
-from barkeep.domain.drink.shelf import JAR, MOST_PIECES, standing
+from barkeep.domain.drink.shelf import JAR, JAR_FULL, MOST_PIECES, standing
 
 TREE, LOOKS = shipped().tree, shipped_looks()
 
@@ -46,6 +46,6 @@ def test_what_is_drawn_below_the_surface_is_what_is_left(size, share):
 
 def test_jars_fill_evenly_and_bowls_hold_what_can_be_counted():
     half = standing(held("coffee-bean", 250, 125, "g"), TREE, LOOKS)
-    assert JAR.volume_to(half.surface_cm) == pytest.approx(0.47 * JAR.brimful_ml)
+    assert JAR.volume_to(half.surface_cm) == pytest.approx(0.5 * JAR_FULL * JAR.brimful_ml)
     pieces = [standing(held("lime", 40, each, "each"), TREE, LOOKS).pieces for each in (0, 2.5, 40)]
     assert pieces == [0, 3, MOST_PIECES]

@@ -9,7 +9,7 @@ import pytest
 from barkeep.application.knowledge import shipped
 from barkeep.domain.ingredients.relations import NoStandIn, StandIn
 from barkeep.domain.stand_ins.neighbourhood import RELATIONS, neighbourhood
-from barkeep.domain.stand_ins.track_plan import LEAST_CLOSE, MOST, TrackPlan, track_plan
+from barkeep.domain.stand_ins.track_plan import LEAST_CLOSE, MOST, Box, TrackPlan, track_plan
 
 KNOWN = shipped()
 LINE = 18.0
@@ -28,8 +28,14 @@ def drawn(key: str, wide: float = 460.0, opened=()) -> TrackPlan:
     return track_plan(around(key), wide, LINE, letters, opened=opened)
 
 
-def overlaps(plan: TrackPlan) -> list[tuple[object, object]]:
-    return [pair for pair in combinations(plan.labels, 2) if pair[0].meets(pair[1])]
+def meet(one: Box, other: Box) -> bool:
+    """Whether the two share more than an edge."""
+    across = one.x < other.right and other.x < one.right
+    return across and one.y < other.bottom and other.y < one.bottom
+
+
+def overlaps(plan: TrackPlan) -> list[tuple[Box, Box]]:
+    return [pair for pair in combinations(plan.labels, 2) if meet(*pair)]
 
 
 @pytest.mark.parametrize(("wide", "opened"), [(300.0, RELATIONS), (460.0, ()), (1200.0, RELATIONS)])
