@@ -24,9 +24,10 @@ from barkeep.cli.output import Answer, iso, level_bar, rounded, table
 from barkeep.domain.amounts.measures import show_quantity, show_volume
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Entry
+from barkeep.domain.bottles.bottle import Bottle, BottleFacts
 from barkeep.domain.bottles.containers import container_for, like_tare
-from barkeep.domain.bottles.level_words import certainty
+from barkeep.domain.bottles.level_steps import LevelStep, level_steps
+from barkeep.domain.bottles.level_words import certainty, in_doubt
 from barkeep.domain.bottles.levels import parse_level
 from barkeep.domain.bottles.paid import Payment, payment_in_words
 from barkeep.domain.drink.looks import shipped_looks
@@ -151,37 +152,43 @@ _WITHOUT_AMOUNT = ("open", "empty")
 def history(arguments: Arguments, bar: Bar) -> Answer:
     """A bottle's entries, oldest first, each with the level after it."""
     bottle = find_bottle(bar.snapshot, arguments.bottle)
-    steps = bar.inventory.history(bottle.id)
     title, unit = bottle.product.title, bottle.product.unit
-    head = ("when", "what", "amount", "level", "how", "note")
-    rows = table(head, [_entry_row(*each, unit) for each in steps], right="llrr")
+    entries = [entry for entry, _level in bar.inventory.history(bottle.id)]
+    steps = level_steps(entries, unit)
+    head = ("when", "what", "amount", "level", "doubt", "how", "note")
+    rows = table(head, [_entry_row(each, unit) for each in steps], right="llrrr")
     return Answer(
-        lambda: {"bottle": title, "unit": unit, "entries": [_entry_json(*each) for each in steps]},
+        lambda: {"bottle": title, "unit": unit, "entries": [_entry_json(each) for each in steps]},
         f"{title} (#{bottle.id})\n{rows}",
     )
 
 
-def _entry_json(entry: Entry, level: float) -> dict[str, object]:
+def _entry_json(step: LevelStep) -> dict[str, object]:
+    """`sigma` is how sure a count was, `level_sigma` how sure the level is after the entry."""
+    entry = step.entry
     amount = None if entry.kind in _WITHOUT_AMOUNT else rounded(entry.amount, 2)
     return {
         "at": entry.at.isoformat(timespec="seconds"),
         "kind": entry.kind,
         "amount": amount,
-        "level": rounded(level, 2),
+        "level": rounded(step.after, 2),
         "method": entry.method,
         "sigma": rounded(entry.sigma, 2),
         "note": entry.note,
+        "level_sigma": rounded(step.after_sigma, 2),
     }
 
 
-def _entry_row(entry: Entry, level: float, unit: Unit) -> tuple[str, ...]:
+def _entry_row(step: LevelStep, unit: Unit) -> tuple[str, ...]:
+    entry = step.entry
     sign = "−" if entry.amount < 0 else ""
     amount = sign + show_quantity(abs(entry.amount), unit)
     return (
         f"{entry.at:%Y-%m-%d %H:%M}",
         entry.kind,
         "" if entry.kind in _WITHOUT_AMOUNT else amount,
-        show_quantity(level, unit),
+        show_quantity(step.after, unit),
+        in_doubt(step.after_sigma, unit),
         certainty(entry.method, entry.sigma, unit),
         entry.note,
     )

@@ -229,7 +229,11 @@ def test_history_tells_every_step_with_the_level_after_it(barkeep, bar, open_bot
     answer = barkeep("--bar", bar, "history", str(open_bottle.id), "--json").answer
     assert list(answer) == ["bottle", "unit", "entries"]
     first, *_, last = answer["entries"]
-    assert list(first) == ["at", "kind", "amount", "level", "method", "sigma", "note"]
+    assert list(first) == [
+        *("at", "kind", "amount", "level", "method", "sigma", "note"),
+        "level_sigma",
+    ]
+    assert last["level_sigma"] == 5
     assert first["kind"] == "receive"
     assert (last["kind"], last["level"], last["method"], last["sigma"]) == (
         "count",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QBuffer, QEvent, QIODevice, QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QBuffer, QEvent, QIODevice, QPoint, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import (
     QAction,
     QColor,
@@ -99,11 +99,13 @@ class Picture(QWidget):
             painter.setPen(QColor(current_tones().accent))
             painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 1, -1, -1), RADIUS, RADIUS)
 
+    def show_tip(self, words: str, at: QPoint) -> None:
+        """Say something beside a point of it, as the mouse would have it said there."""
+        QToolTip.showText(self.mapToGlobal(at), plain_tip(words), self)
+
     def event(self, event: QEvent) -> bool:
         if isinstance(event, QHelpEvent) and event.type() == QEvent.Type.ToolTip:
-            QToolTip.showText(
-                event.globalPos(), plain_tip(self.says_at(QPointF(event.pos()))), self
-            )
+            self.show_tip(self.says_at(QPointF(event.pos())), event.pos())
             return True
         return super().event(event)
 
