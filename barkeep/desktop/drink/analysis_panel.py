@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QBrush,
     QColor,
@@ -100,7 +100,7 @@ class BalancePicture(Picture):
         super().paintEvent(event)
         if self.is_new:
             self.is_new = False
-            self.seen.emit()
+            QTimer.singleShot(0, self, self.seen.emit)  # whoever hears it may be in mid-change now
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         steps = {

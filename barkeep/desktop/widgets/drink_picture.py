@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from math import cos, pi, sin, sqrt
+from zlib import crc32
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QBrush, QColor, QLinearGradient, QPainter, QPainterPath, QPen
 
-from barkeep.desktop.look.tones import Tones, blend
+from barkeep.desktop.look.tones import Tones, blend, read_tones
 from barkeep.desktop.widgets.glass import Place, liquid_colour, outline_of
-from barkeep.desktop.widgets.picture import Picture
+from barkeep.desktop.widgets.picture import Picture, svg_of
 from barkeep.domain.drink.looks import Form, Stuff
 from barkeep.domain.drink.picture import DrawnGarnish, DrinkPicture
 
@@ -48,6 +50,23 @@ class DrinkPictureView(Picture):
     def draw(self, painter: QPainter, rect: QRectF, tones: Tones) -> None:
         if self.shown is not None:
             draw_drink(painter, rect, self.shown, tones)
+
+
+def drink_svg(drink: DrinkPicture) -> str:
+    """A drink as an SVG element that stands in a page on white paper, beside others of its like."""
+    size, tones = QSize(180, 225), read_tones("light")
+    room = QRectF(0.0, 0.0, size.width(), size.height())
+    written = svg_of(
+        size, lambda painter: draw_drink(painter, room, drink, tones), title="", words=""
+    ).decode()
+    element = _NAMING.sub("", written[written.index("<svg") :]).strip()
+    # What is named in it (a cup's shine) must have another name in each drink of a page.
+    own = f"d{crc32(drink.in_words.encode()):08x}-"
+    return _NAMED.sub(lambda found: f"{found[1]}{own}{found[2]}", element)
+
+
+_NAMING = re.compile(r"<(title|desc)>.*?</\1>\s*", re.DOTALL)
+_NAMED = re.compile(r"(\bid=\"|url\(#)([\w-]+)")
 
 
 def draw_drink(painter: QPainter, rect: QRectF, drink: DrinkPicture, tones: Tones) -> None:

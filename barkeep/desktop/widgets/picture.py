@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import QBuffer, QEvent, QIODevice, QPoint, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import (
     QAction,
@@ -26,6 +28,23 @@ COPIED_SCALE = 3.0
 COPIED_LARGEST = 8_000
 """No side of a copied picture has more pixels: a long shelf would fill the memory."""
 COPY, COPY_SVG = "Copy picture", "Copy picture as SVG"
+
+
+def svg_of(size: QSize, draw: Callable[[QPainter], object], *, title: str, words: str) -> bytes:
+    """What is drawn as an SVG document, its words as the description."""
+    buffer = QBuffer()
+    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
+    made = QSvgGenerator(QSvgGenerator.SvgVersion.Svg11)  # the plainer one cuts nothing off
+    made.setOutputDevice(buffer)
+    made.setSize(size)
+    made.setResolution(96)  # as pages have it; else it would be drawn a third larger
+    made.setViewBox(QRectF(QPointF(), size.toSizeF()))
+    made.setTitle(title)
+    made.setDescription(words)
+    painter = QPainter(made)
+    draw(painter)
+    painter.end()
+    return bytes(buffer.data().data())
 
 
 class Picture(QWidget):
@@ -75,18 +94,12 @@ class Picture(QWidget):
 
     def as_svg(self) -> bytes:
         """It as an SVG document, its words as the description."""
-        buffer = QBuffer()
-        buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-        made = QSvgGenerator()
-        made.setOutputDevice(buffer)
-        made.setSize(self.size())
-        made.setViewBox(self.rect())
-        made.setTitle(self.accessibleName())
-        made.setDescription(self.accessibleDescription())
-        painter = QPainter(made)
-        self.draw(painter, QRectF(self.rect()), current_tones())
-        painter.end()
-        return bytes(buffer.data().data())
+        return svg_of(
+            self.size(),
+            lambda painter: self.draw(painter, QRectF(self.rect()), current_tones()),
+            title=self.accessibleName(),
+            words=self.accessibleDescription(),
+        )
 
     def minimumSizeHint(self) -> QSize:
         return self.sizeHint()
