@@ -615,7 +615,7 @@ class BottlesScreen(TableScreen[BottleRow]):
         self.look_button = button("As a picture", self.turn_look)
         keys = self.actions_by_key["look"].shortcut().toString()
         self.look_button.setToolTip(f"Turn between the list and the picture ({keys})")
-        self.add_header_button(self.look_button)
+        self.add_filter(self.look_button)
         self.add_header_button(self.add_button)
         self.add_header_button(self.count_button)
 

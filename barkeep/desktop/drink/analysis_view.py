@@ -211,16 +211,7 @@ def _bars(analysis: Analysis, kin: Sequence[Kin] = ()) -> Iterator[BalanceBar]:
     }
     for figure, value in figures_of(analysis).items():
         label, end, _unit = _SCALES[figure]
-        marks = (
-            KinMark(
-                each.name,
-                _shown(figure, each.figures[figure]),
-                each.figures[figure] / end,
-                each.own,
-            )
-            for each in kin
-            if figure in each.figures
-        )
+        marks = (_kin_mark(each, figure) for each in kin if figure in each.figures)
         bar = BalanceBar(
             label=label,
             value=_shown(figure, value),
