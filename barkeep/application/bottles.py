@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
 from functools import partial
 from math import isfinite
@@ -196,10 +196,27 @@ class Inventory(UseCases):
             for bottle_id in bottle_ids:
                 there("bottle", along.get(bottle_id), bottle_id)
             rest = [bottle_id for bottle_id in along if bottle_id not in set(bottle_ids)]
-            for position, bottle_id in enumerate((*bottle_ids, *rest)):
-                if along[bottle_id].position != position:
-                    work.change("bottle", (bottle_id,), position=position)
+            _put_along(work, along, (*bottle_ids, *rest))
         return self._session.finished(work, lambda bar: bar.bottles)
+
+    def move(self, bottle_id: int, before: int | None) -> Done[Bottle]:
+        """Put a bottle right before another along the shelf, or behind all others.
+
+        Raises `UnknownName`, and `InvalidField` for a place before itself.
+        """
+        if before == bottle_id:
+            raise InvalidField("before", f"#{before}", "name another bottle")
+
+        def put(work: UnitOfWork, _bottle: Bottle) -> None:
+            along = {each.id: each for each in bottle_rows.read_bottles(work.connection)}
+            order = [each for each in along if each != bottle_id]
+            place = len(order)
+            if before is not None:
+                there("bottle", along.get(before), before)
+                place = order.index(before)
+            _put_along(work, along, (*order[:place], bottle_id, *order[place:]))
+
+        return on_bottle(self._session, bottle_id, "Move", put)
 
     def redate(
         self,
@@ -250,6 +267,12 @@ class Inventory(UseCases):
     ) -> int:
         work.label = f"Receive {product.title}"
         return shelve(self._session, work=work, product=product, amount=amount, facts=facts)
+
+
+def _put_along(work: UnitOfWork, along: Mapping[int, Bottle], bottle_ids: Iterable[int]) -> None:
+    for position, bottle_id in enumerate(bottle_ids):
+        if along[bottle_id].position != position:
+            work.change("bottle", (bottle_id,), position=position)
 
 
 def _note(work: UnitOfWork, product: Product, payment: Payment | None, facts: BottleFacts) -> None:

@@ -12,6 +12,7 @@ from barkeep.documents.printed.blocks import job_text
 from barkeep.documents.printed.camera import CameraDrink, camera_drink
 from barkeep.documents.printed.cards import CardContent, DrinkFacts, card_content
 from barkeep.documents.printed.descriptions import (
+    Draw,
     description_html,
     description_markdown,
     description_text,
@@ -237,7 +238,8 @@ OF_SPECS: tuple[Kind, ...] = ("card", "menu", "description")
 class PrintChoice:
     """What is printed how. `paper` None is the card itself; `card` counts for cards and labels.
 
-    `strength` and `allergens` say whether a menu marks them.
+    `strength` and `allergens` say whether a menu marks them. A web page shows the drinks
+    where somebody can `draw` them.
     """
 
     template: Template
@@ -248,6 +250,7 @@ class PrintChoice:
     title: str = ""
     strength: bool = True
     allergens: bool = True
+    draw: Draw | None = None
 
     @property
     def kind(self) -> Kind:
@@ -307,6 +310,10 @@ def _described(
     return lambda choice, snapshot: write(described_of(choice.specs, snapshot))
 
 
+def _as_page(choice: PrintChoice, snapshot: Snapshot) -> str:
+    return description_html(described_of(choice.specs, snapshot), draw=choice.draw)
+
+
 def _as_specs(suffix: str) -> Callable[[PrintChoice, Snapshot], str]:
     return lambda choice, snapshot: exported(
         choice.specs, f"specs{suffix}", snapshot.knowledge.tree, snapshot.settings.units
@@ -316,7 +323,7 @@ def _as_specs(suffix: str) -> Callable[[PrintChoice, Snapshot], str]:
 _DESCRIPTIONS = (
     TextForm("Description as text", ".txt", _described(description_text)),
     TextForm("Description as Markdown", ".md", _described(description_markdown)),
-    TextForm("Description as a web page", ".html", _described(description_html)),
+    TextForm("Description as a web page", ".html", _as_page),
 )
 _SPECS = tuple(
     TextForm(f"Specs as {each.title}", each.suffix, _as_specs(each.suffix))
@@ -423,13 +430,18 @@ def camera_drinks(specs: Iterable[tuple[Spec, int]], snapshot: Snapshot) -> tupl
     tree, settings = snapshot.knowledge.tree, snapshot.settings
     return tuple(
         camera_drink(
-            spec, tree, settings, serves=max(1, serves), cautions=_cautions(spec, snapshot)
+            spec,
+            tree,
+            settings,
+            serves=max(1, serves),
+            cautions=_cautions(facts),
+            picture=facts.picture,
         )
         for spec, serves in specs
+        for facts in [drink_facts(spec, snapshot)]
     )
 
 
-def _cautions(spec: Spec, snapshot: Snapshot) -> tuple[str, ...]:
-    facts = drink_facts(spec, snapshot)
+def _cautions(facts: DrinkFacts) -> tuple[str, ...]:
     allergens = (f"Allergens: {', '.join(facts.allergens)}.",) if facts.allergens else ()
     return (*allergens, *facts.cautions)

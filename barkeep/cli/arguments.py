@@ -42,6 +42,7 @@ COMMANDS = (
     Command("tare", "write down what an empty or full bottle weighs", "counting:tare"),
     Command("dasher", "say what one dash from a bottle comes to", "counting:dasher"),
     Command("receive", "put a bottle of a known product on the shelf", "shelf:receive"),
+    Command("move", "put a bottle at another place along the shelf", "shelf:move"),
     Command(
         "product",
         "the labels the bar knows, and a bottle's dates",

@@ -18,7 +18,12 @@ from barkeep.application.imports import (
     preview,
 )
 from barkeep.application.kept_backups import holds_nothing
-from barkeep.application.publishing import cards_of, list_of_bottles, specs_to_export
+from barkeep.application.publishing import (
+    cards_of,
+    drink_facts,
+    list_of_bottles,
+    specs_to_export,
+)
 from barkeep.cli.arguments import DRINK, Arguments, argument, command, flag
 from barkeep.cli.backups import YES, named_bar, replaced_by
 from barkeep.cli.bar_source import STDIN, in_bar, opened_bar, read_document, shown_name
@@ -431,9 +436,16 @@ def publish(arguments: Arguments, bar: Bar) -> Answer:
     """One description, printed or written."""
     spec = find_spec(bar.snapshot, arguments.name)
     text = _published(spec, arguments.form, bar.snapshot)
+    picture = drink_facts(spec, bar.snapshot).picture
     file = None if arguments.to is None else str(bar.write_file(arguments.to, text))
     return Answer(
-        lambda: {"spec": spec.name, "as": arguments.form, "file": file, "text": text},
+        lambda: {
+            "spec": spec.name,
+            "as": arguments.form,
+            "file": file,
+            "text": text,
+            "picture": None if picture is None else picture.in_words,
+        },
         text.removesuffix("\n") if file is None else f"{spec.name} was written to {file}.",
     )
 

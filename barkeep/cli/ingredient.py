@@ -28,6 +28,13 @@ from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import as_sentence, folded
+from barkeep.domain.stand_ins.neighbourhood import (
+    HEADINGS,
+    RELATIONS,
+    Neighbour,
+    Neighbourhood,
+    neighbourhood,
+)
 from barkeep.errors import InvalidField, UnknownName, spoken_list
 
 NAME = argument("name", metavar="NAME")
@@ -106,13 +113,44 @@ def change(arguments: Arguments, bar: Bar) -> Answer:
     return _answer(done.value, bar, f"{verb} {_told(done.value, bar)}.")
 
 
-@command(NAME)
+@command(NAME, flag("--neighbours", "with its family, what stands in, and what it is made of"))
 @in_bar
 def show(arguments: Arguments, bar: Bar) -> Answer:
     """One ingredient."""
     tree = bar.snapshot.knowledge.tree
     found = bar.knowledge.as_said(find_ingredient(tree, arguments.name))
-    return _answer(found, bar, "\n".join(_facts(found, bar)))
+    if not arguments.neighbours:
+        return _answer(found, bar, "\n".join(_facts(found, bar)))
+    snapshot, own = bar.snapshot, bar.knowledge.standings
+    around = neighbourhood(snapshot.knowledge, snapshot.owned, found.key)
+    return Answer(
+        lambda: {
+            "ingredients": [_json(found, bar, own)],
+            "neighbours": [_neighbour_json(each) for each in around.neighbours],
+            "none_because": around.none_because or None,
+        },
+        [*_facts(found, bar), "", *_around(around)],
+    )
+
+
+def _neighbour_json(near: Neighbour) -> dict[str, object]:
+    return {
+        "ingredient": near.name,
+        "relation": near.relation,
+        "closeness": near.closeness,
+        "why": near.why,
+        "there": near.there,
+        "own": near.own,
+    }
+
+
+def _around(around: Neighbourhood) -> Iterator[str]:
+    for relation in RELATIONS:
+        if near := around.by(relation):
+            yield HEADINGS[relation]
+            yield from (f"  {each.in_words}" for each in near)
+    if around.none_because:
+        yield f"Nothing stands in for it: {around.none_because}."
 
 
 @command(argument("kind", metavar="KIND", nargs="?"), flag("--own", "only the owner's own"))

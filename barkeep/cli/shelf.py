@@ -1,4 +1,4 @@
-"""`barkeep bottles`, `pantry`, `history` and `receive`: what is on the shelf, and what came."""
+"""`barkeep bottles`, `pantry`, `history`, `receive` and `move`: the shelf, and what came."""
 
 from __future__ import annotations
 
@@ -16,17 +16,22 @@ from barkeep.cli.arguments import (
     argument,
     command,
     day,
+    flag,
+    one_of,
 )
 from barkeep.cli.bar_source import in_bar
 from barkeep.cli.output import Answer, iso, level_bar, rounded, table
 from barkeep.domain.amounts.measures import show_quantity, show_volume
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle, BottleFacts, Entry
+from barkeep.domain.bottles.bottle import Bottle, BottleFacts
 from barkeep.domain.bottles.containers import container_for, like_tare
-from barkeep.domain.bottles.level_words import certainty
+from barkeep.domain.bottles.level_steps import LevelStep, level_steps
+from barkeep.domain.bottles.level_words import certainty, in_doubt
 from barkeep.domain.bottles.levels import parse_level
 from barkeep.domain.bottles.paid import Payment, payment_in_words
+from barkeep.domain.drink.looks import shipped_looks
+from barkeep.domain.drink.shelf import standing
 from barkeep.domain.phrases import counted
 from barkeep.errors import InvalidField
 
@@ -36,12 +41,13 @@ from barkeep.errors import InvalidField
 def bottles(_arguments: Arguments, bar: Bar) -> Answer:
     """The bottles along the shelf."""
     snapshot = bar.snapshot
-    poured = [each for each in snapshot.bottles if each.product.unit == "ml"]
+    along = _along(snapshot, poured=True)
+    poured = [each for _place, each in along]
     head = ("id", "product", "ingredient", "% vol", "level", "", "of", "use by")
     rows = [_row(each, snapshot, _poured_cells(each)) for each in poured]
     how_many = f"{counted(len(poured), 'bottle')} in {snapshot.settings.name}."
     return Answer(
-        lambda: {"bottles": [_json(each, snapshot, _poured_json(each)) for each in poured]},
+        lambda: {"bottles": [_json(*each, snapshot, _poured_json(each[1])) for each in along]},
         [table(head, rows, right="rllrrlr"), "", how_many, *_off(poured, snapshot)],
     )
 
@@ -51,13 +57,20 @@ def bottles(_arguments: Arguments, bar: Bar) -> Answer:
 def pantry(_arguments: Arguments, bar: Bar) -> Answer:
     """What is not poured, along the shelf."""
     snapshot = bar.snapshot
-    kept = [each for each in snapshot.bottles if each.product.unit != "ml"]
+    along = _along(snapshot, poured=False)
+    kept = [each for _place, each in along]
     rows = [_row(each, snapshot, _kept_cells(each)) for each in kept]
     head = ("id", "product", "ingredient", "level", "of", "use by")
     return Answer(
-        lambda: {"pantry": [_json(each, snapshot, _kept_json(each)) for each in kept]},
+        lambda: {"pantry": [_json(*each, snapshot, _kept_json(each[1])) for each in along]},
         [table(head, rows, right="rllrr"), *_off(kept, snapshot)],
     )
+
+
+def _along(snapshot: Snapshot, *, poured: bool) -> list[tuple[int, Bottle]]:
+    """What is poured, or is not, each with its place along the whole shelf from 1."""
+    along = enumerate(snapshot.bottles, 1)
+    return [(place, each) for place, each in along if (each.product.unit == "ml") == poured]
 
 
 def _off(bottles: Iterable[Bottle], snapshot: Snapshot) -> Iterator[str]:
@@ -66,10 +79,14 @@ def _off(bottles: Iterable[Bottle], snapshot: Snapshot) -> Iterator[str]:
     yield from filter(None, map(snapshot.off_in_words, held))
 
 
-def _json(bottle: Bottle, snapshot: Snapshot, amounts: Mapping[str, object]) -> dict[str, object]:
+def _json(
+    place: int, bottle: Bottle, snapshot: Snapshot, amounts: Mapping[str, object]
+) -> dict[str, object]:
     """`past` is what it is past its date; null where it is good still, always keeps or is empty."""
     tree, end = snapshot.knowledge.tree, snapshot.ends.get(bottle.id)
-    is_off = end is not None and bottle.level.amount > 0.0 and end.is_over(snapshot.on)
+    is_held = end is not None and bottle.level.amount > 0.0
+    is_off = is_held and end is not None and end.is_over(snapshot.on)
+    seen = standing(bottle, tree, shipped_looks())
     return {
         "id": bottle.id,
         "product": bottle.product.title,
@@ -81,6 +98,12 @@ def _json(bottle: Bottle, snapshot: Snapshot, amounts: Mapping[str, object]) -> 
         "good_until": None if end is None else iso(end.last),
         "past": end.after if is_off and end is not None else None,
         "past_because": snapshot.off_in_words(bottle) if is_off else None,
+        "place": place,
+        "state": bottle.level.state,
+        "low": bottle.is_low,
+        "due": is_held and end is not None and end.is_due(snapshot.on),
+        "stands_as": seen.shape,
+        "colour": seen.colour,
     }
 
 
@@ -129,37 +152,43 @@ _WITHOUT_AMOUNT = ("open", "empty")
 def history(arguments: Arguments, bar: Bar) -> Answer:
     """A bottle's entries, oldest first, each with the level after it."""
     bottle = find_bottle(bar.snapshot, arguments.bottle)
-    steps = bar.inventory.history(bottle.id)
     title, unit, size = bottle.product.title, bottle.product.unit, bottle.product.size
-    head = ("when", "what", "amount", "level", "how", "note")
-    rows = table(head, [_entry_row(*each, unit, size) for each in steps], right="llrr")
+    entries = [entry for entry, _level in bar.inventory.history(bottle.id)]
+    steps = level_steps(entries, unit)
+    head = ("when", "what", "amount", "level", "doubt", "how", "note")
+    rows = table(head, [_entry_row(each, unit, size) for each in steps], right="llrrr")
     return Answer(
-        lambda: {"bottle": title, "unit": unit, "entries": [_entry_json(*each) for each in steps]},
+        lambda: {"bottle": title, "unit": unit, "entries": [_entry_json(each) for each in steps]},
         f"{title} (#{bottle.id})\n{rows}",
     )
 
 
-def _entry_json(entry: Entry, level: float) -> dict[str, object]:
+def _entry_json(step: LevelStep) -> dict[str, object]:
+    """`sigma` is how sure a count was, `level_sigma` how sure the level is after the entry."""
+    entry = step.entry
     amount = None if entry.kind in _WITHOUT_AMOUNT else rounded(entry.amount, 2)
     return {
         "at": entry.at.isoformat(timespec="seconds"),
         "kind": entry.kind,
         "amount": amount,
-        "level": rounded(level, 2),
+        "level": rounded(step.after, 2),
         "method": entry.method,
         "sigma": rounded(entry.sigma, 2),
         "note": entry.note,
+        "level_sigma": rounded(step.after_sigma, 2),
     }
 
 
-def _entry_row(entry: Entry, level: float, unit: Unit, size: float) -> tuple[str, ...]:
+def _entry_row(step: LevelStep, unit: Unit, size: float) -> tuple[str, ...]:
+    entry = step.entry
     sign = "−" if entry.amount < 0 else ""
     amount = sign + show_quantity(abs(entry.amount), unit)
     return (
         f"{entry.at:%Y-%m-%d %H:%M}",
         entry.kind,
         "" if entry.kind in _WITHOUT_AMOUNT else amount,
-        show_quantity(level, unit),
+        show_quantity(step.after, unit),
+        in_doubt(step.after_sigma, unit),
         certainty(entry.method, entry.sigma, unit, size),
         entry.note,
     )
@@ -202,6 +231,28 @@ def receive(arguments: Arguments, bar: Bar) -> Answer:
             f"{product.title} is on the shelf as #{bottle.id} with {level}{keeps}.",
             *_cost_said(bottle, payment, snapshot.settings.currency),
         ],
+    )
+
+
+@command(
+    BOTTLE,
+    one_of(
+        argument("--before", metavar="BOTTLE", help="right before this one"),
+        flag("--last", "behind all others"),
+        required=True,
+    ),
+)
+@in_bar
+def move(arguments: Arguments, bar: Bar) -> Answer:
+    """Put a bottle at another place along the shelf."""
+    bottle = find_bottle(bar.snapshot, arguments.bottle)
+    before = None if arguments.last else find_bottle(bar.snapshot, arguments.before)
+    moved = bar.inventory.move(bottle.id, None if before is None else before.id).value
+    place = bar.snapshot.bottles.index(moved) + 1
+    where = "last" if before is None else f"before {before.product.title}"
+    return Answer(
+        lambda: {"id": moved.id, "product": moved.product.title, "place": place},
+        f"{moved.product.title} stands {where}, {place} along the shelf.",
     )
 
 

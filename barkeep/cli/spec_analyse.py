@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import textwrap
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
 from typing import get_args
 
 from barkeep.application.bar import Bar
@@ -16,6 +16,7 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.cautions import IN_GENERAL, of_tier
 from barkeep.domain.drink.analysis import Analysis, Frozen, analyse
 from barkeep.domain.drink.comparison import RiffComparison, compare, figure_rows
+from barkeep.domain.drink.kin import Figure, Kin, figures_of, kin_of
 from barkeep.domain.drink.words import (
     INFORMATION,
     about_ranges,
@@ -45,13 +46,55 @@ METHODS = tuple(each for each in get_args(Technique) if each != "unknown")
         help="how it is made (default: as the words of its method say)",
     ),
     flag("--full", "every caution in full, with its source"),
+    flag("--family", "with all others of its family in the book, each with its figures"),
 )
 @in_bar
 def figures(arguments: Arguments, bar: Bar) -> Answer:
     """An analysis, with stable keys in JSON."""
     tree = bar.snapshot.knowledge.tree
     found = analyse(find_spec(bar.snapshot, arguments.name), bar.snapshot, arguments.method)
-    return Answer(lambda: _analysis_json(found), _shown(found, tree, in_full=arguments.full))
+    shown = _shown(found, tree, in_full=arguments.full)
+    if not arguments.family:
+        return Answer(lambda: _analysis_json(found), shown)
+    kin = kin_of(found, bar.snapshot)
+    return Answer(
+        lambda: {**_analysis_json(found), "family": [_kin_json(each) for each in kin]},
+        [*shown, "", *_kin_shown(found, kin)],
+    )
+
+
+def _kin_json(kin: Kin) -> dict[str, object]:
+    return {
+        "spec": kin.name,
+        "own": kin.own,
+        **{key: rounded(kin.figures.get(figure), 2) for figure, key in _KIN_KEYS.items()},
+    }
+
+
+_KIN_KEYS: Mapping[Figure, str] = {
+    "strength": "abv_percent",
+    "sugar": "sugar_g_per_l",
+    "acid": "acid_g_per_l",
+    "water": "water_percent",
+}
+
+
+def _kin_shown(analysis: Analysis, kin: Sequence[Kin]) -> Iterator[str]:
+    """The drink and the others of its family, from the weakest to the strongest."""
+    if not kin:
+        yield "It is of no family whose usual ranges are known."
+        return
+    own = Kin(f"{analysis.spec.name} (this one)", True, figures_of(analysis))
+    ordered = sorted((own, *kin), key=lambda each: each.figures.get("strength", 0.0))
+    rows = [
+        (each.name, *(_figure(each.figures.get(figure)) for figure in _KIN_KEYS))
+        for each in ordered
+    ]
+    yield table(("drink", "% vol", "sugar g/l", "acid g/l", "water %"), rows, right="lrrrr")
+
+
+def _figure(value: float | None) -> str:
+    return "" if value is None else f"{value:.1f}"
 
 
 def _analysis_json(analysis: Analysis) -> dict[str, object]:

@@ -290,6 +290,27 @@ def test_the_shelf_is_reordered_and_back(bar, gin):
         bar.inventory.reorder([third.id, third.id])
 
 
+def test_a_bottle_is_put_before_another_and_last(bar, gin):
+    second = bar.inventory.receive(gin.product.id).value
+    third = bar.inventory.receive(gin.product.id).value
+
+    def along():
+        return [each.id for each in bar.snapshot.bottles]
+
+    assert bar.inventory.move(third.id, gin.id).value.id == third.id
+    assert along() == [third.id, gin.id, second.id]
+    assert bar.undo_label == "Move Tansy Lock navy-strength gin"
+    bar.inventory.move(gin.id, None)
+    assert along() == [third.id, second.id, gin.id]
+    bar.undo()
+    bar.undo()
+    assert along() == [gin.id, second.id, third.id]
+    assert bar.inventory.move(gin.id, second.id).changes == frozenset()
+    for before, refused in ((gin.id, InvalidField), (999, UnknownName)):
+        with pytest.raises(refused):
+            bar.inventory.move(gin.id, before)
+
+
 def test_an_order_that_is_there_already_is_no_action(bar, gin):
     done = bar.inventory.reorder([gin.id])
     assert done.changes == frozenset()

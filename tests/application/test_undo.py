@@ -61,6 +61,7 @@ ACTIONS = {
     "dasher": lambda bar: bar.counting.set_dasher(1, 0.3),
     "count by weight": lambda bar: bar.counting.count({1: MeasuredLevel(315.0, "weight", 3.0)}),
     "reorder": lambda bar: bar.inventory.reorder([2, 1]),
+    "move": lambda bar: bar.inventory.move(1, None),
     "remove": lambda bar: bar.inventory.remove(1),
     "add spec": lambda bar: bar.specs.add([plough("Night Sleeper"), plough("Branch Line")]),
     "replace spec": lambda bar: bar.specs.replace(

@@ -304,3 +304,16 @@ def squeezed(text: str) -> list[str]:
 
 def row_of(*cells: str) -> str:
     return " ".join(cells)
+
+
+def test_its_neighbours_are_told(ingredient):
+    answer = ingredient("show", "gold rum", "--neighbours", "--json").answer
+    assert list(answer) == ["ingredients", "neighbours", "none_because"]
+    by = {(each["relation"], each["ingredient"]): each for each in answer["neighbours"]}
+    assert by["above", "Rum"]["why"] == "Gold rum is a kind of rum."
+    aged = by["stands_in", "Aged rum"]
+    assert aged["closeness"] == 0.8 and aged["there"] is True
+    told = ingredient("show", "gold rum", "--neighbours").out
+    assert "Pour instead\n" in told and f"Aged rum: {aged['why']} In the bar." in told
+    made = ingredient("show", "simple syrup", "--neighbours").out
+    assert "Made from\n" in made and "Made of it" not in ingredient("show", "simple syrup").out

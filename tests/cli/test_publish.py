@@ -43,7 +43,8 @@ def test_it_goes_to_a_file(barkeep, bar, tmp_path):
     answer = barkeep(
         "--bar", bar, "publish", "Request Stop", "--as", "html", "--to", file, "--json"
     ).answer
-    assert list(answer) == ["spec", "as", "file", "text"]
+    assert list(answer) == ["spec", "as", "file", "text", "picture"]
+    assert answer["picture"].startswith("A ") and " filled to " in answer["picture"]
     assert (answer["spec"], answer["as"], answer["file"]) == ("Request Stop", "html", str(file))
     assert file.read_text("utf-8") == answer["text"]
     said = barkeep("--bar", bar, "publish", "Request Stop", "--to", file).out

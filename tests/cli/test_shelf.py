@@ -11,6 +11,7 @@ BOTTLE = [
     *("id", "product", "ingredient", "abv_percent", "size_ml"),
     *("level_ml", "opened", "use_by", "price"),
     *("good_until", "past", "past_because"),
+    *("place", "state", "low", "due", "stands_as", "colour"),
 ]
 COUNTED = [
     *("bottle", "expected_ml", "counted_ml", "variance_ml"),
@@ -21,6 +22,7 @@ ENTRY = [
     *("id", "product", "ingredient", "unit", "size"),
     *("level", "opened", "use_by", "price"),
     *("good_until", "past", "past_because"),
+    *("place", "state", "low", "due", "stands_as", "colour"),
 ]
 
 
@@ -208,12 +210,30 @@ class TestReceive:
         assert left.value.code == 2
 
 
+def test_a_bottle_is_put_at_another_place(barkeep, bar, open_bottle, snapshot):
+    title, first = open_bottle.product.title, snapshot().bottles[0]
+    said = barkeep("--bar", bar, "move", title, "--last").out
+    many = len(snapshot().bottles)
+    assert said == f"{title} stands last, {many} along the shelf.\n"
+    answer = barkeep("--bar", bar, "move", title, "--before", str(first.id), "--json").answer
+    assert answer == {"id": open_bottle.id, "product": title, "place": 1}
+    assert snapshot().bottles[0].id == open_bottle.id
+    shown = barkeep("--bar", bar, "bottles", "--json").answer["bottles"][0]
+    assert (shown["place"], shown["state"]) == (1, "open")
+    assert "name another bottle" in barkeep("--bar", bar, "move", title, "--before", title).refusal
+    assert barkeep("--bar", bar, "undo").status == 0
+
+
 def test_history_tells_every_step_with_the_level_after_it(barkeep, bar, open_bottle):
     barkeep("--bar", bar, "count", str(open_bottle.id), "50 ml")
     answer = barkeep("--bar", bar, "history", str(open_bottle.id), "--json").answer
     assert list(answer) == ["bottle", "unit", "entries"]
     first, *_, last = answer["entries"]
-    assert list(first) == ["at", "kind", "amount", "level", "method", "sigma", "note"]
+    assert list(first) == [
+        *("at", "kind", "amount", "level", "method", "sigma", "note"),
+        "level_sigma",
+    ]
+    assert last["level_sigma"] == 5
     assert first["kind"] == "receive"
     assert (last["kind"], last["level"], last["method"], last["sigma"]) == (
         "count",

@@ -104,3 +104,18 @@ def test_what_has_no_amount_has_no_strength_in_the_table(barkeep, bar, tmp_path)
     assert (
         "Strength       Not known: " in barkeep("--bar", bar, "spec", "analyse", "Unlit Lamp").out
     )
+
+
+def test_the_family_is_told_with_its_figures(barkeep, bar):
+    plain = barkeep("--bar", bar, "spec", "analyse", "Daiquiri", "--json").answer
+    answer = barkeep("--bar", bar, "spec", "analyse", "Daiquiri", "--family", "--json").answer
+    assert {**plain, "family": answer["family"]} == answer
+    gimlet = next(each for each in answer["family"] if each["spec"] == "Southside")
+    assert list(gimlet) == [
+        *("spec", "own", "abv_percent", "sugar_g_per_l", "acid_g_per_l", "water_percent")
+    ]
+    assert any(each["own"] for each in answer["family"])
+    told = barkeep("--bar", bar, "spec", "analyse", "Daiquiri", "--family").out
+    assert "Daiquiri (this one)" in told and f"{gimlet['abv_percent']:.1f}" in told
+    none = barkeep("--bar", bar, "spec", "analyse", "Hot Toddy", "--family").out
+    assert none.endswith("It is of no family whose usual ranges are known.\n")

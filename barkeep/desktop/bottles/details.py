@@ -5,13 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import date, datetime, time
-from itertools import pairwise
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QPainter, QPainterPath, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from barkeep.application.counting import tare_in_words
+from barkeep.desktop.bottles.level_history import WIDTH, LevelHistory
 from barkeep.desktop.bottles.rows import (
     BottleRow,
     entry_in_words,
@@ -21,16 +19,14 @@ from barkeep.desktop.bottles.rows import (
     state_in_words,
     use_by_in_words,
 )
-from barkeep.desktop.look.metrics import HALF, PAD, TypeSize, font_of, scaled
-from barkeep.desktop.look.sides import turn_about, write
-from barkeep.desktop.look.tones import Tones, blend, current_tones
+from barkeep.desktop.look.metrics import HALF, PAD, TypeSize, scaled
 from barkeep.desktop.widgets.details import DetailRow, DetailSection, in_pairs
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 from barkeep.desktop.widgets.levels import LevelGauge
-from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bottles.bottle import Bottle, Entry
 from barkeep.domain.bottles.containers import Container
+from barkeep.domain.bottles.level_steps import level_steps
 from barkeep.domain.bottles.level_words import (
     certainty,
     doubt_of,
@@ -43,95 +39,7 @@ from barkeep.domain.bottles.paid import Paid, cheapest_in_words, payment_in_word
 from barkeep.domain.ingredients.tree import Ingredient
 from barkeep.domain.phrases import capitalised, price_in_words
 
-WIDTH, HEIGHT = 212, 92
-"""Fits the narrowest details beside a list."""
-DOT = 2.5
-
 LedgerSteps = Sequence[tuple[Entry, float]]
-
-
-class LevelHistory(QWidget):
-    """Steps from entry to entry, counts as dots; hidden while there is too little to draw."""
-
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self._points: tuple[tuple[datetime, float, bool], ...] = ()
-        self._ends = ("", "")
-        self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName("Level over time")
-        self.setFont(font_of(TypeSize.CAPTION))
-
-    def show_steps(self, bottle: Bottle, steps: LedgerSteps, now: datetime) -> None:
-        """Draw a history, oldest entry first, up to now."""
-        size = bottle.product.size
-        drawn = [(entry.at, level / size, entry.kind == "count") for entry, level in steps]
-        self.setVisible(len(drawn) > 1)
-        if len(drawn) < 2:
-            return
-        self._points = (*drawn, (max(now, drawn[-1][0]), drawn[-1][1], False))
-        self._ends = (short_date(drawn[0][0].date(), now.date()), "today")
-        first, last = (quantity(steps[place][1], bottle.product.unit) for place in (0, -1))
-        words = f"From {first} on {self._ends[0]} to {last} today, in {len(steps)} entries"
-        self.setAccessibleDescription(words)
-        self.setToolTip(plain_tip(words))
-        self.update()
-
-    def sizeHint(self) -> QSize:
-        return QSize(scaled(WIDTH), scaled(HEIGHT))
-
-    def paintEvent(self, _event: QPaintEvent) -> None:
-        if not self._points:
-            return
-        painter = QPainter(self)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        tones = current_tones()
-        foot = self.fontMetrics().height() + HALF
-        area = QRectF(self.rect()).adjusted(DOT + 1, DOT + 1, -DOT - 1, -foot)
-        self._draw_frame(painter, area, tones)
-        turn_about(painter, area)  # no words from here on
-        places = self._places(area)
-        line = _steps(places)
-        ground = QPainterPath(line)
-        ground.lineTo(area.right(), area.bottom())
-        ground.lineTo(places[0].x(), area.bottom())
-        painter.fillPath(ground, blend(tones.liquid, tones.base, 0.35))
-        painter.setPen(QPen(QColor(tones.text), 1.5))
-        painter.drawPath(line)
-        painter.setBrush(QColor(tones.text))
-        for place, (_at, _share, is_count) in zip(places, self._points, strict=True):
-            if is_count:
-                painter.drawEllipse(place, DOT, DOT)
-
-    def _draw_frame(self, painter: QPainter, area: QRectF, tones: Tones) -> None:
-        painter.setPen(QPen(QColor(tones.line), 1))
-        for share in (0.0, 0.5, 1.0):
-            y = round(area.bottom() - share * area.height()) + 0.5
-            painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y))
-        painter.setPen(QColor(tones.muted))
-        below = QRectF(area.left(), area.bottom() + 2, area.width(), self.fontMetrics().height())
-        write(painter, below, Qt.AlignmentFlag.AlignLeft, self._ends[0])
-        write(painter, below, Qt.AlignmentFlag.AlignRight, self._ends[1])
-
-    def _places(self, area: QRectF) -> list[QPointF]:
-        start, end = self._points[0][0], self._points[-1][0]
-        span = (end - start).total_seconds() or 1.0
-
-        def place(at: datetime, share: float) -> QPointF:
-            along = (at - start).total_seconds() / span
-            return QPointF(
-                area.left() + along * area.width(), area.bottom() - min(1.0, share) * area.height()
-            )
-
-        return [place(at, share) for at, share, _count in self._points]
-
-
-def _steps(places: Sequence[QPointF]) -> QPainterPath:
-    """A level holds until the next entry changes it."""
-    path = QPainterPath(places[0])
-    for before, place in pairwise(places):
-        path.lineTo(place.x(), before.y())
-        path.lineTo(place)
-    return path
 
 
 GAUGE_WIDTH = 84
@@ -144,15 +52,18 @@ class BottleOverview(QWidget):
 
     def __init__(self, row: BottleRow, steps: LedgerSteps, acts: Sequence[QWidget] = ()) -> None:
         super().__init__()
-        self.setFixedWidth(scaled(WIDTH))
+        self.setMinimumWidth(scaled(WIDTH))
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
         self.gauge = LevelGauge()
         self.gauge.setFixedWidth(GAUGE_WIDTH)
         doubt = doubt_of(row.bottle.level.expected_sigma) / row.bottle.product.size
         self.gauge.show_reading(
             replace(reading_of(row.bottle), doubt=doubt), level_in_words(row.bottle)
         )
-        self.line = LevelHistory(self)  # shown without a parent it would be a window
-        self.line.show_steps(row.bottle, steps, datetime.combine(row.on, time(23, 59)))
+        self.line = LevelHistory()
+        self.line.setParent(self)  # shown without one it would be a window
+        found = level_steps([entry for entry, _level in steps], row.bottle.product.unit)
+        self.line.show_steps(row.bottle, found, datetime.combine(row.on, time(23, 59)))
         top = row_of(
             self.gauge, wide(column_of(SPRING, *self._words(row), SPRING, gap=HALF)), gap=PAD
         )

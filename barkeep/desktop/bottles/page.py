@@ -42,6 +42,7 @@ from barkeep.desktop.bottles.rows import (
     bottle_columns,
     bottle_rows,
 )
+from barkeep.desktop.bottles.shelf import Shelf
 from barkeep.desktop.counting.page import CountingPage
 from barkeep.desktop.counting.rows import bottles_in_words
 from barkeep.desktop.look.metrics import PAD, scaled
@@ -74,6 +75,7 @@ class Doing:
 
 GROUPS = (
     ("shelf", "write", "leave"),
+    ("look",),
     ("count", "open", "pour", "waste", "empty", "correct"),
     ("tare", "full", "dasher", "house", "use_by", "label", "paid"),
     ("add", "again", "remove"),
@@ -88,6 +90,9 @@ OF_ONE_BOTTLE = (
 OF_THE_COUNT = ("write", "leave")
 IN_THE_LIST = (*OF_ONE_BOTTLE, "up", "down")
 USE_UP = "&Use up what goes off"
+AS_PICTURE, AS_LIST = "Show the shelf as a p&icture", "Show the shelf as a l&ist"
+LOOK = "bottles/look"
+"""Where the window remembers whether the shelf is shown as a picture."""
 
 
 def _push_button(key: str, action: QAction) -> QPushButton:
@@ -153,7 +158,7 @@ class BottlesScreen(TableScreen[BottleRow]):
     key = "bottles"
     title = "Bottles"
     noun = "bottles"
-    only_looks = frozenset({USE_UP})
+    only_looks = frozenset({USE_UP, AS_PICTURE, AS_LIST})
     search_hint = "Search bottles, makers, kinds and barcodes…"
     cares_about = frozenset({Part.BOTTLES, Part.PRODUCTS, Part.SETTINGS, Part.KNOWLEDGE})
     import_wanted = Signal()
@@ -174,6 +179,9 @@ class BottlesScreen(TableScreen[BottleRow]):
         self.states = FilterChips("State", STATE_CHIPS, "any")
         self._all_entries_of: int | None = None
         self.counting = CountingPage(context)
+        self.shelf: Shelf | None = None
+        """The picture of the shelf, once it was asked for."""
+        self.is_picture = False
         self.actions_by_key = {
             each.key: self.new_action(
                 each.words, partial(each.act, self), *_keys(each.shortcut), picture=each.picture
@@ -184,6 +192,8 @@ class BottlesScreen(TableScreen[BottleRow]):
         self._prepare_filters()
         self._prepare_view()
         self._prepare_counting()
+        if context.state.text(LOOK) == "picture":
+            self.turn_look()
 
     # What a table screen asks
 
@@ -191,7 +201,9 @@ class BottlesScreen(TableScreen[BottleRow]):
         snapshot = self.context.bar.snapshot
         before = self.count
         self.counting.count = before.kept_for(snapshot.bottles)
-        self.show_rows(bottle_rows(snapshot))
+        rows = bottle_rows(snapshot)
+        self._stand_on_shelf(rows)
+        self.show_rows(rows)
         self._sum_up()
         if self.is_counting:
             self.counting.refresh()
@@ -220,6 +232,14 @@ class BottlesScreen(TableScreen[BottleRow]):
         chosen = self.current is not None
         for key, action in self.actions_by_key.items():
             offer(action, _why_not(key, counting=self.is_counting, chosen=chosen))
+
+    def show_counts(self, shown: int, total: int) -> None:
+        """The shelf stays in view whatever is searched for: what is left out is dimmed."""
+        super().show_counts(shown, total)
+        if self.shelf is not None and self.is_picture and self.list_stack is not None and total:
+            found: Sequence[BottleRow] = self.shown.shown_rows()
+            self.shelf.picture.light(frozenset(row.bottle.id for row in found))
+            self.list_stack.setCurrentWidget(self.shelf)
 
     def clear_filters(self) -> None:
         self.kinds.choose("all")
@@ -258,6 +278,8 @@ class BottlesScreen(TableScreen[BottleRow]):
             self.count_shelf()
 
     def show_row(self, row: BottleRow | None) -> None:
+        if self.shelf is not None:
+            self.shelf.picture.choose(None if row is None else row.bottle.id)
         if row is None:
             self.detail.clear()
             return
@@ -319,6 +341,8 @@ class BottlesScreen(TableScreen[BottleRow]):
         """While the shelf is counted, the list of the count."""
         if self.is_counting:
             self.counting.take_focus()
+        elif self.is_picture and self.shelf is not None and self.shelf.isVisible():
+            self.shelf.picture.setFocus(Qt.FocusReason.ShortcutFocusReason)
         else:
             super().focus_list()
 
@@ -432,11 +456,13 @@ class BottlesScreen(TableScreen[BottleRow]):
         self.open_dialog(dialog)
 
     def move_current(self, step: int) -> None:
-        """Move it past its neighbour in the list: -1 up, 1 down the shelf."""
+        """Move it past its neighbour in view: -1 up, 1 down the shelf."""
         row = self._chosen()
-        if row is None or not self._is_shelf_order():
+        if row is None or not (self.is_picture or self._is_shelf_order()):
             return
         shown: Sequence[BottleRow] = self.shown.shown_rows()
+        if self.is_picture:
+            shown = sorted(shown, key=lambda each: each.place)
         place = shown.index(row) + step
         if not 0 <= place < len(shown):
             end = "first" if step < 0 else "last"
@@ -448,6 +474,56 @@ class BottlesScreen(TableScreen[BottleRow]):
         reorder = partial(self.context.bar.inventory.reorder, along)
         way = "up" if step < 0 else "down"
         self.do(reorder, say=f"Moved {row.bottle.product.name} {way} the shelf")
+
+    def put_before(self, bottle_id: int, before: int | None) -> None:
+        """Put a bottle right before another along the shelf; None is behind all others."""
+        self.clear_refusal()
+        bottles = self.context.bar.snapshot.bottle_by_id
+        where = "last" if before is None else f"before {bottles[before].product.name}"
+        move = partial(self.context.bar.inventory.move, bottle_id, before)
+        self.do(move, say=f"Moved {bottles[bottle_id].product.name}: it stands {where}")
+
+    # The list or the picture
+
+    def turn_look(self) -> None:
+        """From the list to the picture of the shelf, or back."""
+        self.is_picture = not self.is_picture
+        words = AS_LIST if self.is_picture else AS_PICTURE
+        self.actions_by_key["look"].setText(words)
+        self.look_button.setText("As a list" if self.is_picture else "As a picture")
+        self.look_button.setAccessibleName(words.replace("&", ""))
+        self.context.state.keep_text(LOOK, "picture" if self.is_picture else "list")
+        if self.shelf is None:
+            self._make_shelf()
+        row = self.current
+        self.show_counts(self.shown.rowCount(), len(self.table.rows))
+        if row is not None and self.shelf is not None:
+            self.shelf.picture.choose(row.bottle.id)
+        if self.isVisible():
+            self.focus_list()
+
+    def _make_shelf(self) -> None:
+        self.shelf = Shelf()
+        picture = self.shelf.picture
+        picture.chosen.connect(self._choose_on_shelf)
+        picture.opened.connect(lambda _bottle_id: self.count_current())
+        picture.moved.connect(self.put_before)
+        picture.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
+        picture.addActions(self._of_the_chosen())
+        assert self.list_stack is not None
+        self.list_stack.addWidget(self.shelf)
+        self._stand_on_shelf(self.table.rows)
+
+    def _stand_on_shelf(self, rows: Sequence[BottleRow]) -> None:
+        if self.shelf is not None:
+            picture, bar = self.shelf.picture, self.context.bar
+            picture.show_rows(rows, bar.snapshot.knowledge.tree)
+            picture.may_move = bar.on_paper is None
+
+    def _choose_on_shelf(self, bottle_id: int) -> None:
+        """One that the search leaves out is shown with the search cleared."""
+        if not self.choose(bottle_id):
+            self.show_thing(bottle_id)
 
     def _chosen(self) -> BottleRow | None:
         self.clear_refusal()
@@ -559,6 +635,10 @@ class BottlesScreen(TableScreen[BottleRow]):
         self.count_button = primary_button("Count the shelf", self.count_shelf, "count")
         keys = self.actions_by_key["shelf"].shortcut().toString()
         self.count_button.setToolTip(f"Count the shelf ({keys})")
+        self.look_button = button("As a picture", self.turn_look)
+        keys = self.actions_by_key["look"].shortcut().toString()
+        self.look_button.setToolTip(f"Turn between the list and the picture ({keys})")
+        self.add_filter(self.look_button)
         self.add_header_button(self.add_button)
         self.add_header_button(self.count_button)
 
@@ -583,7 +663,11 @@ class BottlesScreen(TableScreen[BottleRow]):
         for action in self._in_menu_order():
             self.add_bar_action(action)
         self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
-        self.view.addActions([self.actions_by_key[key] for key in (*IN_THE_LIST, "use_up")])
+        self.view.addActions(self._of_the_chosen())
+
+    def _of_the_chosen(self) -> list[QAction]:
+        """What the menu over a bottle offers."""
+        return [self.actions_by_key[key] for key in (*IN_THE_LIST, "use_up")]
 
     def _in_menu_order(self) -> Iterator[QAction]:
         """The actions as the Bar menu lists them, in groups."""
@@ -608,6 +692,7 @@ class BottlesScreen(TableScreen[BottleRow]):
             self.kinds,
             self.states,
             self.splitter,
+            self.look_button,
             self.add_button,
             self.count_button,
         )
@@ -679,6 +764,7 @@ DOINGS = (
         picture="chevron-down",
     ),
     Doing("use_up", USE_UP, "", lambda page: page.context.go("use-up", None), picture="calendar"),
+    Doing("look", AS_PICTURE, "Ctrl+Shift+S", lambda page: page.turn_look(), picture="bottles"),
     Doing("write", "Confirm the coun&ts…", "Ctrl+Return", _Page.write_counts, picture="check"),
     Doing("leave", "&Leave the count\tEsc", "", _Page.leave_count, picture="clear"),
 )

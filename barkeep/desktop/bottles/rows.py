@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import date
+from typing import Literal
 
 from PySide6.QtCore import QDate, QLocale, Qt
 
@@ -21,6 +22,7 @@ from barkeep.domain.phrases import folded, price_in_words
 
 SHELF, BOTTLE, LEVEL, LEFT, USE_BY, INGREDIENT, OPENED, PRICE = range(8)
 """The columns, left to right."""
+Mark = Literal["past", "due", "low", "empty"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -205,6 +207,18 @@ def _state(row: BottleRow) -> str:
 
 def _marks(row: BottleRow) -> tuple[str, ...]:
     return ("house-made",) if row.bottle.product.house_made else ()
+
+
+def marks_of(row: BottleRow) -> tuple[tuple[Mark, str], ...]:
+    """What there is to know of a bottle at a glance, each with its word."""
+    age: tuple[tuple[Mark, str], ...] = ()
+    if row.past:
+        age = (("past", _past_word(row).lower()),)
+    elif row.due:
+        age = (("due", "due"),)
+    if row.bottle.level.state == "empty":
+        return (*age, ("empty", "empty"))
+    return (*age, ("low", "low")) if row.low else age
 
 
 def _label_words(bottle: Bottle) -> str:

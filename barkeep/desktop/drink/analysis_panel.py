@@ -5,46 +5,82 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, QTimer, Signal
+from PySide6.QtGui import (
+    QBrush,
+    QColor,
+    QFontMetricsF,
+    QKeyEvent,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QPolygonF,
+)
 from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
 
 from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS, AllCautionsDialog
-from barkeep.desktop.drink.analysis_view import AnalysisView, BalanceBar, every_caution
+from barkeep.desktop.drink.analysis_view import AnalysisView, BalanceBar, KinMark, every_caution
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
 from barkeep.desktop.look.sides import on_its_side, turn_about, write
-from barkeep.desktop.look.tones import Tones, blend, current_tones
+from barkeep.desktop.look.tones import Tones, blend
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import caption, copyable, text_label
 from barkeep.desktop.widgets.layouts import at_left, column_of, laid_out_once
+from barkeep.desktop.widgets.notices import announce
+from barkeep.desktop.widgets.picture import Picture
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.drink.words import INFORMATION, Fact
 
 NAME = "Balance among its family"
 TROUGH = 12.0
 """How high a trough is, in device-independent pixels."""
+DOT = 1.8
+MEANT = 4.0
+"""So near to another drink of the family the mouse means it."""
+MOST_NAMED = 6
+"""So many of those that lie in one place are named."""
 ROOM = 7.0
 """Above and below a trough, for the mark that stands out of it."""
 
 
-class BalancePicture(QWidget):
-    """Draws bars; the words beside them say the same for those who do not see them."""
+class BalancePicture(Picture):
+    """Draws bars; the arrow keys walk the others of the family that lie on them.
+
+    `seen` comes once the bars of another drink are painted: only then it is worth finding out
+    about the others.
+    """
+
+    seen = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+        super().__init__(NAME, parent)
         self.bars: tuple[BalanceBar, ...] = ()
         """What is drawn."""
-        self.setAccessibleName(NAME)
+        self.at: tuple[int, int] | None = None
+        """The bar, and of its family the one that is lit."""
+        self.is_new = False
+        """Whether nobody has seen the drink yet."""
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def show_bars(self, bars: Sequence[BalanceBar]) -> None:
         """Draw other bars."""
-        self.bars = tuple(bars)
+        self.bars, self.at = tuple(bars), None
         said = "; ".join(bar.in_words for bar in bars)
-        self.setAccessibleDescription(said)
         self.setToolTip(plain_tip(said))
-        self.updateGeometry()
-        self.update()
+        self.show_words(said)
+
+    def says_at(self, point: QPointF) -> str:
+        """Whoever of the family lies there, else the bar."""
+        number = int(point.y() // self._row_height())
+        if not 0 <= number < len(self.bars):
+            return super().says_at(point)
+        bar, trough = self.bars[number], self._trough(number)
+        near = [each for each in bar.kin if abs(_place(trough, each.mark) - point.x()) <= MEANT]
+        if not near or point.y() < trough.top() - ROOM:
+            return bar.in_words
+        near.sort(key=lambda each: abs(_place(trough, each.mark) - point.x()))
+        more = [f"and {len(near) - MOST_NAMED} more"] * (len(near) > MOST_NAMED)
+        return "\n".join([*(each.in_words for each in near[:MOST_NAMED]), *more])
 
     def sizeHint(self) -> QSize:
         return QSize(264, round(self._row_height() * max(1, len(self.bars))))
@@ -52,19 +88,52 @@ class BalancePicture(QWidget):
     def minimumSizeHint(self) -> QSize:
         return QSize(160, self.sizeHint().height())
 
-    def paintEvent(self, _event: QPaintEvent) -> None:
-        painter = QPainter(self)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        tones, high = current_tones(), self._row_height()
+    def draw(self, painter: QPainter, rect: QRectF, tones: Tones) -> None:
+        high = self._row_height()
         for number, bar in enumerate(self.bars):
-            row = QRectF(0.0, number * high, self.width(), high)
+            row = QRectF(0.0, number * high, rect.width(), high)
             self._draw_words(painter, row, bar, tones)
-            top = row.top() + self._words_height() + ROOM
-            trough = QRectF(ROOM, top, row.width() - 2 * ROOM, TROUGH)
+            trough = self._trough(number)
+            lit = self.at[1] if self.at is not None and self.at[0] == number else None
             painter.save()
             turn_about(painter, trough)
-            _draw_bar(painter, trough, bar, tones)
+            _draw_bar(painter, trough, bar, lit, tones=tones)
             painter.restore()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        super().paintEvent(event)
+        if self.is_new:
+            self.is_new = False
+            QTimer.singleShot(0, self, self.seen.emit)  # whoever hears it may be in mid-change now
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        steps = {
+            Qt.Key.Key_Left: (0, -1),
+            Qt.Key.Key_Right: (0, 1),
+            Qt.Key.Key_Up: (-1, 0),
+            Qt.Key.Key_Down: (1, 0),
+        }
+        step = steps.get(Qt.Key(event.key()))
+        if step is None or not any(bar.kin for bar in self.bars):
+            super().keyPressEvent(event)
+            return
+        row, place = self.at or (0, -1)
+        row = max(0, min(len(self.bars) - 1, row + step[0]))
+        kin = self.bars[row].kin
+        place = max(0, min(len(kin) - 1, place + step[1]))
+        self.at = (row, place)
+        if kin:
+            words = f"{self.bars[row].label}: {kin[place].in_words}"
+            self.setAccessibleDescription(words)
+            announce(self, words)
+            trough = self._trough(row)
+            at = QPointF(_place(trough, kin[place].mark), trough.bottom())
+            self.show_tip(words, at.toPoint())
+        self.update()
+
+    def _trough(self, number: int) -> QRectF:
+        top = number * self._row_height() + self._words_height() + ROOM
+        return QRectF(ROOM, top, self.width() - 2 * ROOM, TROUGH)
 
     def _words_height(self) -> float:
         return QFontMetricsF(font_of(TypeSize.STRONG, self.font())).height()
@@ -96,12 +165,20 @@ class BalancePicture(QWidget):
         write(painter, between, middle | Qt.AlignmentFlag.AlignLeft, words)
 
 
-def _draw_bar(painter: QPainter, trough: QRectF, bar: BalanceBar, tones: Tones) -> None:
+def _draw_bar(
+    painter: QPainter, trough: QRectF, bar: BalanceBar, lit: int | None, *, tones: Tones
+) -> None:
     painter.setPen(QPen(QColor(tones.glass), 1))
     painter.setBrush(QColor(tones.raised))
     painter.drawRoundedRect(trough, TROUGH / 2, TROUGH / 2)
     if bar.usual is not None:
         _draw_usual(painter, trough, bar.usual, tones)
+    for number, each in enumerate(bar.kin):
+        _draw_kin(painter, trough, each, number, tones=tones)
+    if lit is not None and lit < len(bar.kin):
+        painter.setPen(QPen(QColor(tones.accent), 2))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawEllipse(_spot(trough, bar.kin[lit], lit), DOT + 3, DOT + 3)
     _draw_mark(painter, trough, bar, tones)
 
 
@@ -117,6 +194,23 @@ def _draw_usual(
     painter.setPen(QPen(QColor(tones.accent), 1.5))
     for post in (left, right):
         painter.drawLine(QPointF(post, trough.top() - 2), QPointF(post, trough.bottom() + 2))
+
+
+def _draw_kin(
+    painter: QPainter, trough: QRectF, kin: KinMark, number: int, *, tones: Tones
+) -> None:
+    """A dot for a classic, a ring for one of the owner's."""
+    colour = QColor(tones.text)
+    colour.setAlphaF(0.55)
+    painter.setPen(QPen(colour, 1.2) if kin.own else Qt.PenStyle.NoPen)
+    painter.setBrush(Qt.BrushStyle.NoBrush if kin.own else colour)
+    painter.drawEllipse(_spot(trough, kin, number), DOT, DOT)
+
+
+def _spot(trough: QRectF, kin: KinMark, number: int) -> QPointF:
+    """Where it lies; neighbours a little above and below each other."""
+    off = (number % 3 - 1) * TROUGH / 4.0
+    return QPointF(_place(trough, kin.mark), trough.center().y() + off)
 
 
 def _draw_mark(painter: QPainter, trough: QRectF, bar: BalanceBar, tones: Tones) -> None:
@@ -190,11 +284,16 @@ class AnalysisPanel(QWidget):
         self._ranges.setText(view.ranges)
         self._ranges.setVisible(bool(view.ranges))
         self._grid.show_facts(view.facts)
+        self.picture.is_new = bool(view.ranges)
         self._view = view
         self._general.setVisible(bool(view.before_anyone_drinks))
         self._general.setText(view.before_anyone_drinks)
         self._all.setVisible(bool(every_caution(view.minded, view.general)))
         self._doubts.setText("\n".join(f"• {sentence}" for sentence in view.uncertain))
+
+    def show_bars(self, bars: Sequence[BalanceBar]) -> None:
+        """Draw the bars anew, once the others of its family are known."""
+        self.picture.show_bars(bars)
 
     def show_all_cautions(self) -> None:
         """Show every caution of the drink, with its authority."""

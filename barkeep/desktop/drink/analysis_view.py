@@ -10,7 +10,8 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.allergens import brought_in_sentence
 from barkeep.domain.cautions.cautions import IN_GENERAL, Caution, Level, of_tier
 from barkeep.domain.drink.analysis import Analysis, analyse
-from barkeep.domain.drink.balance import Quality
+from barkeep.domain.drink.balance import Place, Range
+from barkeep.domain.drink.kin import Figure, Kin, figures_of, kin_of, usual_water
 from barkeep.domain.drink.picture import DrinkPicture, picture_of
 from barkeep.domain.drink.words import (
     LABEL_FIRST,
@@ -18,7 +19,6 @@ from barkeep.domain.drink.words import (
     about_ranges,
     facts,
     in_brief,
-    measured,
     place_in_words,
     place_word,
     tags_in_words,
@@ -35,10 +35,11 @@ if TYPE_CHECKING:
     from barkeep.domain.spec_text.text import ReadSpec  # reading is loaded by who reads
 
 UNREAD = "Lines that cannot be read yet are not counted."
-_SCALES: Mapping[Quality, tuple[str, float, str]] = {
+_SCALES: Mapping[Figure, tuple[str, float, str]] = {
     "strength": ("Strength", 45.0, "% vol"),
     "sugar": ("Sugar", 150.0, "g/l"),
     "acid": ("Acid", 15.0, "g/l"),
+    "water": ("Water of the ice", 80.0, "%"),
 }
 """What each bar is called, where its scale ends, and its unit."""
 
@@ -47,11 +48,27 @@ _LEVELS: Mapping[Level, str] = {"danger": "Danger", "care": "Caution", "note": "
 
 
 @dataclass(frozen=True, slots=True)
+class KinMark:
+    """Another drink of the family on the same scale; `own` is one of the owner's."""
+
+    name: str
+    value: str
+    mark: float
+    own: bool
+
+    @property
+    def in_words(self) -> str:
+        """Its name and its figure."""
+        return f"{self.name} {self.value}"
+
+
+@dataclass(frozen=True, slots=True)
 class BalanceBar:
     """One quality on a scale from 0 to 1; `usual` is the family's range on it.
 
     A `mark` above 1 lies beyond the scale. `range_words` name the usual range,
     `place_words` say where in it the drink lies; both are empty without one.
+    `kin` are the others of the family, the least first.
     """
 
     label: str
@@ -61,12 +78,21 @@ class BalanceBar:
     usual: tuple[float, float] | None = None
     range_words: str = ""
     place_words: str = ""
+    kin: tuple[KinMark, ...] = ()
 
     @property
     def in_words(self) -> str:
         """All that the bar shows."""
-        said = (f"{self.label} {self.value}", self.place_words, self.range_words)
+        said = (f"{self.label} {self.value}", self.place_words, self.range_words, self._among)
         return ", ".join(each for each in said if each)
+
+    @property
+    def _among(self) -> str:
+        """How many of the family have less."""
+        if not self.kin:
+            return ""
+        less = sum(each.mark < self.mark for each in self.kin)
+        return f"more than {less} of the {len(self.kin)} others of its family"
 
 
 @dataclass(frozen=True, slots=True)
@@ -169,24 +195,61 @@ def view_of_read(read: ReadSpec, snapshot: Snapshot) -> AnalysisView | None:
     return replace(view, uncertain=(UNREAD, *view.uncertain))
 
 
-def _bars(analysis: Analysis) -> Iterator[BalanceBar]:
+def bars_among_kin(spec: Spec, snapshot: Snapshot) -> tuple[BalanceBar, ...]:
+    """The bars of a spec with all others of its family on them; the first time this takes long."""
+    analysis = analyse(spec, snapshot)
+    return tuple(_bars(analysis, kin_of(analysis, snapshot)))
+
+
+def _bars(analysis: Analysis, kin: Sequence[Kin] = ()) -> Iterator[BalanceBar]:
     sigma = analysis.sigma
-    doubts: Mapping[Quality, float] = {
+    doubts: Mapping[Figure, float] = {
         "strength": sigma.abv_percent,
         "sugar": sigma.sugar_g_per_l,
         "acid": sigma.acid_g_per_l,
+        "water": 100.0 * analysis.dilution.sigma,
     }
-    for quality, value in measured(analysis):
-        label, end, unit = _SCALES[quality]
-        shown = f"{value:.0f} {unit}" if quality == "sugar" else f"{value:.1f} {unit}"
-        bar = BalanceBar(label, shown, value / end, doubts[quality] / end)
-        if analysis.style is None:
+    for figure, value in figures_of(analysis).items():
+        label, end, _unit = _SCALES[figure]
+        marks = (_kin_mark(each, figure) for each in kin if figure in each.figures)
+        bar = BalanceBar(
+            label=label,
+            value=_shown(figure, value),
+            mark=value / end,
+            sigma=doubts[figure] / end,
+            kin=tuple(sorted(marks, key=lambda each: (each.mark, each.name))),
+        )
+        usual = _usual(figure, analysis, kin)
+        if usual is None:
             yield bar
             continue
-        usual = analysis.style.range_of(quality)
+        place = usual.place_of(value)
         yield replace(
             bar,
             usual=(usual.low / end, usual.high / end),
             range_words=f"usual {usual.low:g} to {usual.high:g}",
-            place_words=place_word(quality, usual.place_of(value)),
+            place_words=_WATERED[place] if figure == "water" else place_word(figure, place),
         )
+
+
+def _kin_mark(kin: Kin, figure: Figure) -> KinMark:
+    value = kin.figures[figure]
+    return KinMark(kin.name, _shown(figure, value), value / _SCALES[figure][1], kin.own)
+
+
+_WATERED: Mapping[Place, str] = {
+    "below": "less watered",
+    "within": "as usual",
+    "above": "more watered",
+}
+
+
+def _usual(figure: Figure, analysis: Analysis, kin: Sequence[Kin]) -> Range | None:
+    if analysis.style is None:
+        return None
+    return usual_water(kin) if figure == "water" else analysis.style.range_of(figure)
+
+
+def _shown(figure: Figure, value: float) -> str:
+    unit = _SCALES[figure][2]
+    return f"{value:.0f} {unit}" if figure in ("sugar", "water") else f"{value:.1f} {unit}"

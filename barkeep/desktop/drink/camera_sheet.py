@@ -9,12 +9,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QRect, Qt
+from PySide6.QtCore import QRect, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QKeyEvent, QMouseEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QWidget
 
 from barkeep.desktop.look.metrics import UNIT
 from barkeep.desktop.look.tones import current_tones
+from barkeep.desktop.widgets.drink_picture import draw_drink
 from barkeep.desktop.widgets.notices import announce
 from barkeep.documents.printed.camera import CameraDrink, CameraStep
 
@@ -25,6 +26,8 @@ LEAST_SHARE, MOST_SHARE = 0.03, 0.15
 capitals would be too large to fit (some 300 letters) grows smaller: cut off would be worse."""
 SMALL_SHARE, LIST_SHARE, LEAST_LIST_SHARE = 0.05, 0.042, 0.018
 LIST_WIDTH, LIST_GAP = 0.34, UNIT // 2
+PICTURE_SHARE, LEAST_PICTURE_SHARE = 0.4, 0.2
+"""How high the drink is drawn, as a share of the sheet's height; less is not worth it."""
 BACK_WIDTH = 1 / 3
 """A tap in this share of the width from the left goes back; anywhere else it goes on."""
 DONE, NOW, AHEAD = "✓", "▶", "·"
@@ -148,7 +151,9 @@ class CameraSheet(QWidget):
     def _tell(self) -> None:
         said = " ".join(part for part in (self.step.text, self.step.below) if part)
         self.setAccessibleName(said)
-        self.setAccessibleDescription(self.place)
+        picture = None if self.drink is None else self.drink.picture
+        seen = "" if picture is None else f". {picture.in_words}"
+        self.setAccessibleDescription(f"{self.place}{seen}")
         announce(self, said)
 
     # How it looks
@@ -184,7 +189,8 @@ class CameraSheet(QWidget):
         painter.fillRect(self.rect(), QColor(tones.base))
         self._paint_step(painter, QColor(tones.text), QColor(tones.muted))
         painter.fillRect(self._list_ground(), QColor(tones.nav))
-        self._paint_list(painter, QColor(tones.on_nav), QColor(tones.nav_muted))
+        end = self._paint_list(painter, QColor(tones.on_nav), QColor(tones.nav_muted))
+        self._paint_drink(painter, end)
         self._paint_foot(painter, QColor(tones.accent), QColor(tones.on_accent))
         painter.end()
 
@@ -201,7 +207,25 @@ class CameraSheet(QWidget):
             painter.setFont(words)
             painter.drawText(below, int(_WORDS), self.step.below)
 
-    def _paint_list(self, painter: QPainter, text: QColor, muted: QColor) -> None:
+    def _paint_drink(self, painter: QPainter, below: int) -> None:
+        """The drink in its glass where the list leaves room for it; no letter is smaller for it."""
+        picture = None if self.drink is None else self.drink.picture
+        room = self.list_area()
+        room.setTop(max(below + 2 * UNIT, room.bottom() - round(self.height() * PICTURE_SHARE)))
+        if picture is None or room.height() < self.height() * LEAST_PICTURE_SHARE:
+            return
+        tones = current_tones()
+        painter.save()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(QColor(tones.base))
+        painter.drawRoundedRect(room, UNIT, UNIT)
+        inside = QRectF(room.adjusted(UNIT, UNIT, -UNIT, -UNIT))
+        draw_drink(painter, inside, picture, tones)
+        painter.restore()
+
+    def _paint_list(self, painter: QPainter, text: QColor, muted: QColor) -> int:
+        """Paint it; where it ends."""
         area, font = self.list_area(), self.list_font()
         top = area.top()
         for mark, line in self.marks():
@@ -214,6 +238,7 @@ class CameraSheet(QWidget):
             used = painter.boundingRect(place, int(Qt.TextFlag.TextWordWrap), words)
             painter.drawText(place, int(Qt.TextFlag.TextWordWrap), words)
             top += used.height() + LIST_GAP
+        return top
 
     def _paint_foot(self, painter: QPainter, ground: QColor, text: QColor) -> None:
         foot = QRect(0, self.height() - self._foot(), self.width(), self._foot())

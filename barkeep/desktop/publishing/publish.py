@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
+from dataclasses import replace
 from functools import partial
 
 from PySide6.QtCore import Qt
@@ -27,6 +28,7 @@ from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.widgets.buttons import button
+from barkeep.desktop.widgets.drink_picture import drink_svg
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import DIALOG, column_of, wide
 from barkeep.desktop.widgets.ticks import Tickable, TickList
@@ -149,7 +151,7 @@ class PublishDialog(PagesDialog):
         name, chosen = output.ask_for_file(self, "Save as", offered, output.filters_of(forms))
         if not name:
             return
-        form, shown = output.form_of(name, chosen, forms), self._shown
+        form, shown = output.form_of(name, chosen, forms), replace(self._shown, draw=drink_svg)
         file = output.with_suffix(name, form.suffix)
         run_operation(
             self,

@@ -11,7 +11,12 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
 
 from barkeep.desktop.drink.analysis_panel import AnalysisPanel
-from barkeep.desktop.drink.analysis_view import AnalysisView, CautionRow, before_you_pour
+from barkeep.desktop.drink.analysis_view import (
+    AnalysisView,
+    BalanceBar,
+    CautionRow,
+    before_you_pour,
+)
 from barkeep.desktop.drink.words import (
     NOT_UNDERSTOOD,
     duty,
@@ -94,11 +99,14 @@ class SpecShown:
 class SpecPage(QWidget):
     """`ingredient_followed` carries a key, `spec_followed` a name.
 
+    `balance_seen` comes once the figures of another spec are painted.
+
     Made once, and filled with each spec that is looked at.
     """
 
     ingredient_followed = Signal(str)
     spec_followed = Signal(str)
+    balance_seen = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -117,6 +125,7 @@ class SpecPage(QWidget):
         self._shown: SpecShown | None = None
         self._offers = OfferedRow()
         self._parent.followed.connect(self.spec_followed)
+        self._analysis.picture.seen.connect(self.balance_seen)
         self._sections.followed.connect(self.ingredient_followed)
         head = column_of(
             self._title,
@@ -162,6 +171,10 @@ class SpecPage(QWidget):
     def show_correction(self, words: str) -> None:
         """Say below the lines what to pour so that stand-ins leave the drink what it was."""
         self._fill_sections(words)
+
+    def show_bars(self, bars: Sequence[BalanceBar]) -> None:
+        """Draw what it comes to beside the others of its family."""
+        self._analysis.show_bars(bars)
 
     def _fill_head(self, shown: SpecShown) -> None:
         spec, drink = shown.spec, shown.drink

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QComboBox, QWidget
 from barkeep.application.done import Done
 from barkeep.application.publishing import camera_drinks
 from barkeep.application.stale import spec_changed_since
-from barkeep.desktop.drink.analysis_view import correction_words, view_of
+from barkeep.desktop.drink.analysis_view import bars_among_kin, correction_words, view_of
 from barkeep.desktop.drink.camera_sheet import open_on_camera
 from barkeep.desktop.drink.finding import Finding, language_as_help
 from barkeep.desktop.drink.words import ANY_BASE, kinds_by_name
@@ -65,7 +65,7 @@ ORIGINS = (
     ("own", "Own", "Only your own specs"),
     ("classics", "Classics", "Only the classics barkeep brings along"),
 )
-CORRECTION = "specs-correction"
+CORRECTION, KIN = "specs-correction", "specs-kin"
 """Under which the question is asked what a drink with stand-ins needs."""
 
 Keys = QKeySequence.StandardKey
@@ -95,6 +95,7 @@ class SpecsScreen(TableScreen[SpecRow]):
         self._page = SpecPage()
         self._page.ingredient_followed.connect(lambda key: context.go("stand-ins", key))
         self._page.spec_followed.connect(self.show_thing)
+        self._page.balance_seen.connect(self._ask_of_kin)
         self.detail.show_page(self._page)
         self.writing = SpecWriting(self, self._add, self._replace)
         self.origins = FilterChips("Show", ORIGINS, "all")
@@ -148,6 +149,7 @@ class SpecsScreen(TableScreen[SpecRow]):
 
     def show_row(self, row: SpecRow | None) -> None:
         self.context.background.forget(CORRECTION)
+        self.context.background.forget(KIN)
         self._page.setVisible(row is not None)
         if row is None:
             return
@@ -164,6 +166,13 @@ class SpecsScreen(TableScreen[SpecRow]):
                     correction_words(found, named_by(row.spec.lines, tree))
                 ),
             )
+
+    def _ask_of_kin(self) -> None:
+        """Set the drink that is looked at among the others of its family."""
+        row = self.current
+        if row is not None:
+            question = partial(bars_among_kin, row.spec, self.context.bar.snapshot)
+            self.context.background.ask(KIN, question, self._page.show_bars)
 
     def _shown(self, spec: Spec, drink: Drink | None) -> SpecShown:
         snapshot = self.context.bar.snapshot

@@ -6,7 +6,7 @@ from collections.abc import Hashable, Iterable, Mapping
 from dataclasses import dataclass
 from functools import partial
 
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QModelIndex, QPoint, Qt
 from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QCheckBox, QComboBox, QMenu, QPushButton, QWidget
 
@@ -15,6 +15,7 @@ from barkeep.desktop.ingredients.own_ingredient import OwnIngredientDialog
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, sort_by
+from barkeep.desktop.stand_ins.neighbourhood import Neighbours
 from barkeep.desktop.stand_ins.own_stand_in import OwnStandInDialog
 from barkeep.desktop.widgets.buttons import button, offer, offer_choices, primary_button
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
@@ -29,6 +30,7 @@ from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.phrases import as_sentence, capitalised
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.specs.spec import Spec
+from barkeep.domain.stand_ins.neighbourhood import Neighbourhood, neighbourhood
 from barkeep.domain.stand_ins.offers import FalseFriend, Offer, StandIns, or_buy_in_words, stand_in
 from barkeep.domain.stand_ins.words import closeness_in_words, own_for, scope_in_words
 
@@ -102,10 +104,18 @@ REMOVE_BUTTON = "remove-own"
 NEW_INGREDIENT, CHANGE, FORGET = "New ingredient", "Change ingredient", "Remove ingredient"
 
 
+BACK = "&Back to the neighbour before\tBackspace"
 LIST, DETAIL = 2, 3
 """How list and details share the width: the answer needs more room than the names."""
 TO_BE_BOUGHT = "Would stand in, once bought"
 YOUR_OWN, BY_YOUR_OWN = "your own", "by way of your own"
+
+
+def _asked(snapshot: Snapshot, key: str, spec: Spec | None) -> tuple[StandIns, Neighbourhood]:
+    return (
+        stand_in(snapshot, key, spec),
+        neighbourhood(snapshot.knowledge, snapshot.owned, key),
+    )
 
 
 class StandInsScreen(TableScreen[IngredientRow]):
@@ -129,6 +139,12 @@ class StandInsScreen(TableScreen[IngredientRow]):
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
         self.drinks.currentIndexChanged.connect(lambda _index: self._ask())
+        self.neighbours = Neighbours()
+        self.neighbours.picture.walked.connect(self.walk_to)
+        self.neighbours.picture.back.connect(self.walk_back)
+        self._trail: list[str] = []
+        """Where one came from, the last place last."""
+        self._walking_to = ""
         self.add_button = primary_button(f"{ADD}…", self.add_stand_in, "add")
         self.add_header_button(self.add_button)
         keys = QKeySequence.StandardKey
@@ -143,12 +159,14 @@ class StandInsScreen(TableScreen[IngredientRow]):
         self.forget_action = self.new_action(
             f"Re&{FORGET[2:]}", self.remove_ingredient, "Shift+Del", picture="remove"
         )
+        self.back_action = self.new_action(BACK, self.walk_back)
         for action in (
             self.add_action,
             self.remove_action,
             self.teach_action,
             self.change_action,
             self.forget_action,
+            self.back_action,
         ):
             self.add_bar_action(action)
         self.add_filter(self.missing_only)
@@ -187,10 +205,13 @@ class StandInsScreen(TableScreen[IngredientRow]):
         offer(self.add_button, first)
         offer(self.remove_action, first or ("" if self._own else "No stand-in for it is your own"))
         is_own = self.current is not None and self.current.standing != "known"
+        offer(self.back_action, "" if self._trail else "Nobody has walked among neighbours yet")
         for action in (self.change_action, self.forget_action):
             offer(action, first or ("" if is_own else "It is not an ingredient of your own"))
 
     def show_row(self, row: IngredientRow | None) -> None:
+        if row is not None and row.key not in (self._walking_to, self._shown_around):
+            self._trail.clear()
         if row is None:
             self.ask_no_more()
             self.detail.clear()
@@ -199,6 +220,47 @@ class StandInsScreen(TableScreen[IngredientRow]):
         self._ask()
 
     # What the user does
+
+    def walk_to(self, key: str) -> None:
+        """Go on to a neighbour; *back* leads here again."""
+        here = self._shown_around
+        self._walk(key)
+        if here:
+            self._trail.append(here)
+        self.offer_actions()
+
+    def walk_back(self) -> None:
+        """Go where one came from."""
+        if self._trail:
+            self._walk(self._trail.pop())
+            self.offer_actions()
+
+    @property
+    def _shown_around(self) -> str:
+        """The key whose neighbours are shown."""
+        around = self.neighbours.picture.around
+        return "" if around is None else around.of
+
+    def _walk(self, key: str) -> None:
+        """Choose a kind in the list; a family, which no line asks for, is in none."""
+        self._walking_to = key
+        if self._tree[key].family:
+            self._show_family(key)
+        elif not self.choose(key):
+            self.show_thing(key)
+        self._walking_to = ""
+
+    def _show_family(self, key: str) -> None:
+        has_focus = self.neighbours.picture.hasFocus()
+        self.view.setCurrentIndex(QModelIndex())
+        snapshot = self.context.bar.snapshot
+        around = neighbourhood(snapshot.knowledge, snapshot.owned, key)
+        self.neighbours.picture.show_neighbourhood(around)
+        self.detail.show_details(
+            around.name, "A family, which no line asks for", top=self.neighbours
+        )
+        if has_focus:
+            self.neighbours.picture.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def add_stand_in(self) -> None:
         """Ask what may be poured instead of the chosen ingredient."""
@@ -322,17 +384,20 @@ class StandInsScreen(TableScreen[IngredientRow]):
         if row is None:
             return
         snapshot = self.context.bar.snapshot
-        question = partial(stand_in, snapshot, row.key, self._chosen_spec())
+        question = partial(_asked, snapshot, row.key, self._chosen_spec())
         self.ask(question, self._show_answer, "Working out what stands in…")
 
-    def _show_answer(self, answer: StandIns) -> None:
+    def _show_answer(self, answered: tuple[StandIns, Neighbourhood]) -> None:
+        answer, around = answered
         row = self.current
         if row is None or row.key != answer.wanted:
             return
         there = row.there if row.amount != 0.0 else "not in the bar"
         about = f"{row.family} · {there}".strip(" ·")
         buttons = self._buttons()
-        self.detail.show_details(row.name, about, tuple(self._sections(answer)), buttons=buttons)
+        self.neighbours.picture.show_neighbourhood(around)
+        sections = tuple(self._sections(answer))
+        self.detail.show_details(row.name, about, sections, top=self.neighbours, buttons=buttons)
 
     def _sections(self, answer: StandIns) -> Iterable[DetailSection]:
         row = self.current

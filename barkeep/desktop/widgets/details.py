@@ -283,7 +283,9 @@ class _DetailPage(QWidget):
             self._above = above
             if above is not None:
                 self._top.setContentsMargins(0, UNIT, 0, 0)
-                self._top.addWidget(above, 0, Qt.AlignmentFlag.AlignLeft)
+                is_wide = bool(above.sizePolicy().expandingDirections() & Qt.Orientation.Horizontal)
+                side = Qt.AlignmentFlag(0) if is_wide else Qt.AlignmentFlag.AlignLeft
+                self._top.addWidget(above, 0, side)
         if tuple(buttons) != self._buttons:
             remove(self._button_row)
             self._buttons, self._button_row = tuple(buttons), None

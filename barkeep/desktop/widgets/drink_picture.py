@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
-from itertools import pairwise
 from math import cos, pi, sin, sqrt
+from zlib import crc32
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QBrush, QColor, QLinearGradient, QPainter, QPainterPath, QPen
 
-from barkeep.desktop.look.tones import Tones, blend
-from barkeep.desktop.widgets.picture import Picture
-from barkeep.domain.drink.colours import Tint
+from barkeep.desktop.look.tones import Tones, blend, read_tones
+from barkeep.desktop.widgets.glass import Place, liquid_colour, outline_of
+from barkeep.desktop.widgets.picture import Picture, svg_of
 from barkeep.domain.drink.looks import Form, Stuff
 from barkeep.domain.drink.picture import DrawnGarnish, DrinkPicture
 
@@ -24,27 +25,8 @@ LEAST_TALL_CM = 17.0
 BUBBLES = 14
 """As many bubbles tell that it sparkles."""
 
-HIDES = 0.2
-"""A power of the cloud: a little of it hides much of what lies behind."""
 SCATTERED = 0.618033988749895
 """Multiples of this, their whole parts left off, lie evenly and in no pattern."""
-
-
-@dataclass(frozen=True, slots=True)
-class _Place:
-    """Where centimetres lie in the picture: x from the middle of the glass, y above the table."""
-
-    middle: float
-    table: float
-    scale: float
-
-    def at(self, x_cm: float, y_cm: float) -> QPointF:
-        return QPointF(self.middle + x_cm * self.scale, self.table - y_cm * self.scale)
-
-    def box(self, x_cm: float, y_cm: float, wide_cm: float, high_cm: float) -> QRectF:
-        """A box around a middle."""
-        corner = self.at(x_cm - wide_cm / 2.0, y_cm + high_cm / 2.0)
-        return QRectF(corner.x(), corner.y(), wide_cm * self.scale, high_cm * self.scale)
 
 
 class DrinkPictureView(Picture):
@@ -70,12 +52,29 @@ class DrinkPictureView(Picture):
             draw_drink(painter, rect, self.shown, tones)
 
 
+def drink_svg(drink: DrinkPicture) -> str:
+    """A drink as an SVG element that stands in a page on white paper, beside others of its like."""
+    size, tones = QSize(180, 225), read_tones("light")
+    room = QRectF(0.0, 0.0, size.width(), size.height())
+    written = svg_of(
+        size, lambda painter: draw_drink(painter, room, drink, tones), title="", words=""
+    ).decode()
+    element = _NAMING.sub("", written[written.index("<svg") :]).strip()
+    # What is named in it (a cup's shine) must have another name in each drink of a page.
+    own = f"d{crc32(drink.in_words.encode()):08x}-"
+    return _NAMED.sub(lambda found: f"{found[1]}{own}{found[2]}", element)
+
+
+_NAMING = re.compile(r"<(title|desc)>.*?</\1>\s*", re.DOTALL)
+_NAMED = re.compile(r"(\bid=\"|url\(#)([\w-]+)")
+
+
 def draw_drink(painter: QPainter, rect: QRectF, drink: DrinkPicture, tones: Tones) -> None:
     """Draw a drink into `rect`, its glass standing on the lower edge."""
     painter.save()
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     place = _place_in(rect, drink)
-    inside = _outline(drink, place)
+    inside = outline_of(drink.vessel.profile.stations, place)
     _draw_behind(painter, drink, place, tones)
     if drink.vessel.made_of == "glass":
         _draw_inside(painter, drink, place, inside, tones=tones)
@@ -89,33 +88,15 @@ def draw_drink(painter: QPainter, rect: QRectF, drink: DrinkPicture, tones: Tone
     painter.restore()
 
 
-def _place_in(rect: QRectF, drink: DrinkPicture) -> _Place:
+def _place_in(rect: QRectF, drink: DrinkPicture) -> Place:
     tall = max(LEAST_TALL_CM, drink.vessel.profile.brim_cm + ABOVE_CM)
     wide = 2.0 * BESIDE_CM + max(each.width_cm for each in drink.vessel.profile.stations)
     scale = min(rect.height() / tall, rect.width() / wide)
-    return _Place(rect.center().x(), rect.bottom() - 1.5, scale)
-
-
-def _outline(drink: DrinkPicture, place: _Place) -> QPainterPath:
-    """The inside of the glass, open at the top: corners rounded off between the stations."""
-    stations = drink.vessel.profile.stations
-    right = [place.at(each.width_cm / 2.0, each.height_cm) for each in stations]
-    left = [place.at(-each.width_cm / 2.0, each.height_cm) for each in reversed(stations)]
-    path = QPainterPath(left[0])
-    _round_off(path, left)
-    path.lineTo(right[0])
-    _round_off(path, right)
-    return path
-
-
-def _round_off(path: QPainterPath, points: list[QPointF]) -> None:
-    for point, following in pairwise(points[1:]):
-        path.quadTo(point, (point + following) / 2.0)
-    path.lineTo(points[-1])
+    return Place(rect.center().x(), rect.bottom() - 1.5, scale)
 
 
 def _draw_inside(
-    painter: QPainter, drink: DrinkPicture, place: _Place, inside: QPainterPath, *, tones: Tones
+    painter: QPainter, drink: DrinkPicture, place: Place, inside: QPainterPath, *, tones: Tones
 ) -> None:
     closed = QPainterPath(inside)
     closed.closeSubpath()
@@ -134,26 +115,17 @@ def _draw_inside(
     painter.drawPath(inside)
 
 
-def _draw_liquid(painter: QPainter, drink: DrinkPicture, place: _Place) -> None:
+def _draw_liquid(painter: QPainter, drink: DrinkPicture, place: Place) -> None:
     wide = max(each.width_cm for each in drink.vessel.profile.stations)
     foot = drink.vessel.profile.base_cm
     for layer in drink.layers:
         top = place.at(-wide, layer.top_cm)
         box = QRectF(top, place.at(wide, foot))
-        painter.fillRect(box, QBrush(_liquid(layer.tint)))
+        painter.fillRect(box, QBrush(liquid_colour(layer.tint)))
         foot = layer.top_cm
     if drink.layers:
-        painter.setPen(QPen(_liquid(drink.layers[-1].tint).darker(135), 1.0))
+        painter.setPen(QPen(liquid_colour(drink.layers[-1].tint).darker(135), 1.0))
         painter.drawLine(place.at(-wide, drink.surface_cm), place.at(wide, drink.surface_cm))
-
-
-def _liquid(tint: Tint) -> QColor:
-    """Its colour: the clearer and paler, the more one sees through it."""
-    colour = QColor.fromRgbF(*tint.rgb)
-    takes = 1.0 - min(tint.rgb)
-    clear = min(1.0, 0.35 + takes)
-    colour.setAlphaF(max(clear, tint.cloud**HIDES))
-    return colour
 
 
 def _scattered(count: int, seed: int) -> Iterator[tuple[float, float]]:
@@ -166,7 +138,7 @@ def _width_at(drink: DrinkPicture, height_cm: float) -> float:
     return 2.0 * sqrt(drink.vessel.profile.area_at(height_cm) / pi)
 
 
-def _draw_ice(painter: QPainter, drink: DrinkPicture, place: _Place, tones: Tones) -> None:
+def _draw_ice(painter: QPainter, drink: DrinkPicture, place: Place, tones: Tones) -> None:
     if drink.ice == "none":
         return
     frost = QColor("#ffffff")
@@ -182,7 +154,7 @@ def _draw_ice(painter: QPainter, drink: DrinkPicture, place: _Place, tones: Tone
     _draw_heap(painter, drink, place)
 
 
-def _draw_heap(painter: QPainter, drink: DrinkPicture, place: _Place) -> None:
+def _draw_heap(painter: QPainter, drink: DrinkPicture, place: Place) -> None:
     """Pieces in rows from the bottom to just above the liquid, or heaped above the brim."""
     side, profile = drink.ice_side_cm, drink.vessel.profile
     heaped = drink.ice == "crushed"
@@ -211,7 +183,7 @@ def _draw_cube(painter: QPainter, middle: QPointF, side: float, tilt: float) -> 
     painter.restore()
 
 
-def _draw_bubbles(painter: QPainter, drink: DrinkPicture, place: _Place) -> None:
+def _draw_bubbles(painter: QPainter, drink: DrinkPicture, place: Place) -> None:
     if not drink.bubbles or not drink.layers:
         return
     base, top = drink.vessel.profile.base_cm, drink.surface_cm
@@ -223,7 +195,7 @@ def _draw_bubbles(painter: QPainter, drink: DrinkPicture, place: _Place) -> None
         painter.drawEllipse(place.at(x, height), 1.0 + 1.1 * up, 1.0 + 1.1 * up)
 
 
-def _draw_foam(painter: QPainter, drink: DrinkPicture, place: _Place) -> None:
+def _draw_foam(painter: QPainter, drink: DrinkPicture, place: Place) -> None:
     if drink.foam_cm <= 0.0 or not drink.layers:
         return
     wide = _width_at(drink, drink.vessel.profile.brim_cm) + 2.0
@@ -242,7 +214,7 @@ _METAL: Mapping[Stuff, str] = {"glass": "#000000", "metal": "#b9bcb6", "ceramic"
 
 
 def _draw_outside(
-    painter: QPainter, drink: DrinkPicture, place: _Place, inside: QPainterPath, *, tones: Tones
+    painter: QPainter, drink: DrinkPicture, place: Place, inside: QPainterPath, *, tones: Tones
 ) -> None:
     """A cup that shows nothing of what is in it but what stands above its brim."""
     _draw_above_brim(painter, drink, place, tones)
@@ -259,7 +231,7 @@ def _draw_outside(
     painter.drawPath(closed)
 
 
-def _draw_above_brim(painter: QPainter, drink: DrinkPicture, place: _Place, tones: Tones) -> None:
+def _draw_above_brim(painter: QPainter, drink: DrinkPicture, place: Place, tones: Tones) -> None:
     if drink.ice != "crushed":
         return
     frost = QColor("#ffffff")
@@ -278,7 +250,7 @@ def _draw_above_brim(painter: QPainter, drink: DrinkPicture, place: _Place, tone
         )
 
 
-def _draw_stand(painter: QPainter, drink: DrinkPicture, place: _Place, tones: Tones) -> None:
+def _draw_stand(painter: QPainter, drink: DrinkPicture, place: Place, tones: Tones) -> None:
     """Stem and foot, the thick base of a tumbler, and a handle."""
     vessel, base = drink.vessel, drink.vessel.profile.base_cm
     painter.setPen(QPen(QColor(tones.glass), 1.6))
@@ -303,7 +275,7 @@ def _draw_stand(painter: QPainter, drink: DrinkPicture, place: _Place, tones: To
         _draw_handle(painter, drink, place)
 
 
-def _draw_handle(painter: QPainter, drink: DrinkPicture, place: _Place) -> None:
+def _draw_handle(painter: QPainter, drink: DrinkPicture, place: Place) -> None:
     base, brim = drink.vessel.profile.base_cm, drink.vessel.profile.brim_cm
     high, low = base + (brim - base) * 0.82, base + (brim - base) * 0.3
     start, end = _width_at(drink, high) / 2.0, _width_at(drink, low) / 2.0
@@ -315,7 +287,7 @@ def _draw_handle(painter: QPainter, drink: DrinkPicture, place: _Place) -> None:
     painter.drawPath(path)
 
 
-def _draw_rim(painter: QPainter, drink: DrinkPicture, place: _Place) -> None:
+def _draw_rim(painter: QPainter, drink: DrinkPicture, place: Place) -> None:
     if drink.rim is None:
         return
     colour, brim = QColor(drink.rim), drink.vessel.profile.brim_cm
@@ -328,7 +300,7 @@ def _draw_rim(painter: QPainter, drink: DrinkPicture, place: _Place) -> None:
             painter.drawEllipse(place.at(x, brim - 0.55 + 0.1 * number), 1.7, 1.7)
 
 
-def _draw_behind(painter: QPainter, drink: DrinkPicture, place: _Place, tones: Tones) -> None:
+def _draw_behind(painter: QPainter, drink: DrinkPicture, place: Place, tones: Tones) -> None:
     """What leans in the glass behind the liquid: a straw."""
     if not drink.straw:
         return
@@ -340,7 +312,7 @@ def _draw_behind(painter: QPainter, drink: DrinkPicture, place: _Place, tones: T
     painter.drawLine(place.at(-half * 0.1, base + 0.4), place.at(half * 0.62, brim + 3.4))
 
 
-def _draw_steam(painter: QPainter, drink: DrinkPicture, place: _Place, tones: Tones) -> None:
+def _draw_steam(painter: QPainter, drink: DrinkPicture, place: Place, tones: Tones) -> None:
     brim = drink.vessel.profile.brim_cm
     steam = QColor(tones.muted)
     steam.setAlphaF(0.55)
@@ -371,7 +343,7 @@ class _Piece:
 Draws = Callable[[QPainter, _Piece], None]
 
 
-def _draw_garnishes(painter: QPainter, drink: DrinkPicture, place: _Place, tones: Tones) -> None:
+def _draw_garnishes(painter: QPainter, drink: DrinkPicture, place: Place, tones: Tones) -> None:
     for number, each in enumerate(drink.garnishes):
         where = _where(each, number, drink)
         for piece in range(each.pieces):

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QBuffer, QEvent, QIODevice, QPointF, QRectF, QSize, Qt
+from collections.abc import Callable
+
+from PySide6.QtCore import QBuffer, QEvent, QIODevice, QPoint, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import (
     QAction,
     QColor,
@@ -23,7 +25,26 @@ from barkeep.desktop.widgets.tips import plain_tip
 
 COPIED_SCALE = 3.0
 """How many pixels a device-independent one becomes in what is copied."""
+COPIED_LARGEST = 8_000
+"""No side of a copied picture has more pixels: a long shelf would fill the memory."""
 COPY, COPY_SVG = "Copy picture", "Copy picture as SVG"
+
+
+def svg_of(size: QSize, draw: Callable[[QPainter], object], *, title: str, words: str) -> bytes:
+    """What is drawn as an SVG document, its words as the description."""
+    buffer = QBuffer()
+    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
+    made = QSvgGenerator(QSvgGenerator.SvgVersion.Svg11)  # the plainer one cuts nothing off
+    made.setOutputDevice(buffer)
+    made.setSize(size)
+    made.setResolution(96)  # as pages have it; else it would be drawn a third larger
+    made.setViewBox(QRectF(QPointF(), size.toSizeF()))
+    made.setTitle(title)
+    made.setDescription(words)
+    painter = QPainter(made)
+    draw(painter)
+    painter.end()
+    return bytes(buffer.data().data())
 
 
 class Picture(QWidget):
@@ -57,9 +78,9 @@ class Picture(QWidget):
 
     def copy_image(self) -> None:
         """Put it on the clipboard as an image."""
-        size = self.size() * COPIED_SCALE
-        image = QImage(size, QImage.Format.Format_ARGB32_Premultiplied)
-        image.setDevicePixelRatio(COPIED_SCALE)
+        scale = min(COPIED_SCALE, COPIED_LARGEST / max(self.width(), self.height(), 1))
+        image = QImage(self.size() * scale, QImage.Format.Format_ARGB32_Premultiplied)
+        image.setDevicePixelRatio(scale)
         image.fill(self.palette().color(QPalette.ColorRole.Base))
         painter = QPainter(image)
         self.draw(painter, QRectF(self.rect()), current_tones())
@@ -73,18 +94,12 @@ class Picture(QWidget):
 
     def as_svg(self) -> bytes:
         """It as an SVG document, its words as the description."""
-        buffer = QBuffer()
-        buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-        made = QSvgGenerator()
-        made.setOutputDevice(buffer)
-        made.setSize(self.size())
-        made.setViewBox(self.rect())
-        made.setTitle(self.accessibleName())
-        made.setDescription(self.accessibleDescription())
-        painter = QPainter(made)
-        self.draw(painter, QRectF(self.rect()), current_tones())
-        painter.end()
-        return bytes(buffer.data().data())
+        return svg_of(
+            self.size(),
+            lambda painter: self.draw(painter, QRectF(self.rect()), current_tones()),
+            title=self.accessibleName(),
+            words=self.accessibleDescription(),
+        )
 
     def minimumSizeHint(self) -> QSize:
         return self.sizeHint()
@@ -97,11 +112,13 @@ class Picture(QWidget):
             painter.setPen(QColor(current_tones().accent))
             painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 1, -1, -1), RADIUS, RADIUS)
 
+    def show_tip(self, words: str, at: QPoint) -> None:
+        """Say something beside a point of it, as the mouse would have it said there."""
+        QToolTip.showText(self.mapToGlobal(at), plain_tip(words), self)
+
     def event(self, event: QEvent) -> bool:
         if isinstance(event, QHelpEvent) and event.type() == QEvent.Type.ToolTip:
-            QToolTip.showText(
-                event.globalPos(), plain_tip(self.says_at(QPointF(event.pos()))), self
-            )
+            self.show_tip(self.says_at(QPointF(event.pos())), event.pos())
             return True
         return super().event(event)
 

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from barkeep.documents.printed.cards import PrintedLine, poured_lines, printed_lines
 from barkeep.domain.bar.snapshot import Settings
+from barkeep.domain.drink.picture import DrinkPicture
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.specs.garnish_notes import garnishes_in_words
 from barkeep.domain.specs.spec import Spec
@@ -29,11 +30,15 @@ class CameraStep:
 
 @dataclass(frozen=True, slots=True)
 class CameraDrink:
-    """One drink: its name, its poured lines as the list beside shows them, and the steps."""
+    """One drink: its name, its poured lines as the list beside shows them, and the steps.
+
+    `picture` is how it looks in its glass, where that is known.
+    """
 
     name: str
     lines: tuple[str, ...]
     steps: tuple[CameraStep, ...]
+    picture: DrinkPicture | None = None
 
 
 def camera_drink(
@@ -43,6 +48,7 @@ def camera_drink(
     *,
     serves: int = 1,
     cautions: Sequence[str] = (),
+    picture: DrinkPicture | None = None,
 ) -> CameraDrink:
     """The steps of one serve: the name, each line in both measures, the method, garnish, care.
 
@@ -58,7 +64,7 @@ def camera_drink(
         *_garnishes(spec, tree, settings),
         *(CameraStep(each) for each in cautions),
     )
-    return CameraDrink(spec.name, said, steps)
+    return CameraDrink(spec.name, said, steps, picture)
 
 
 def _head(spec: Spec, serves: int) -> str:

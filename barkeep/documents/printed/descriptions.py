@@ -9,9 +9,12 @@ from dataclasses import replace
 from barkeep.documents.printed.cards import CardContent
 from barkeep.documents.printed.run_sheet import all_cautions, removed_in_words
 from barkeep.documents.specs.markdown import escaped
+from barkeep.domain.drink.picture import DrinkPicture
 from barkeep.domain.phrases import capitalised
 
 CAUTIONS = "Please mind"
+Draw = Callable[[DrinkPicture], str]
+"""Draws a drink as an SVG element that stands in a page."""
 
 
 def description_text(cards: Sequence[CardContent]) -> str:
@@ -24,10 +27,15 @@ def description_markdown(cards: Sequence[CardContent]) -> str:
     return "\n".join("\n".join(_markdown(card)) + "\n" for card in cards)
 
 
-def description_html(cards: Sequence[CardContent], title: str = "") -> str:
-    """A whole HTML page. Texts of any direction stand as they read (`dir="auto"`)."""
+def description_html(
+    cards: Sequence[CardContent], title: str = "", draw: Draw | None = None
+) -> str:
+    """A whole HTML page. Texts of any direction stand as they read (`dir="auto"`).
+
+    Who can `draw` has each drink in its glass stand in it, with the same in words.
+    """
     named = title or ", ".join(card.name for card in cards)
-    articles = "\n".join(line for card in cards for line in _html(card))
+    articles = "\n".join(line for card in cards for line in _html(card, draw))
     return (
         '<!DOCTYPE html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n'
         f"<title>{html.escape(named)}</title>\n</head>\n<body>\n{articles}\n</body>\n</html>\n"
@@ -87,11 +95,14 @@ def _markdown(card: CardContent) -> Iterator[str]:
         yield from (f"- {escaped(caution)}" for caution in card.cautions)
 
 
-def _html(card: CardContent) -> Iterator[str]:
+def _html(card: CardContent, draw: Draw | None) -> Iterator[str]:
     yield "<article>"
     yield _element("h1", card.name)
     if card.riff:
         yield _element("p", card.riff)
+    if draw is not None and card.picture is not None:
+        words = html.escape(card.picture.in_words, quote=True)
+        yield f'<figure role="img" aria-label="{words}">{draw(card.picture)}</figure>'
     yield from _list(card.lines, lambda line: (line.both, line.name))
     yield from _list(card.service, lambda each: (f"{each[0]}:", each[1]))
     yield from (_element("p", paragraph) for paragraph in card.method)

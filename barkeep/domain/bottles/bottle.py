@@ -264,12 +264,18 @@ def fill_sigma(amount: float) -> float:
 
 def history(entries: Sequence[Entry]) -> tuple[tuple[Entry, float], ...]:
     """Each active entry with the level after it, oldest first."""
+    # The unit changes the doubt, not the amount.
+    return tuple((entry, level.amount) for entry, level in levels_after(entries, "ml"))
+
+
+def levels_after(entries: Sequence[Entry], unit: Unit) -> tuple[tuple[Entry, Level], ...]:
+    """Each active entry with all that is known of the level after it, oldest first."""
     level = Level()
-    steps: list[tuple[Entry, float]] = []
+    found: list[tuple[Entry, Level]] = []
     for entry in active(entries):
-        level = _after(level, entry, "ml")  # the unit changes the doubt, not the amount
-        steps.append((entry, level.amount))
-    return tuple(steps)
+        level = _after(level, entry, unit)
+        found.append((entry, level))
+    return tuple(found)
 
 
 def variance(expected: float, counted: float) -> float:

@@ -64,6 +64,11 @@ class Station:
     depth_cm: float
     corner_cm: float = 0.0
 
+    def grown(self, by: float) -> Station:
+        """The same of a vessel so many times as tall and wide."""
+        lengths = (self.height_cm, self.width_cm, self.depth_cm, self.corner_cm)
+        return Station(*(each * by for each in lengths))
+
 
 @dataclass(frozen=True, slots=True)
 class Punt:

@@ -61,10 +61,7 @@ class Vessel:
     def holding(self, brim_ml: float) -> Vessel:
         """The same glass grown evenly until it holds so much to the brim."""
         by = (brim_ml / self.profile.brimful_ml) ** (1.0 / 3.0)
-        stations = tuple(
-            Station(each.height_cm * by, each.width_cm * by, each.depth_cm * by)
-            for each in self.profile.stations
-        )
+        stations = tuple(each.grown(by) for each in self.profile.stations)
         return replace(
             self,
             profile=Profile("round", stations),
@@ -101,7 +98,7 @@ class Looks:
         liquid = _nearest(kind, self.tints, tree)
         if liquid is not None or kind not in tree or not tree.is_a(kind, "fruit"):
             return liquid or WATER
-        return tint(self.garnish_of(kind, tree).colour, FLESH)
+        return solid(self.garnish_of(kind, tree).colour)
 
     def garnish_of(self, kind: str, tree: FamilyTree) -> GarnishLook:
         """How a kind is drawn as a garnish."""
@@ -120,6 +117,11 @@ class Looks:
 WATER = tint("#fbfcfc", 0.0)
 FLESH = 0.9
 """How cloudy fruit makes what it is blended into."""
+
+
+def solid(colour: str) -> Tint:
+    """What is no liquid, in its colour as *#rrggbb*."""
+    return tint(colour, FLESH)
 
 
 def _nearest(kind: str, said: Mapping[str, T], tree: FamilyTree) -> T | None:

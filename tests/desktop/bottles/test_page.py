@@ -8,7 +8,8 @@ from PySide6.QtGui import QAccessible, QKeySequence
 from PySide6.QtWidgets import QLabel, QLineEdit, QWidget
 
 from barkeep.application.bar import Bar
-from barkeep.desktop.bottles.details import NEWEST, LevelHistory
+from barkeep.desktop.bottles.details import NEWEST
+from barkeep.desktop.bottles.level_history import LevelHistory
 from barkeep.desktop.bottles.rows import (
     BOTTLE,
     LEVEL,

@@ -7,7 +7,7 @@ import sys
 from dataclasses import replace
 
 import pytest
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import QPointF, QSize, Qt
 from PySide6.QtGui import QFontMetricsF, QImage
 from PySide6.QtWidgets import QApplication, QLabel, QWidget
 from shiboken6 import isValid
@@ -31,6 +31,7 @@ from barkeep.desktop.specs.page import SpecsScreen
 from barkeep.desktop.stand_ins.page import StandInsScreen
 from barkeep.domain.bottles.bottle import label_of
 from barkeep.domain.drink.analysis import analyse
+from barkeep.domain.drink.kin import kin_of
 from barkeep.domain.drink.words import INFORMATION, facts, in_brief, place_in_words
 from barkeep.domain.pouring.verdicts import tonight
 from barkeep.domain.stand_ins.corrections import correction_for, in_words
@@ -375,3 +376,40 @@ def test_an_analysis_needs_nothing_heavy():
     )
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout.strip() == "[]"
+
+
+class TestAmongItsFamily:
+    @pytest.fixture
+    def picture(self, bar, page, qtbot):
+        page.screen.show_thing("Daiquiri")
+        (panel,) = page.screen.detail.findChildren(AnalysisPanel)
+        page.screen.show_in_details(panel)
+        qtbot.waitUntil(lambda: any(each.kin for each in panel.picture.bars))
+        return panel.picture
+
+    def test_every_other_is_there_and_named_where_it_lies(self, bar, picture):
+        made = analyse(spec_named(bar, "Daiquiri"), bar.snapshot)
+        kin = kin_of(made, bar.snapshot)
+        strength, *_others, water = picture.bars
+        assert {each.name for each in strength.kin} == {each.name for each in kin}
+        assert any(each.own for each in strength.kin)
+        assert water.label == "Water of the ice" and water.range_words.startswith("usual ")
+        said = picture.accessibleDescription()
+        less = sum(each.mark < strength.mark for each in strength.kin)
+        assert f"more than {less} of the {len(kin)} others of its family" in said
+        alone = strength.kin[-1]
+        trough = picture._trough(0)
+        at = QPointF(trough.left() + alone.mark * trough.width(), trough.center().y())
+        assert alone.in_words in picture.says_at(at).split("\n")
+        assert picture.says_at(QPointF(at.x(), 1.0)) == strength.in_words
+
+    def test_the_arrow_keys_walk_them(self, picture, qtbot):
+        qtbot.keyClick(picture, Qt.Key.Key_Right)
+        first = picture.bars[0].kin[0]
+        assert picture.accessibleDescription() == f"Strength: {first.in_words}"
+        qtbot.keyClick(picture, Qt.Key.Key_Down)
+        qtbot.keyClick(picture, Qt.Key.Key_Right)
+        second = picture.bars[1].kin[1]
+        assert picture.accessibleDescription() == f"Sugar: {second.in_words}"
+        assert second.in_words.split()[0] in second.name
+        assert "<svg" in picture.as_svg().decode()

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QFontMetrics
@@ -152,3 +154,18 @@ def test_nothing_to_show(qtbot):
     sheet.go_back()
     sheet.grab()
     assert sheet.step.text == "No drink to show"
+
+
+@pytest.mark.parametrize("size", [(1024, 640), (480, 320)])
+def test_the_drink_is_drawn_where_no_letter_is_smaller_for_it(bar, qtbot, size):
+    (drink,) = camera_drinks([(bar.specs.get("Drift Fence"), 1)], bar.snapshot)
+    bare = shown([replace(drink, picture=None)], qtbot, size)
+    sheet = shown([drink], qtbot, size)
+    assert sheet.list_font() == bare.list_font() and sheet.text_font() == bare.text_font()
+    area = sheet.list_area()
+    whole, without = sheet.grab(area).toImage(), bare.grab(area).toImage()
+    assert (whole == without) == (size == (480, 320))
+    assert sheet.accessibleDescription().endswith(drink.picture.in_words)
+    long = replace(drink, lines=drink.lines * 8)
+    full = shown([long], qtbot, size).grab(area).toImage()
+    assert full == shown([replace(long, picture=None)], qtbot, size).grab(area).toImage()

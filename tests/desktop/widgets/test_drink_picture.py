@@ -2,14 +2,21 @@
 
 from __future__ import annotations
 
+import re
+from dataclasses import replace
+from html.parser import HTMLParser
+
 import pytest
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QColor, QGuiApplication, QImage, QPainter
 from PySide6.QtTest import QTest
 
+from barkeep.application.publishing import cards_of
 from barkeep.desktop.look.tones import read_tones
-from barkeep.desktop.widgets.drink_picture import NAME, DrinkPictureView, draw_drink
+from barkeep.desktop.widgets.drink_picture import NAME, DrinkPictureView, draw_drink, drink_svg
 from barkeep.desktop.widgets.picture import COPY, COPY_SVG
+from barkeep.documents.printed.descriptions import description_html
+from barkeep.documents.specs.files import parts_in_file
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.drink.picture import DrinkPicture, picture_of
 from barkeep.domain.spec_text.text import read_specs
@@ -108,3 +115,40 @@ def test_it_is_read_and_copied_in_the_real_window(window, qtbot):
     actions[COPY_SVG].trigger()
     svg = QGuiApplication.clipboard().text()
     assert "<svg" in svg and view.accessibleDescription() in svg
+
+
+class _Elements(HTMLParser):
+    """The elements of a page, each with its attributes."""
+
+    def __init__(self, page: str) -> None:
+        super().__init__()
+        self.found: list[tuple[str, dict[str, str | None]]] = []
+        self.feed(page)
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        self.found.append((tag, dict(attrs)))
+
+    def named(self, tag: str) -> list[dict[str, str | None]]:
+        return [attrs for each, attrs in self.found if each == tag]
+
+
+def test_a_page_holds_each_drink_with_its_words(qapp, bar):
+    """Cut off at the glass, and nothing in one drink goes by a name that another has."""
+    names = ("Daiquiri", "Mint Julep", "Moscow Mule", "Negroni")
+    specs = [each for each in bar.snapshot.all_specs if each.name in names]
+    cards = cards_of(specs, bar.snapshot)
+    page = description_html(cards, draw=drink_svg)
+    seen = _Elements(page)
+    said = [each["aria-label"] for each in seen.named("figure")]
+    assert said == [card.picture.in_words for card in cards]
+    assert len(seen.named("svg")) == len(names)
+    ids = [attrs["id"] for _tag, attrs in seen.found if "id" in attrs]
+    used = re.findall(r"url\(#([\w-]+)\)", page)
+    assert ids and len(set(ids)) == len(ids) and set(used) <= set(ids)
+    assert seen.named("clippath") and not seen.named("title")[1:] and not seen.named("desc")
+    assert "<svg" not in description_html(cards)
+    again = [
+        [replace(each, row=0) for each in parts_in_file(text, "page.html")]
+        for text in (page, description_html(cards))
+    ]
+    assert again[0] == again[1] and len(again[0]) == len(names)
