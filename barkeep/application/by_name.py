@@ -104,8 +104,8 @@ class ByName:
 
     def _at_first(self, lately: Sequence[str]) -> tuple[Thing, ...]:
         used = tuple(filter(None, map(self._of_key, lately)))
-        _of, commands = self._known["command"]
-        return (*used, *(each for each in _of if each not in used))
+        commands, _index = self._known["command"]
+        return (*used, *(each for each in commands if each not in used))
 
     def _of_key(self, key: str) -> Thing | None:
         if key.startswith("ingredient:") and self._snapshot is not None:
@@ -143,8 +143,8 @@ def _bottle(bottle: Bottle) -> Thing:
 
 def _own_fit(found: Found, text: str) -> Fit:
     """Another name of a kind does not go before the names of what is in the bar."""
-    is_own = folded(found.name) == folded(text)
-    return Fit.WORDS if found.fit is Fit.EXACT and not is_own else found.fit
+    is_own = folded(found.name).startswith(folded(text))
+    return found.fit if is_own else min(found.fit, Fit.WORDS)
 
 
 def _without_guesses(hits: list[_Hit]) -> list[_Hit]:

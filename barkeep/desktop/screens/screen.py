@@ -333,6 +333,12 @@ class Screen(RefusedInBanner, QWidget):
             layout.activate()  # or it would still be where it was before the page grew
         self.detail.verticalScrollBar().setValue(part.mapTo(page, QPoint(0, 0)).y())
 
+    def search_for(self, text: str) -> None:
+        """Show what a text finds, with the cursor in the search."""
+        self.clear_filters()
+        self.search.set_text(text)
+        self.focus_search()
+
     def focus_search(self) -> None:
         """Put the cursor into the search."""
         self.search.take_focus()

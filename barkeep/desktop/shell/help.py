@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt
@@ -140,7 +141,7 @@ Group = tuple[str, Sequence[QAction]]
 
 def rows_of(actions: Sequence[QAction]) -> tuple[tuple[str, str], ...]:
     """What each action is called and which keys call it; those without keys left out."""
-    return tuple((_words(action), keys_of(action)) for action in actions if action.shortcuts())
+    return tuple((words_of(action), keys_of(action)) for action in actions if action.shortcuts())
 
 
 def keys_of(action: QAction) -> str:
@@ -185,7 +186,8 @@ def _add_group(grid: QGridLayout, heading: str, rows: Sequence[tuple[str, str]])
         grid.addWidget(text_label(keys, TypeSize.STRONG), number, 1, Qt.AlignmentFlag.AlignRight)
 
 
-def _words(action: QAction) -> str:
+def words_of(action: QAction) -> str:
     """The menu text without mnemonic and ellipsis, and without what undo would undo."""
     text = action.text().replace("&&", "\0").replace("&", "").replace("\0", "&")
-    return text.rstrip("…").split(": ")[0].lstrip("0123456789 ")
+    text = text.partition("\t")[0].rstrip("…")
+    return re.sub(r"^(Undo|Redo): .*", r"\1", text).lstrip("0123456789 ")

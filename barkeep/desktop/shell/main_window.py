@@ -44,6 +44,7 @@ from barkeep.store.refusals import DamagedBar
 
 if TYPE_CHECKING:
     from barkeep.application.imports import NamedText
+    from barkeep.desktop.shell.finder import Finder
 
 NARROW_BELOW = 1100
 """The width, in device-independent pixels, under which the navigation shows lamps only."""
@@ -139,6 +140,7 @@ class MainWindow(QMainWindow):
         self._day = bar.snapshot.on
         self._was_shown = False
         self._asks = True
+        self._finder: Finder | None = None
         self.told_first = ""
         """What is to be said as it opens."""
         self._undoes: Step | None = None
@@ -147,9 +149,9 @@ class MainWindow(QMainWindow):
         self.stack = _Pages()
         self.on_paper = Banner(closable=False)
         """Says over every page that the bar is shown as it is not."""
-        centre = self._centre()
-        self.setCentralWidget(centre)
-        self.toast = Toast(centre)
+        self._host = self._centre()
+        self.setCentralWidget(self._host)
+        self.toast = Toast(self._host)
         self.background = Background(self)
         self.context = ScreenContext(
             bar=bar,
@@ -180,13 +182,7 @@ class MainWindow(QMainWindow):
     def show_page(self, key: str) -> Screen:
         """Show a page, building it on the first visit."""
         self._theme.finish()
-        screen = self._screens.get(key)
-        if screen is None:
-            screen = self._pages[key].make(self.context)
-            offered = self.hooks.import_files is not None
-            screen.offer_import(self.import_files if offered else None)
-            self._screens[key] = screen
-            self.stack.addWidget(screen)
+        screen = self.build(key)
         self.navigation.light(self._pages[key].stop)
         self.actions_.pages[key].setChecked(True)
         self.actions_.offer_of_page(screen.bar_actions)
@@ -194,13 +190,50 @@ class MainWindow(QMainWindow):
         self.stack.setCurrentWidget(screen)
         return screen
 
+    def arrive(self, key: str) -> Screen:
+        """Show a page with its list in hand, as for whoever asked for it by a key."""
+        screen = self.show_page(key)
+        screen.focus_list()
+        return screen
+
+    def build(self, key: str) -> Screen:
+        """A page, built the first time it is asked for."""
+        screen = self._screens.get(key)
+        if screen is None:
+            screen = self._pages[key].make(self.context)
+            offered = self.hooks.import_files is not None
+            screen.offer_import(self.import_files if offered else None)
+            screen.hold(self._held)
+            self._screens[key] = screen
+            self.stack.addWidget(screen)
+        return screen
+
+    def built(self, key: str) -> Screen | None:
+        """A page that is built already."""
+        return self._screens.get(key)
+
+    def pages_to_find(self) -> Sequence[Page]:
+        """Every page and part, for the finder."""
+        return tuple(self._pages.values())
+
     def go(self, page: str, thing: object) -> None:
-        """Show a page and, there, one thing."""
-        self.show_page(page).show_thing(thing)
+        """Show a page and, there, one thing, with the list in hand."""
+        screen = self.show_page(page)
+        screen.show_thing(thing)
+        if thing is not None:  # or a part was gone to, which has put the keyboard in its place
+            screen.focus_list()
 
     def find_here(self) -> None:
         """Put the cursor into the shown page's search."""
         self.current.focus_search()
+
+    def find_anything(self) -> None:
+        """Find a command or a thing by its name."""
+        if self._finder is None:
+            from barkeep.desktop.shell.finder import Finder  # need not be there at first
+
+            self._finder = Finder(self, self._host, self.navigation)
+        self._finder.begin()
 
     def undo(self, named: Step | None = None) -> None:
         """Take back the change that the menu names, or another that is named, and say which."""
@@ -491,7 +524,7 @@ class MainWindow(QMainWindow):
     def _connect(self) -> None:
         actions = self.actions_
         self.navigation.chosen.connect(self.show_page)
-        actions.page_wanted.connect(self.show_page)
+        actions.page_wanted.connect(self.arrive)
         actions.theme_wanted.connect(self.choose_theme)
         actions.mark_theme(self._theme.choice)
         actions.text_size_wanted.connect(self.text_size_chosen)
@@ -514,6 +547,7 @@ class MainWindow(QMainWindow):
             (actions.undo, self.undo),
             (actions.redo, self.redo),
             (actions.find, self.find_here),
+            (actions.find_anything, self.find_anything),
             (actions.reset_columns, self.reset_columns),
             (actions.read_again, self.read_again),
             (actions.make, self.make),

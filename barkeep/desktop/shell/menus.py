@@ -109,6 +109,7 @@ class WindowActions(QObject):
         menu.addSeparator()
         self.paste = self._add(menu, "&Paste specs…", Keys.Paste)
         self.find = self._add(menu, "&Find", Keys.Find, "search")
+        self.find_anything = self._add(menu, "Find an&ything…", "Ctrl+K", "search")
 
     def _make_view(self, pages: Sequence[Page], parts: Sequence[Page]) -> None:
         menu = self._menu("&View")
