@@ -11,6 +11,7 @@ from barkeep.desktop.look.metrics import PAD
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE, RowDelegate
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
+from barkeep.desktop.widgets.list_keys import ListKeys
 from barkeep.desktop.widgets.search_field import SearchField
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bottles.bottle import Bottle
@@ -30,6 +31,7 @@ class ChooseBottle(QDialog):
         self.setWindowTitle("Another bottle")
         self.search = SearchField("Search bottles…")
         self.view = QListWidget()
+        ListKeys(self.view)
         self.view.setAccessibleName("Bottles")
         self.view.setItemDelegate(RowDelegate(self.view))
         self.view.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)

@@ -47,7 +47,7 @@ from barkeep.desktop.look.metrics import PAD, scaled
 from barkeep.desktop.screens.kept import COUNT
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.screen import ScreenContext
-from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
+from barkeep.desktop.screens.table_screen import TableScreen, on_activated, one_or_many, sort_by
 from barkeep.desktop.widgets.buttons import button, held_for, offer, primary_button
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.delegates import LevelDelegate
@@ -388,8 +388,13 @@ class BottlesScreen(TableScreen[BottleRow]):
         self._act(self.context.bar.inventory.empty, "Emptied")
 
     def remove_current(self) -> None:
-        """Take it off the shelf."""
-        self._act(self.context.bar.inventory.remove, "Removed")
+        """Take every chosen one off the shelf."""
+        self.clear_refusal()
+        bottles = {row.bottle.id: row.bottle.product.title for row in self.chosen}
+        if bottles:
+            remove = partial(self.context.bar.inventory.remove, *bottles)
+            self.do(remove, say=f"Removed {one_or_many(list(bottles.values()), 'bottles')}")
+            self.focus_list()
 
     def receive_another(self) -> None:
         """Put another bottle of the same product at the end of the shelf."""
@@ -561,7 +566,6 @@ class BottlesScreen(TableScreen[BottleRow]):
         on_activated(self.view, self.count_current)
         for action in self._in_menu_order():
             self.add_bar_action(action)
-        self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
         self.view.addActions([self.actions_by_key[key] for key in (*IN_THE_LIST, "use_up")])
 
     def _in_menu_order(self) -> Iterator[QAction]:
@@ -630,7 +634,7 @@ DOINGS = (
     Doing("dasher", "Set its das&her…", "", _Page.set_dasher),
     Doing("house", "Make it a house pou&r…", "", _Page.make_house_pour),
     Doing("use_by", "Set its use-b&y day…", "", _Page.set_use_by),
-    Doing("label", "Change its &label…", "", _Page.change_label),
+    Doing("label", "Change its &label…", "F2", _Page.change_label),
     Doing(
         key="again",
         words="Receive a&nother",

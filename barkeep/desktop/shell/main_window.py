@@ -227,6 +227,10 @@ class MainWindow(QMainWindow):
         """Put the cursor into the shown page's search."""
         self.current.focus_search()
 
+    def find_next(self, by: int) -> None:
+        """Go to the next row that is found, or with -1 to the one before."""
+        self.current.find_next(by)
+
     def find_anything(self) -> None:
         """Find a command or a thing by its name."""
         if self._finder is None:
@@ -309,6 +313,13 @@ class MainWindow(QMainWindow):
 
         documents = " ".join(f"*{suffix}" for suffix in SUFFIXES)
         self._choose_and_import("Import specs", f"Specs ({documents});;All files (*)")
+
+    def copy_rows(self, *, as_csv: bool = False) -> None:
+        """Put the chosen rows of the shown page on the clipboard, and say how many."""
+        keys = self.current.list_keys
+        many = 0 if keys is None else keys.copy_rows_as_csv() if as_csv else keys.copy_rows()
+        rows = "1 row is" if many == 1 else f"{many} rows are"
+        self.toast.say(f"{rows} copied" if many else "No row is chosen to be copied")
 
     def paste(self) -> None:
         """Take in what is on the clipboard: files, or the text of a document."""
@@ -535,6 +546,8 @@ class MainWindow(QMainWindow):
             (actions.open_server_bar, self.open_server_bar),
             (actions.import_files, self.import_files),
             (actions.import_specs, self.import_specs),
+            (actions.copy, self.copy_rows),
+            (actions.copy_csv, partial(self.copy_rows, as_csv=True)),
             (actions.paste, self.paste),
             (actions.publish, self.publish),
             (actions.export_bottles, self.export_bottles),
@@ -547,6 +560,8 @@ class MainWindow(QMainWindow):
             (actions.undo, self.undo),
             (actions.redo, self.redo),
             (actions.find, self.find_here),
+            (actions.find_next, partial(self.find_next, 1)),
+            (actions.find_previous, partial(self.find_next, -1)),
             (actions.find_anything, self.find_anything),
             (actions.reset_columns, self.reset_columns),
             (actions.read_again, self.read_again),
