@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QDialog,
@@ -48,7 +48,7 @@ from barkeep.desktop.screens.kept import COUNT, START_AFRESH, KeptTyping
 from barkeep.desktop.screens.list_stack import ListStack, prepare_view
 from barkeep.desktop.screens.row_table import RowTable
 from barkeep.desktop.screens.screen import ScreenContext
-from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.buttons import accept_by_keys, button, primary_button
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.keys import KeyLegend
 from barkeep.desktop.widgets.labels import ElidedLabel, text_label
@@ -93,8 +93,7 @@ class CountSheet(QDialog):
         self.write_button.setDefault(True)
         self.write_button.setFocus()
         self.resize(*SIZE)
-        for keys in ("Ctrl+Return", "Ctrl+Enter"):
-            QShortcut(QKeySequence(keys), self, self.accept)
+        accept_by_keys(self)
 
     def _prepare_view(self) -> None:
         view = self.view

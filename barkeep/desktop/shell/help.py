@@ -22,7 +22,7 @@ from barkeep import __version__, resource_files
 from barkeep.application import paths
 from barkeep.desktop.look.metrics import PAD, UNIT, WIDE, TypeSize
 from barkeep.desktop.shell.faults import versions
-from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.buttons import accept_by_keys, button, primary_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import SPRING, at_top, column_of, row_of, wide
 
@@ -35,6 +35,7 @@ class AboutDialog(QDialog):
 
     def __init__(self, where: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self.setWindowTitle("About barkeep")
         self._places = (
             ("Bar", where),
@@ -103,6 +104,7 @@ class TextDialog(QDialog):
 
     def __init__(self, title: str, markdown: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self.setWindowTitle(title)
         self.resize(640, 560)
         self.text = QTextBrowser()
@@ -155,6 +157,7 @@ class ShortcutsDialog(QDialog):
 
     def __init__(self, groups: Sequence[Group], parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self.setWindowTitle("Keyboard shortcuts")
         self.resize(460, 560)
         page = QWidget()

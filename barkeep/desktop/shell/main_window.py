@@ -33,6 +33,7 @@ from barkeep.desktop.shell.following import Following
 from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, TextDialog, changes_as_markdown
 from barkeep.desktop.shell.menus import WindowActions
 from barkeep.desktop.shell.navigation import PAGES, PARTS, WIDTH, Navigation, Page
+from barkeep.desktop.widgets.buttons import accept_by_keys
 from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner, BannerKind, Toast
@@ -737,6 +738,7 @@ def _asked_about(unsaved: str, parent: QWidget) -> Literal["discard", "later", "
     keep = box.addButton("Keep counting", QMessageBox.ButtonRole.RejectRole)
     box.setDefaultButton(keep)
     box.setEscapeButton(keep)
+    accept_by_keys(box)
     box.exec()
     box.deleteLater()
     if box.clickedButton() is lose:
