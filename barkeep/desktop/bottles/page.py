@@ -8,11 +8,12 @@ from functools import partial
 from typing import Any
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtGui import QAction, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QPushButton, QVBoxLayout, QWidget
 
 from barkeep.application.bar import Bar
 from barkeep.application.done import Done
+from barkeep.application.finding import OfCode, find_by_code, is_code
 from barkeep.desktop.bottles.details import NEWEST, BottleOverview, sections_of
 from barkeep.desktop.bottles.facts import (
     FactDialog,
@@ -56,6 +57,7 @@ from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.containers import container_of
 from barkeep.domain.bottles.counting import ShelfCount
+from barkeep.errors import UserError, spoken_list
 
 
 @dataclass(frozen=True, slots=True)
@@ -409,7 +411,46 @@ class BottlesScreen(TableScreen[BottleRow]):
 
     def add_bottle(self) -> None:
         """Ask what came in."""
+        self._add(AddBottleDialog(self.context.bar, self))
+
+    def take_code(self, text: str) -> bool:
+        """Whether a text is a barcode: then go to what has it, or begin to add what nobody has."""
+        snapshot = self.context.bar.snapshot
+        if not is_code(snapshot, text):
+            return False
+        self.banner.clear()
+        try:
+            found = find_by_code(snapshot, text)
+        except UserError as error:  # what was typed stays, to be put right
+            self.show_refusal(error)
+            return True
+        self.clear_filters()
+        if found.bottles:
+            self._choose(found.bottles[0])
+            self.focus_list()
+            self.context.toast.say(_found_in_words(found))
+        else:
+            self._add_by_code(found)
+        return True
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """What nobody else on the page wants is the list's: a barcode is read from anywhere."""
+        ours = not self.is_counting and self.list_keys is not None
+        if not (ours and self.list_keys is not None and self.list_keys.take_key(event)):
+            super().keyPressEvent(event)
+
+    def _add_by_code(self, found: OfCode) -> None:
+        if (why := held_for(self.actions_by_key["add"])) != "":
+            self.banner.say(f"No bottle has the barcode {found.code}. {why}", "info")
+            return
         dialog = AddBottleDialog(self.context.bar, self)
+        if found.products:
+            dialog.choose_product(found.products[0])
+        else:
+            dialog.begin_with_code(found.code)
+        self._add(dialog)
+
+    def _add(self, dialog: AddBottleDialog) -> None:
         dialog.added.connect(self._on_added)
         self.open_dialog(dialog)
 
@@ -564,6 +605,9 @@ class BottlesScreen(TableScreen[BottleRow]):
         sort_by(self.view, SHELF)
         self.view.selectionModel().currentRowChanged.connect(lambda *_rows: self.clear_refusal())
         on_activated(self.view, self.count_current)
+        self.search.take_entered = self.take_code
+        if self.list_keys is not None:
+            self.list_keys.take_code = self.take_code
         for action in self._in_menu_order():
             self.add_bar_action(action)
         self.view.addActions([self.actions_by_key[key] for key in (*IN_THE_LIST, "use_up")])
@@ -595,6 +639,12 @@ class BottlesScreen(TableScreen[BottleRow]):
             self.count_button,
         )
         self.offer_actions()
+
+
+def _found_in_words(found: OfCode) -> str:
+    """What has a code, and how many bottles of it there are."""
+    names = spoken_list([each.title for each in found.products], "and")
+    return f"{names}: {bottles_in_words(len(found.bottles))}"
 
 
 def _facts_of(bottle: Bottle) -> tuple[str, ...]:

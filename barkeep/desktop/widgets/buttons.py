@@ -77,7 +77,9 @@ def accept_by_keys(dialog: QDialog) -> None:
 
     def press() -> None:
         main = main_button(dialog)
-        if main is not None:
+        if main is None:  # it only shows something, and was read
+            dialog.accept()
+        else:
             main.click()
 
     for keys in ACCEPT_KEYS:

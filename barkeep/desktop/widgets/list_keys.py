@@ -104,7 +104,7 @@ class ListKeys(QObject):
         elif kind == QEvent.Type.Resize and watched is self._view:
             self._place()
         elif isinstance(event, QKeyEvent) and watched is self._view:
-            return self._take_key(event) if kind == QEvent.Type.KeyPress else self._wants(event)
+            return self.take_key(event) if kind == QEvent.Type.KeyPress else self._wants(event)
         return False
 
     def _wants(self, event: QKeyEvent) -> bool:
@@ -114,7 +114,8 @@ class ListKeys(QObject):
             event.accept()
         return False
 
-    def _take_key(self, event: QKeyEvent) -> bool:
+    def take_key(self, event: QKeyEvent) -> bool:
+        """Whether a key was meant for the list; also of one that nobody beside it wanted."""
         key, text = event.key(), event.text()
         if key == Qt.Key.Key_Menu or (
             key == Qt.Key.Key_F10 and event.modifiers() == Qt.KeyboardModifier.ShiftModifier
