@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QAbstractItemView,
     QDialog,
     QHeaderView,
-    QMessageBox,
     QProgressBar,
     QPushButton,
     QTableView,
@@ -53,7 +52,7 @@ from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.keys import KeyLegend
 from barkeep.desktop.widgets.labels import ElidedLabel, text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
-from barkeep.desktop.widgets.notices import announce, question_before_losing
+from barkeep.desktop.widgets.notices import announce
 from barkeep.domain.bottles.containers import container_of
 from barkeep.domain.bottles.counting import (
     CountRow,
@@ -161,14 +160,13 @@ class CountingPage(QWidget):
         self._left: CountLeft | None = None
         self._count = self._take_up()
         self.sheet: CountSheet | None = None
-        self.question: QMessageBox | None = None
         self._in_hand = InHand(0)
         self.heading = text_label("Count the shelf", TypeSize.TITLE)
         self.summary = text_label("", quiet=True)
         self.said = ElidedLabel()
         self.progress = QProgressBar()
         self.everything = _chip("Sealed, empty and pantry too", self._on_everything)
-        self.afresh_button = button(f"{START_AFRESH}…", self.ask_to_start_afresh)
+        self.afresh_button = button(START_AFRESH, self.ask_to_start_afresh)
         self.leave_button = button("Leave", self._leave)
         self.confirm_button = primary_button("Confirm…", self.confirmed.emit, "check")
         self.table: RowTable[CountRow] = RowTable(count_columns(), self)
@@ -255,18 +253,21 @@ class CountingPage(QWidget):
         self.sheet.open()
 
     def ask_to_start_afresh(self) -> None:
-        """Throw the counts away, once that is confirmed."""
-        if not len(self.count):
+        """Throw the counts away, and offer to have them back."""
+        before = self.count
+        if not len(before):
             self.say("Nothing is counted yet, so there is nothing to throw away")
             return
-        self.question = question_before_losing(
-            self,
-            title=START_AFRESH,
-            text=f"Throw away the counts of {bottles_in_words(len(self.count))}?",
-            keep="&Keep counting",
-        )
-        self.question.finished.connect(self._on_answered)
-        self.question.open()
+        self.start_afresh()
+        gone = f"The counts of {bottles_in_words(len(before))} are thrown away"
+        self._context.toast.say(gone, "Bring them back", lambda: self._bring_back(before))
+
+    def _bring_back(self, before: ShelfCount) -> None:
+        """Take up the counts that were thrown away, beside those made since."""
+        self.count = ShelfCount({**before.typed, **self.count.typed})
+        self.refresh()
+        self.say(f"{bottles_in_words(len(self.count))} counted again")
+        self.take_focus()
 
     def start_afresh(self) -> None:
         """Throw the counts away."""
@@ -325,14 +326,6 @@ class CountingPage(QWidget):
             self.view.go_to(place.index(bottle_id))
             self.view.open_entry(text, select=False)
             self._on_exact_edited(text)
-
-    def _on_answered(self) -> None:
-        question, self.question = self.question, None
-        role = QMessageBox.ButtonRole.DestructiveRole
-        if question is not None and question.buttonRole(question.clickedButton()) == role:
-            self.start_afresh()
-        else:
-            self.take_focus()
 
     # What the keys do
 

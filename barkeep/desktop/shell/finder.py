@@ -290,7 +290,8 @@ class Finder(QFrame):
         words = words_of(action)
         unless = "" if action.isEnabled() else _reason(action)
         also = (words,) if before else ()
-        thing = Thing("command", before + words, f"{page}/{before}{words}", also, unless)
+        name, identity = before + words, f"{page}/{before}{words}"
+        thing = Thing("command", name, identity, also=also, unless=unless)
         keys = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
         return thing.key, Stop(thing, unless or beside, act, keys)
 

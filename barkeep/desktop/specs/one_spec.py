@@ -43,6 +43,7 @@ from barkeep.desktop.widgets.layouts import (
 )
 from barkeep.desktop.widgets.refilled import Offered, OfferedRow
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
+from barkeep.domain.days import day_said
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
@@ -318,7 +319,7 @@ def _source(spec: Spec) -> Iterator[str]:
     if spec.classic:
         yield BROUGHT_ALONG
     else:
-        yield f"{kind}, added on {spec.added:%d %B %Y}" if spec.added else kind
+        yield f"{kind}, added on {day_said(spec.added)}" if spec.added else kind
     if spec.credit:
         yield f"Credit: {spec.credit}"
     if spec.source:

@@ -92,11 +92,13 @@ def test_a_product_without_a_bottle_is_begun_with_its_label(page, window, bar, q
     falernum = next(each for each in bar.snapshot.bottles if each.product.name == "Falernum")
     bar.inventory.remove(falernum.id)
     settle(window, qtbot)
+    page.focus_list()
     give(page.view, "SHELF-12", qtbot)
     dialog = QApplication.activeModalWidget()
     with qtbot.waitActive(dialog):
         dialog.activateWindow()
     assert dialog.known.name == "Falernum" and dialog.focusWidget() is dialog.edits["level"]
+    settle(window, qtbot)
     qtbot.keyClick(dialog.edits["level"], Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
     settle(window, qtbot)
     assert window.toast.text == "Added Oddlamp Falernum"
