@@ -239,13 +239,18 @@ class Inventory(UseCases):
 
         return on_bottle(self._session, bottle_id, "Change the dates of", put)
 
-    def remove(self, bottle_id: int) -> Done[Bottle]:
-        """Take a bottle off the shelf; its ledger stays."""
+    def remove(self, bottle_id: int, *others: int) -> Done[Bottle]:
+        """Take a bottle, or several in one step, off the shelf; their ledger stays.
+
+        Gives the first of them.
+        """
         with self._session.writing() as work:
-            bottle = bottle_there(work, bottle_id)
-            work.label = f"Remove {bottle.product.title}"
-            work.put("bottle", (bottle_id,), None)
-        return self._session.finished(work, lambda _bar: bottle)
+            bottles = [bottle_there(work, each) for each in (bottle_id, *others)]
+            several = f"{len(bottles)} bottles" if others else bottles[0].product.title
+            work.label = f"Remove {several}"
+            for each in bottles:
+                work.put("bottle", (each.id,), None)
+        return self._session.finished(work, lambda _bar: bottles[0])
 
     def history(self, bottle_id: int) -> tuple[tuple[Entry, float], ...]:
         """A bottle's active entries, oldest first, each with the level after it.

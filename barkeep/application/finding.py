@@ -3,18 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Iterable, Sequence
+from dataclasses import dataclass
 from datetime import date
 from typing import TypeVar
 
 from barkeep.domain.bar.shoots import Shoot, ShootDrink
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.barcodes import is_like_a_code, read_gtin, same_code
 from barkeep.domain.bottles.bottle import Bottle, Product
 from barkeep.domain.ingredients.finder import nearest
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.name_search import Named, NameIndex
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.spec import Spec
-from barkeep.errors import AmbiguousName, UnknownName
+from barkeep.errors import AmbiguousName, UnknownName, UserError
 
 T = TypeVar("T")
 
@@ -58,7 +60,7 @@ def find_spec(snapshot: Snapshot, text: str) -> Spec:
 
 
 def find_bottle(snapshot: Snapshot, text: str, *, rather_open: bool = False) -> Bottle:
-    """The bottle with this id or title. Raises `UnknownName` or `AmbiguousName`.
+    """The bottle with this id, barcode or title. Raises `UnknownName` or `AmbiguousName`.
 
     Of several bottles of one product none is chosen: their ids are offered.
     With `rather_open` the only open one of them is.
@@ -66,7 +68,9 @@ def find_bottle(snapshot: Snapshot, text: str, *, rather_open: bool = False) -> 
     same_id = [each for each in snapshot.bottles if str(each.id) == text.strip().lstrip("#")]
     if same_id:
         return same_id[0]
-    found = _candidates(text, snapshot.bottles, lambda bottle: bottle.product.title)
+    of_code = {each.id for each in _of_code(snapshot.products, text)}
+    found = [each for each in snapshot.bottles if each.product.id in of_code]
+    found = found or _candidates(text, snapshot.bottles, lambda bottle: bottle.product.title)
     if rather_open and len({each.product.id for each in found}) == 1:
         in_use = [each for each in found if each.level.state == "open"]
         found = in_use if len(in_use) == 1 else found
@@ -80,8 +84,53 @@ def find_bottle(snapshot: Snapshot, text: str, *, rather_open: bool = False) -> 
 
 
 def find_product(snapshot: Snapshot, text: str) -> Product:
-    """The product of this title. Raises `UnknownName` or `AmbiguousName`."""
+    """The product of this title, or with this barcode. Raises `UnknownName` or `AmbiguousName`."""
+    of_code = _of_code(snapshot.products, text)
+    if len(of_code) == 1:
+        return of_code[0]
     return _find("product", text, snapshot.products, lambda product: product.title)
+
+
+class NobodyHasCode(UserError):
+    """No bottle has this code; `product` has it, where it is not empty."""
+
+    code: str
+    product: str
+
+    def __str__(self) -> str:
+        if self.product:
+            return f"There is no bottle of {self.product}, which has the barcode {self.code}."
+        adds = "“barkeep product add” takes one in with --barcode"
+        return f"No bottle has the barcode {self.code}; {adds}."
+
+
+@dataclass(frozen=True, slots=True)
+class OfCode:
+    """What the number under a barcode is on: products, and their bottles, the open ones first."""
+
+    code: str
+    products: tuple[Product, ...]
+    bottles: tuple[Bottle, ...]
+
+
+def is_code(snapshot: Snapshot, text: str) -> bool:
+    """Whether a text is the code of a product, or digits enough for one."""
+    return is_like_a_code(text) or bool(text.strip() and _of_code(snapshot.products, text))
+
+
+def find_by_code(snapshot: Snapshot, text: str) -> OfCode:
+    """What a code is on; nothing where nobody has it. Raises `InvalidField` for a wrong digit."""
+    products = _of_code(snapshot.products, text)
+    code = text.strip() if products else read_gtin(text)
+    keys = {each.id for each in products}
+    bottles = [each for each in snapshot.bottles if each.product.id in keys]
+    states = ("open", "sealed", "empty")
+    bottles.sort(key=lambda each: states.index(each.level.state))
+    return OfCode(code, products, tuple(bottles))
+
+
+def _of_code(products: Iterable[Product], text: str) -> tuple[Product, ...]:
+    return tuple(each for each in products if each.barcode and same_code(each.barcode, text))
 
 
 def find_shoot(snapshot: Snapshot, text: str, on: date | None = None) -> Shoot:

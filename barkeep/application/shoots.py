@@ -157,13 +157,18 @@ class Shoots(UseCases):
             work.put("shoot", (shoot_id,), checked)
         return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 
-    def remove(self, shoot_id: int) -> Done[Shoot]:
-        """Take a shoot away; what it poured stays in the ledger. Raises `UnknownName`."""
+    def remove(self, shoot_id: int, *others: int) -> Done[Shoot]:
+        """Take a shoot, or several in one step, away. Raises `UnknownName`.
+
+        What they poured stays in the ledger. Gives the first of them.
+        """
         with self._session.writing() as work:
-            shoot, _ = _there(work, shoot_id)
-            work.label = f"Remove shoot {shoot.theme}"
-            work.put("shoot", (shoot_id,), None)
-        return self._session.finished(work, lambda _bar: shoot)
+            shoots = {each: _there(work, each)[0] for each in (shoot_id, *others)}
+            theme = shoots[shoot_id].theme
+            work.label = f"Remove {len(shoots)} shoots" if others else f"Remove shoot {theme}"
+            for each in shoots:
+                work.put("shoot", (each,), None)
+        return self._session.finished(work, lambda _bar: shoots[shoot_id])
 
     def repeat(self, shoot_id: int, on: date | None = None) -> Done[Shoot]:
         """Plan the same shoot once more, on a day (today by default). Raises `UnknownName`."""

@@ -81,13 +81,18 @@ class Specs(UseCases):
             work.put("spec", (spec_id,), settled(old, tree, units))
         return self._session.finished(work, lambda bar: bar.spec_by_id[spec_id])
 
-    def remove(self, spec_id: int) -> Done[Spec]:
-        """Take a spec out of the book. Raises `UnknownName`."""
+    def remove(self, spec_id: int, *others: int) -> Done[Spec]:
+        """Take a spec, or several in one step, out of the book. Raises `UnknownName`.
+
+        Gives the first of them.
+        """
         with self._session.writing() as work:
-            spec, _ = _spec_there(work, spec_id)
-            work.label = f"Remove spec {spec.name}"
-            work.put("spec", (spec_id,), None)
-        return self._session.finished(work, lambda _bar: spec)
+            specs = {each: _spec_there(work, each)[0] for each in (spec_id, *others)}
+            name = specs[spec_id].name
+            work.label = f"Remove {len(specs)} specs" if others else f"Remove spec {name}"
+            for each in specs:
+                work.put("spec", (each,), None)
+        return self._session.finished(work, lambda _bar: specs[spec_id])
 
     def _checked(self, spec: Spec) -> Spec:
         name = " ".join(spec.name.split())

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from barkeep.application.bar import Bar
-from barkeep.application.finding import find_bottle, find_product
+from barkeep.application.finding import NobodyHasCode, find_bottle, find_by_code, find_product
 from barkeep.application.shopping import read_money
 from barkeep.cli.arguments import (
     BOTTLE,
@@ -36,12 +36,20 @@ from barkeep.domain.phrases import counted
 from barkeep.errors import InvalidField
 
 
-@command()
+@command(
+    argument("--code", metavar="CODE", help="only those with this number under their barcode"),
+)
 @in_bar
-def bottles(_arguments: Arguments, bar: Bar) -> Answer:
+def bottles(arguments: Arguments, bar: Bar) -> Answer:
     """The bottles along the shelf."""
     snapshot = bar.snapshot
     along = _along(snapshot, poured=True)
+    if arguments.code is not None:
+        found = find_by_code(snapshot, arguments.code)
+        along = [(place, each) for place, each in along if each in found.bottles]
+        if not found.bottles:
+            known = found.products[0].title if found.products else ""
+            raise NobodyHasCode(found.code, known)
     poured = [each for _place, each in along]
     head = ("id", "product", "ingredient", "% vol", "level", "", "of", "use by")
     rows = [_row(each, snapshot, _poured_cells(each)) for each in poured]
@@ -95,6 +103,7 @@ def _json(
         "opened": iso(bottle.level.opened),
         "use_by": iso(bottle.use_by),
         "price": rounded(bottle.product.price, 2),
+        "barcode": bottle.product.barcode or None,
         "good_until": None if end is None else iso(end.last),
         "past": end.after if is_off and end is not None else None,
         "past_because": snapshot.off_in_words(bottle) if is_off else None,

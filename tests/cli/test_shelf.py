@@ -9,7 +9,7 @@ from barkeep.domain.amounts.measures import show_volume
 
 BOTTLE = [
     *("id", "product", "ingredient", "abv_percent", "size_ml"),
-    *("level_ml", "opened", "use_by", "price"),
+    *("level_ml", "opened", "use_by", "price", "barcode"),
     *("good_until", "past", "past_because"),
     *("place", "state", "low", "due", "stands_as", "colour"),
 ]
@@ -20,7 +20,7 @@ COUNTED = [
 ]
 ENTRY = [
     *("id", "product", "ingredient", "unit", "size"),
-    *("level", "opened", "use_by", "price"),
+    *("level", "opened", "use_by", "price", "barcode"),
     *("good_until", "past", "past_because"),
     *("place", "state", "low", "due", "stands_as", "colour"),
 ]
@@ -245,3 +245,14 @@ def test_history_tells_every_step_with_the_level_after_it(barkeep, bar, open_bot
     shown = barkeep("--bar", bar, "history", str(open_bottle.id)).out
     assert shown.startswith(f"{open_bottle.product.title} (#{open_bottle.id})\n")
     assert len(shown.splitlines()) == 3 + len(answer["entries"])
+
+
+def test_bottles_are_found_by_the_number_under_their_barcode(barkeep, bar):
+    def asked(code):
+        return barkeep("--bar", bar, "bottles", "--code", code, "--json")
+
+    found = asked("2 140079 190177").answer["bottles"]
+    assert {each["product"] for each in found} == {"Pellow & Rudge Lamp Room dry gin"}
+    wrong, nobody = asked("2140079190178"), asked("2999999999991")
+    assert wrong.status == 1 and "by its other digits the last one is 7" in wrong.err
+    assert nobody.status == 1 and "No bottle has the barcode 2999999999991" in nobody.err

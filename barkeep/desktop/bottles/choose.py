@@ -8,9 +8,10 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QDialog, QListWidget, QListWidgetItem, QWidget
 
 from barkeep.desktop.look.metrics import PAD
-from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.buttons import accept_by_keys, button, primary_button
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE, RowDelegate
 from barkeep.desktop.widgets.layouts import SPRING, Card, column_of, row_of, wide
+from barkeep.desktop.widgets.list_keys import ListKeys
 from barkeep.desktop.widgets.search_field import SearchField
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bottles.bottle import Bottle
@@ -27,9 +28,11 @@ class ChooseBottle(QDialog):
 
     def __init__(self, bottles: Sequence[Bottle], parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self.setWindowTitle("Another bottle")
         self.search = SearchField("Search bottles…")
         self.view = QListWidget()
+        ListKeys(self.view)
         self.view.setAccessibleName("Bottles")
         self.view.setItemDelegate(RowDelegate(self.view))
         self.view.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)

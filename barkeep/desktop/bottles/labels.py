@@ -321,6 +321,11 @@ class AddBottleDialog(FormDialog):
         self.say_intro(KNOWN)
         self.edits["level"].setFocus()
 
+    def begin_with_code(self, code: str) -> None:
+        """Begin with the barcode of what nobody has yet; its name comes next."""
+        self.edits["barcode"].setText(code)
+        self.say_intro(f"No bottle has the barcode {code} yet. {NEW}")
+
     def _add_fields(self) -> None:
         self.add_field("level", "&Left in it", self.edits["level"])
         self.edits["level"].setPlaceholderText("Full; or such as 0.5, 350 ml or 11.5 cm high")

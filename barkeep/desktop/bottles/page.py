@@ -8,11 +8,12 @@ from functools import partial
 from typing import Any
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtGui import QAction, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QMenu, QPushButton, QVBoxLayout, QWidget
 
 from barkeep.application.bar import Bar
 from barkeep.application.done import Done
+from barkeep.application.finding import OfCode, find_by_code, is_code
 from barkeep.desktop.bottles.details import NEWEST, BottleOverview, sections_of
 from barkeep.desktop.bottles.facts import (
     FactDialog,
@@ -49,7 +50,7 @@ from barkeep.desktop.look.metrics import PAD, scaled
 from barkeep.desktop.screens.kept import COUNT
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.screen import ScreenContext
-from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
+from barkeep.desktop.screens.table_screen import TableScreen, on_activated, one_or_many, sort_by
 from barkeep.desktop.widgets.buttons import button, held_for, offer, primary_button
 from barkeep.desktop.widgets.chips import FilterChips, FlowLayout
 from barkeep.desktop.widgets.delegates import LevelDelegate
@@ -59,6 +60,7 @@ from barkeep.domain.bottles.bottle import Bottle, Product
 from barkeep.domain.bottles.containers import container_of
 from barkeep.domain.bottles.counting import ShelfCount
 from barkeep.domain.phrases import price_in_words
+from barkeep.errors import UserError, spoken_list
 
 
 @dataclass(frozen=True, slots=True)
@@ -428,8 +430,13 @@ class BottlesScreen(TableScreen[BottleRow]):
         self._act(self.context.bar.inventory.empty, "Emptied")
 
     def remove_current(self) -> None:
-        """Take it off the shelf."""
-        self._act(self.context.bar.inventory.remove, "Removed")
+        """Take every chosen one off the shelf."""
+        self.clear_refusal()
+        bottles = {row.bottle.id: row.bottle.product.title for row in self.chosen}
+        if bottles:
+            remove = partial(self.context.bar.inventory.remove, *bottles)
+            self.do(remove, say=f"Removed {one_or_many(list(bottles.values()), 'bottles')}")
+            self.focus_list()
 
     def receive_another(self) -> None:
         """Put another bottle of the same product at the end of the shelf."""
@@ -451,7 +458,46 @@ class BottlesScreen(TableScreen[BottleRow]):
 
     def add_bottle(self) -> None:
         """Ask what came in."""
+        self._add(AddBottleDialog(self.context.bar, self))
+
+    def take_code(self, text: str) -> bool:
+        """Whether a text is a barcode: then go to what has it, or begin to add what nobody has."""
+        snapshot = self.context.bar.snapshot
+        if not is_code(snapshot, text):
+            return False
+        self.banner.clear()
+        try:
+            found = find_by_code(snapshot, text)
+        except UserError as error:  # what was typed stays, to be put right
+            self.show_refusal(error)
+            return True
+        self.clear_filters()
+        if found.bottles:
+            self._choose(found.bottles[0])
+            self.focus_list()
+            self.context.toast.say(_found_in_words(found))
+        else:
+            self._add_by_code(found)
+        return True
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """What nobody else on the page wants is the list's: a barcode is read from anywhere."""
+        ours = not self.is_counting and self.list_keys is not None
+        if not (ours and self.list_keys is not None and self.list_keys.take_key(event)):
+            super().keyPressEvent(event)
+
+    def _add_by_code(self, found: OfCode) -> None:
+        if (why := held_for(self.actions_by_key["add"])) != "":
+            self.banner.say(f"No bottle has the barcode {found.code}. {why}", "info")
+            return
         dialog = AddBottleDialog(self.context.bar, self)
+        if found.products:
+            dialog.choose_product(found.products[0])
+        else:
+            dialog.begin_with_code(found.code)
+        self._add(dialog)
+
+    def _add(self, dialog: AddBottleDialog) -> None:
         dialog.added.connect(self._on_added)
         self.open_dialog(dialog)
 
@@ -660,9 +706,11 @@ class BottlesScreen(TableScreen[BottleRow]):
         sort_by(self.view, SHELF)
         self.view.selectionModel().currentRowChanged.connect(lambda *_rows: self.clear_refusal())
         on_activated(self.view, self.count_current)
+        self.search.take_entered = self.take_code
+        if self.list_keys is not None:
+            self.list_keys.take_code = self.take_code
         for action in self._in_menu_order():
             self.add_bar_action(action)
-        self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
         self.view.addActions(self._of_the_chosen())
 
     def _of_the_chosen(self) -> list[QAction]:
@@ -697,6 +745,12 @@ class BottlesScreen(TableScreen[BottleRow]):
             self.count_button,
         )
         self.offer_actions()
+
+
+def _found_in_words(found: OfCode) -> str:
+    """What has a code, and how many bottles of it there are."""
+    names = spoken_list([each.title for each in found.products], "and")
+    return f"{names}: {bottles_in_words(len(found.bottles))}"
 
 
 def _facts_of(bottle: Bottle) -> tuple[str, ...]:
@@ -737,7 +791,7 @@ DOINGS = (
     Doing("dasher", "Set its das&her…", "", _Page.set_dasher),
     Doing("house", "Make it a house pou&r…", "", _Page.make_house_pour),
     Doing("use_by", "Set its use-b&y day…", "", _Page.set_use_by),
-    Doing("label", "Change its &label…", "", _Page.change_label),
+    Doing("label", "Change its &label…", "F2", _Page.change_label),
     Doing("paid", "What was pa&id…", "Ctrl+Shift+Y", _Page.show_paid, picture="price"),
     Doing(
         key="again",

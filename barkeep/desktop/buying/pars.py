@@ -13,6 +13,7 @@ from barkeep.desktop.screens.name_completion import NameCompleter, ingredient_na
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.layouts import Card, at_left, column_of
+from barkeep.desktop.widgets.list_keys import ListKeys
 from barkeep.domain.bar.pars import Par, read_par
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.pouring.words import plain_amount
@@ -35,6 +36,7 @@ class ParsDialog(FormDialog):
         super().__init__("Pars", "Set par", parent)
         self._bar = bar
         self.list = QListWidget()
+        ListKeys(self.list)
         self.what, self.amount = QLineEdit(), QLineEdit()
         self.remove_button = button("&Remove par", self.remove)
         self.remove_button.setAutoDefault(False)

@@ -29,7 +29,15 @@ from barkeep.desktop.screens.form_dialog import read_number
 from barkeep.desktop.screens.list_stack import look_like_a_list
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.screens.screen import NOT_WRITTEN, ScreenContext
-from barkeep.desktop.widgets.buttons import button, day_field, day_in, hold, offer, primary_button
+from barkeep.desktop.widgets.buttons import (
+    accept_by_keys,
+    button,
+    day_field,
+    day_in,
+    hold,
+    offer,
+    primary_button,
+)
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
@@ -246,6 +254,7 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         shoots: Collection[int] | None = None,
     ) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self.setWindowTitle("Shopping list")
         self.resize(*SIZE)
         self._bar, self._background = context.bar, context.background

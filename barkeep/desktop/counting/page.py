@@ -5,12 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QDialog,
     QHeaderView,
-    QMessageBox,
     QProgressBar,
     QPushButton,
     QTableView,
@@ -48,13 +47,13 @@ from barkeep.desktop.screens.kept import COUNT, START_AFRESH, KeptTyping
 from barkeep.desktop.screens.list_stack import ListStack, prepare_view
 from barkeep.desktop.screens.row_table import RowTable
 from barkeep.desktop.screens.screen import ScreenContext
-from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.buttons import accept_by_keys, button, primary_button
 from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.keys import KeyLegend
 from barkeep.desktop.widgets.labels import ElidedLabel, quiet_line, text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
-from barkeep.desktop.widgets.notices import announce, question_before_losing
+from barkeep.desktop.widgets.notices import announce
 from barkeep.desktop.widgets.terms import explain
 from barkeep.domain.bottles.containers import container_of
 from barkeep.domain.bottles.counting import (
@@ -95,8 +94,7 @@ class CountSheet(QDialog):
         self.write_button.setDefault(True)
         self.write_button.setFocus()
         self.resize(*SIZE)
-        for keys in ("Ctrl+Return", "Ctrl+Enter"):
-            QShortcut(QKeySequence(keys), self, self.accept)
+        accept_by_keys(self)
 
     def _prepare_view(self) -> None:
         view = self.view
@@ -164,7 +162,6 @@ class CountingPage(QWidget):
         self._left: CountLeft | None = None
         self._count = self._take_up()
         self.sheet: CountSheet | None = None
-        self.question: QMessageBox | None = None
         self._in_hand = InHand(0)
         self.heading = text_label("Count the shelf", TypeSize.TITLE)
         self.summary = quiet_line()
@@ -172,7 +169,7 @@ class CountingPage(QWidget):
         self.said = ElidedLabel()
         self.progress = QProgressBar()
         self.everything = _chip("Sealed, empty and pantry too", self._on_everything)
-        self.afresh_button = button(f"{START_AFRESH}…", self.ask_to_start_afresh)
+        self.afresh_button = button(START_AFRESH, self.ask_to_start_afresh)
         self.leave_button = button("Leave", self._leave)
         self.confirm_button = primary_button("Confirm…", self.confirmed.emit, "check")
         self.table: RowTable[CountRow] = RowTable(count_columns(), self)
@@ -259,18 +256,21 @@ class CountingPage(QWidget):
         self.sheet.open()
 
     def ask_to_start_afresh(self) -> None:
-        """Throw the counts away, once that is confirmed."""
-        if not len(self.count):
+        """Throw the counts away, and offer to have them back."""
+        before = self.count
+        if not len(before):
             self.say("Nothing is counted yet, so there is nothing to throw away")
             return
-        self.question = question_before_losing(
-            self,
-            title=START_AFRESH,
-            text=f"Throw away the counts of {bottles_in_words(len(self.count))}?",
-            keep="&Keep counting",
-        )
-        self.question.finished.connect(self._on_answered)
-        self.question.open()
+        self.start_afresh()
+        gone = f"The counts of {bottles_in_words(len(before))} are thrown away"
+        self._context.toast.say(gone, "Bring them back", lambda: self._bring_back(before))
+
+    def _bring_back(self, before: ShelfCount) -> None:
+        """Take up the counts that were thrown away, beside those made since."""
+        self.count = ShelfCount({**before.typed, **self.count.typed})
+        self.refresh()
+        self.say(f"{bottles_in_words(len(self.count))} counted again")
+        self.take_focus()
 
     def start_afresh(self) -> None:
         """Throw the counts away."""
@@ -329,14 +329,6 @@ class CountingPage(QWidget):
             self.view.go_to(place.index(bottle_id))
             self.view.open_entry(text, select=False)
             self._on_exact_edited(text)
-
-    def _on_answered(self) -> None:
-        question, self.question = self.question, None
-        role = QMessageBox.ButtonRole.DestructiveRole
-        if question is not None and question.buttonRole(question.clickedButton()) == role:
-            self.start_afresh()
-        else:
-            self.take_focus()
 
     # What the keys do
 

@@ -185,7 +185,7 @@ class CountingView(QTableView):
         """`settle` takes over what is being typed, and says whether nothing is left of it."""
         super().__init__(parent)
         self.settle = settle
-        prepare_view(self, "Bottles to count")
+        prepare_view(self, "Bottles to count", own_keys=True)
         self.setSortingEnabled(False)
         self.setItemDelegate(BigRowDelegate(self))
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerItem)

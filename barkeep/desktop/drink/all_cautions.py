@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from PySide6.QtWidgets import QDialog, QWidget
 
 from barkeep.desktop.drink.analysis_view import CautionRow, every_caution
-from barkeep.desktop.widgets.buttons import primary_button
+from barkeep.desktop.widgets.buttons import accept_by_keys, primary_button
 from barkeep.desktop.widgets.details import DetailPanel, DetailRow, DetailSection
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, column_of, row_of, wide
 from barkeep.domain.cautions.cautions import Caution
@@ -23,6 +23,7 @@ class AllCautionsDialog(QDialog):
         self, name: str, minded: Minded, general: Iterable[Caution], parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self.setWindowTitle("All cautions")
         self.panel = DetailPanel("All cautions")
         sections = [

@@ -49,7 +49,7 @@ from barkeep.desktop.screens.list_stack import prepare_view, set_widths
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.screens.row_table import RowFilter, RowTable
 from barkeep.desktop.screens.screen import ScreenContext
-from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.buttons import accept_by_keys, button, primary_button
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import SPRING, Card, column_of, row_of, wide
@@ -94,6 +94,7 @@ class ImportDialog(RefusedInBanner, QDialog):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self.setWindowTitle("Import bottles")
         self.resize(960, 600)
         self.imported: ImportedBottles | None = None

@@ -47,7 +47,7 @@ from barkeep.desktop.screens.list_stack import prepare_view, set_widths
 from barkeep.desktop.screens.operations import RefusedInBanner
 from barkeep.desktop.screens.row_table import Column, RowFilter, RowTable
 from barkeep.desktop.screens.screen import ScreenContext
-from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.buttons import accept_by_keys, button, primary_button
 from barkeep.desktop.widgets.chips import FilterChips, FlowLayout
 from barkeep.desktop.widgets.details import ScrolledPage
 from barkeep.desktop.widgets.labels import PictureLabel, copyable, text_label
@@ -429,6 +429,7 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self._teach = teach
         self.setWindowTitle("Import specs")
         self.resize(960, 600)

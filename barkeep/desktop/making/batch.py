@@ -24,7 +24,7 @@ from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS, AllCautionsDialog
 from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
 from barkeep.desktop.screens.list_stack import look_like_a_list
 from barkeep.desktop.screens.screen import ScreenContext
-from barkeep.desktop.widgets.buttons import button
+from barkeep.desktop.widgets.buttons import accept_by_keys, button
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import Card, column_of, wide
 from barkeep.desktop.widgets.notices import Banner
@@ -153,6 +153,7 @@ class BatchDialog(QDialog):
 
     def __init__(self, context: ScreenContext, spec: Spec, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self._context, self._spec = context, spec
         self._snapshot = context.bar.snapshot
         self.view: BatchView | None = None

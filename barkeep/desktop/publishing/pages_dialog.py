@@ -15,7 +15,7 @@ from barkeep.desktop.printing.preview import Preview
 from barkeep.desktop.publishing import output
 from barkeep.desktop.screens.background import Background, Steps
 from barkeep.desktop.screens.operations import RefusedInBanner
-from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.buttons import accept_by_keys, button, primary_button
 from barkeep.desktop.widgets.layouts import SPRING, row_of
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.documents.printed.jobs import Job
@@ -29,6 +29,7 @@ class PagesDialog(RefusedInBanner, QDialog):
         self, bar: Bar, background: Background, question: str, parent: QWidget | None
     ) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self._bar = bar
         self._background, self._question = background, question
         self._job: Job | None = None

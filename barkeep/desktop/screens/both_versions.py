@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
 
 from barkeep.application.stale import ChangedSince
 from barkeep.desktop.look.metrics import TypeSize
-from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.buttons import accept_by_keys, button, primary_button
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 
@@ -40,6 +40,7 @@ class BothVersions(QDialog):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle("Changed by somebody else")
         heading = f"Another window or a command has changed {error.what}"

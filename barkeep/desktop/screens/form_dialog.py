@@ -22,7 +22,7 @@ from PySide6.QtWidgets import (
 from barkeep.application.stale import ChangedSince
 from barkeep.desktop.look.metrics import HALF, UNIT, WIDE, TypeSize, set_style
 from barkeep.desktop.screens.both_versions import BothVersions
-from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.buttons import accept_by_keys, button, primary_button
 from barkeep.desktop.widgets.details import ScrolledPage
 from barkeep.desktop.widgets.labels import in_danger, text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Slot, column_of, row_of, wide
@@ -66,6 +66,7 @@ class FormDialog(QDialog):
 
     def __init__(self, title: str, verb: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self.setWindowTitle(title)
         self.heading = text_label(title, TypeSize.SUBTITLE, wrap=True)
         self.intro = text_label("", quiet=True, wrap=True)

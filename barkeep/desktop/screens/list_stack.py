@@ -9,6 +9,7 @@ from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
+    QPushButton,
     QStackedWidget,
     QTableView,
     QTreeView,
@@ -18,6 +19,7 @@ from PySide6.QtWidgets import (
 from barkeep.desktop.look.metrics import UNIT, scaled
 from barkeep.desktop.widgets.delegates import RowDelegate, row_height
 from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.desktop.widgets.list_keys import ListKeys
 
 ListView = QTableView | QTreeView
 
@@ -37,6 +39,12 @@ class ListStack(QStackedWidget):
         for each in (view, empty, no_match):
             self.addWidget(each)
 
+    @property
+    def offered(self) -> list[QPushButton]:
+        """What can be done where the list is empty; nothing while it is shown."""
+        shown = self.currentWidget()
+        return shown.buttons if isinstance(shown, EmptyState) else []
+
     def show_counts(self, shown: int, total: int) -> None:
         """Show the page that fits so many rows of so many."""
         page: QWidget = self.view
@@ -45,8 +53,13 @@ class ListStack(QStackedWidget):
         self.setCurrentWidget(page)
 
 
-def prepare_view(view: ListView, name: str) -> None:
-    """Make a table or tree look and behave as every list of barkeep does."""
+def prepare_view(view: ListView, name: str, *, own_keys: bool = False) -> None:
+    """Make a table or tree look and behave as every list of barkeep does.
+
+    One with `own_keys` takes what is typed itself.
+    """
+    if not own_keys:
+        ListKeys(view)
     view.setAccessibleName(name)
     view.setItemDelegate(RowDelegate(view))
     view.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)

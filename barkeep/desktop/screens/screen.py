@@ -12,6 +12,7 @@ from PySide6.QtCore import QPoint, QSize, Qt
 from PySide6.QtGui import QAction, QHideEvent, QKeySequence, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractButton,
+    QAbstractItemView,
     QBoxLayout,
     QDialog,
     QHBoxLayout,
@@ -42,6 +43,7 @@ from barkeep.desktop.widgets.details import DetailPanel
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import quiet_line, text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
+from barkeep.desktop.widgets.list_keys import ListKeys, keys_of
 from barkeep.desktop.widgets.notices import Banner, Toast
 from barkeep.desktop.widgets.search_field import SearchField
 from barkeep.desktop.widgets.waiting import Waiting
@@ -151,6 +153,7 @@ class Screen(RefusedInBanner, QWidget):
         self.detail = DetailPanel(f"{self.title}: details")
         self.splitter = QSplitter(Qt.Orientation.Horizontal)
         self.list_stack: ListStack | None = None
+        self.list_keys: ListKeys | None = None
         self.bar_actions: list[QAction] = []
         """What the window's Bar menu offers while this page is shown."""
         self.dialog: QWidget | None = None
@@ -169,6 +172,8 @@ class Screen(RefusedInBanner, QWidget):
     def set_list(self, view: ListView, empty: EmptyState) -> None:
         """Give the screen its list, its model already set, and what stands there without rows."""
         prepare_view(view, self.title)
+        view.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
+        self.list_keys = keys_of(view)
         no_match = EmptyState.no_match(self.noun)
         no_match.acted.connect(self.clear_filters)
         self.list_stack = ListStack(view, empty, no_match)
@@ -346,6 +351,18 @@ class Screen(RefusedInBanner, QWidget):
             layout.activate()  # or it would still be where it was before the page grew
         self.detail.verticalScrollBar().setValue(part.mapTo(page, QPoint(0, 0)).y())
 
+    def search_for(self, text: str) -> None:
+        """Show what a text finds, with the cursor in the search."""
+        self.clear_filters()
+        self.search.set_text(text)
+        self.focus_search()
+
+    def find_next(self, by: int) -> None:
+        """Go to the next row that was typed to or is found, or with -1 to the one before."""
+        self.focus_list()
+        if self.list_keys is not None:
+            self.list_keys.find_next(by)
+
     def focus_search(self) -> None:
         """Put the cursor into the search."""
         self.search.take_focus()
@@ -355,6 +372,9 @@ class Screen(RefusedInBanner, QWidget):
         if self.list_stack is None:
             return
         view = self.list_stack.view
+        if (buttons := self.list_stack.offered) and not view.isVisibleTo(self.list_stack):
+            buttons[0].setFocus(Qt.FocusReason.ShortcutFocusReason)
+            return
         view.setFocus(Qt.FocusReason.ShortcutFocusReason)
         model = view.model()
         if not view.currentIndex().isValid() and model is not None and model.rowCount():

@@ -17,6 +17,7 @@ from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.phrases import folded
 
 Row = TypeVar("Row")
+OneOrMore = Shortcut | tuple[Shortcut, ...]
 
 
 class TableScreen(Screen, Generic[Row]):
@@ -71,7 +72,7 @@ class TableScreen(Screen, Generic[Row]):
         raise NotImplementedError
 
     def list_actions(
-        self, actions: Iterable[tuple[str, Shortcut, str, Callable[[], object], bool]]
+        self, actions: Iterable[tuple[str, OneOrMore, str, Callable[[], object], bool]]
     ) -> None:
         """Offer actions in the Bar menu and over the list.
 
@@ -79,12 +80,12 @@ class TableScreen(Screen, Generic[Row]):
         """
         for words, keys, picture, act, of_a_row in actions:
             does = partial(self.once_listed, act) if of_a_row else act
-            action = self.new_action(words, does, *([keys] if keys else []), picture=picture)
+            all_keys = keys if isinstance(keys, tuple) else (keys,) if keys else ()
+            action = self.new_action(words, does, *all_keys, picture=picture)
             self.add_bar_action(action)
             if of_a_row:
                 self.of_a_row.append(action)
         self.offer_actions()
-        self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
         self.view.addActions(self.bar_actions)
 
     def offer_actions(self) -> None:
@@ -108,6 +109,12 @@ class TableScreen(Screen, Generic[Row]):
         index = self.view.currentIndex()
         row: Row | None = self.shown.row(index) if index.isValid() else None
         return row
+
+    @property
+    def chosen(self) -> list[Row]:
+        """Every row that is chosen, top to bottom; mostly the one in hand alone."""
+        places = sorted({each.row() for each in self.view.selectionModel().selectedRows()})
+        return [self.shown.row(self.shown.index(place, 0)) for place in places]
 
     def show_rows(self, rows: Sequence[Row]) -> None:
         """Show these rows, keeping the choice where the row is still there."""
@@ -194,6 +201,11 @@ class TableScreen(Screen, Generic[Row]):
 
     def _on_searched(self, _text: str) -> None:
         self.filter_again()
+
+
+def one_or_many(names: Sequence[str], noun: str) -> str:
+    """The one name, or how many there are: *Limes*, *3 bottles*."""
+    return names[0] if len(names) == 1 else f"{len(names)} {noun}"
 
 
 def sort_by(view: QTableView, column: int, *, descending: bool = False) -> None:

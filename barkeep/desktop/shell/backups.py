@@ -30,7 +30,7 @@ from barkeep.desktop.screens.list_stack import ListStack, prepare_view, set_widt
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.screens.row_table import Column, RowTable
 from barkeep.desktop.screens.screen import ScreenContext
-from barkeep.desktop.widgets.buttons import button, offer, primary_button
+from barkeep.desktop.widgets.buttons import accept_by_keys, button, offer, primary_button
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
@@ -77,6 +77,7 @@ class BackupsDialog(RefusedInBanner, QDialog):
         self, context: ScreenContext, may_replace: Callable[[], bool], parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self.setWindowTitle("Backups")
         self._context, self._bar = context, context.bar
         self._may_replace = may_replace
@@ -208,6 +209,7 @@ class RestoreDialog(QDialog):
 
     def __init__(self, found: Comparison, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self.setWindowTitle("Restore")
         self.restore_button = button("&Restore", self._agree)
         self.cancel_button = primary_button("Cancel", self.reject)

@@ -12,6 +12,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFileDialog, QMessageBox
 
 from barkeep.application import paths
+from barkeep.desktop.widgets.buttons import accept_by_keys
 from barkeep.errors import UnreadableFile, UserError
 from barkeep.store.address import Location, is_on_a_server
 from barkeep.store.refusals import DamagedBar, NoBarThere, OutOfReach
@@ -103,6 +104,7 @@ def _box(error: UserError) -> QMessageBox:
     box.setTextFormat(Qt.TextFormat.PlainText)
     box.setText("This bar cannot be opened")
     box.setInformativeText(str(error))
+    accept_by_keys(box)
     return box
 
 

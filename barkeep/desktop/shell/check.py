@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QDialog, QFileDialog, QPlainTextEdit, QWidget
 from barkeep.application.checking import Checked, Saveable, check, save, take_as_it_is
 from barkeep.desktop.look.metrics import PAD, TypeSize
 from barkeep.desktop.screens.operations import run_operation
-from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.buttons import accept_by_keys, button, primary_button
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
@@ -38,6 +38,7 @@ class CheckDialog(QDialog):
         self, location: Location, parent: QWidget | None = None, known: tuple[str, ...] = ()
     ) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self.setWindowTitle(TITLE)
         self.resize(640, 440)
         self.to_open: Path | None = None

@@ -22,7 +22,7 @@ from PySide6.QtWidgets import QDialog, QHBoxLayout, QPlainTextEdit, QWidget
 from barkeep import __version__
 from barkeep.application.fault_log import rotating
 from barkeep.desktop.look.metrics import PAD, TypeSize
-from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.buttons import accept_by_keys, button, primary_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 from barkeep.errors import UserError
@@ -45,6 +45,7 @@ class CrashDialog(QDialog):
         self, details: str, log: Path, parent: QWidget | None = None, *, report: str = ""
     ) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self.report = report or details
         """What is copied: the details without anything of the bar's."""
         self.safety = text_label("", TypeSize.STRONG, wrap=True)

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 from barkeep.application.session import Followed
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.screen import Screen, ScreenContext
+from barkeep.desktop.widgets.buttons import accept_by_keys
 from barkeep.domain.bar.changes import EVERYTHING
 
 EVERY_MS = 1000
@@ -125,6 +126,7 @@ class Following(QObject):
         leave = box.addButton("&Go on looking", QMessageBox.ButtonRole.RejectRole)
         box.setDefaultButton(leave)
         box.setEscapeButton(leave)
+        accept_by_keys(box)
         box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         box.finished.connect(lambda: ways.get(box.clickedButton(), self._leave)())
         self.question = box

@@ -22,7 +22,7 @@ from barkeep import __version__, resource_files
 from barkeep.application import paths
 from barkeep.desktop.look.metrics import PAD, UNIT, WIDE, TypeSize, dialog_width
 from barkeep.desktop.shell.faults import versions
-from barkeep.desktop.widgets.buttons import button, primary_button
+from barkeep.desktop.widgets.buttons import accept_by_keys, button, primary_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import SPRING, at_top, column_of, row_of, wide
 
@@ -38,6 +38,7 @@ class AboutDialog(QDialog):
 
     def __init__(self, where: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self.setWindowTitle("About barkeep")
         self._places = (
             ("Bar", where),
@@ -106,6 +107,7 @@ class TextDialog(QDialog):
 
     def __init__(self, title: str, markdown: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self.setWindowTitle(title)
         self.resize(640, 560)
         self.text = QTextBrowser()
@@ -144,7 +146,7 @@ Group = tuple[str, Sequence[QAction]]
 
 def rows_of(actions: Sequence[QAction]) -> tuple[tuple[str, str], ...]:
     """What each action is called and which keys call it; those without keys left out."""
-    return tuple((_words(action), keys_of(action)) for action in actions if action.shortcuts())
+    return tuple((words_of(action), keys_of(action)) for action in actions if action.shortcuts())
 
 
 def keys_of(action: QAction) -> str:
@@ -158,6 +160,7 @@ class ShortcutsDialog(QDialog):
 
     def __init__(self, groups: Sequence[Group], parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self.setWindowTitle("Keyboard shortcuts")
         self.resize(dialog_width(460), 560)
         page = QWidget()
@@ -189,7 +192,7 @@ def _add_group(grid: QGridLayout, heading: str, rows: Sequence[tuple[str, str]])
         grid.addWidget(text_label(keys, TypeSize.STRONG), number, 1, Qt.AlignmentFlag.AlignRight)
 
 
-def _words(action: QAction) -> str:
+def words_of(action: QAction) -> str:
     """The menu text without mnemonic and ellipsis, and without what undo would undo."""
     text = action.text().replace("&&", "\0").replace("&", "").replace("\0", "&")
     text = text.partition("\t")[0].rstrip("…")

@@ -35,6 +35,7 @@ from barkeep.desktop.shell.help import AboutDialog, ShortcutsDialog, TextDialog,
 from barkeep.desktop.shell.help_here import HelpHere
 from barkeep.desktop.shell.menus import WindowActions
 from barkeep.desktop.shell.navigation import PAGES, PARTS, WIDTH, Navigation, Page
+from barkeep.desktop.widgets.buttons import accept_by_keys
 from barkeep.desktop.widgets.labels import ElidedLabel, PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner, BannerKind, Toast
@@ -47,6 +48,7 @@ from barkeep.store.refusals import DamagedBar
 
 if TYPE_CHECKING:
     from barkeep.application.imports import NamedText
+    from barkeep.desktop.shell.finder import Finder
 
 NARROW_BELOW = 1100
 """The width, in device-independent pixels, under which the navigation shows lamps only."""
@@ -147,6 +149,7 @@ class MainWindow(QMainWindow):
         self._day = bar.snapshot.on
         self._was_shown = False
         self._asks = True
+        self._finder: Finder | None = None
         self.told_first = ""
         """What is to be said as it opens."""
         self._undoes: Step | None = None
@@ -159,9 +162,9 @@ class MainWindow(QMainWindow):
         """Says over every page that this is a copy of the sample bar, to look around in."""
         if self.hooks.go_home is not None:
             self.of_sample.say(SAMPLE, "info", GO_HOME, self.hooks.go_home)
-        centre = self._centre()
-        self.setCentralWidget(centre)
-        self.toast = Toast(centre)
+        self._host = self._centre()
+        self.setCentralWidget(self._host)
+        self.toast = Toast(self._host)
         self.background = Background(self)
         self.context = ScreenContext(
             bar=bar,
@@ -193,15 +196,7 @@ class MainWindow(QMainWindow):
     def show_page(self, key: str) -> Screen:
         """Show a page, building it on the first visit."""
         self._theme.finish()
-        screen = self._screens.get(key)
-        if screen is None:
-            screen = self._pages[key].make(self.context)
-            offered = self.hooks.import_files is not None
-            screen.offer_import(self.import_files if offered else None)
-            can_open = self.hooks.open_bar is not None
-            screen.offer_bars(self.hooks.look_around, self.open_bar if can_open else None)
-            self._screens[key] = screen
-            self.stack.addWidget(screen)
+        screen = self.build(key)
         self.navigation.light(self._pages[key].stop)
         self.actions_.pages[key].setChecked(True)
         self.actions_.offer_of_page(screen.bar_actions)
@@ -209,13 +204,56 @@ class MainWindow(QMainWindow):
         self.stack.setCurrentWidget(screen)
         return screen
 
+    def arrive(self, key: str) -> Screen:
+        """Show a page with its list in hand, as for whoever asked for it by a key."""
+        screen = self.show_page(key)
+        screen.focus_list()
+        return screen
+
+    def build(self, key: str) -> Screen:
+        """A page, built the first time it is asked for."""
+        screen = self._screens.get(key)
+        if screen is None:
+            screen = self._pages[key].make(self.context)
+            offered = self.hooks.import_files is not None
+            screen.offer_import(self.import_files if offered else None)
+            can_open = self.hooks.open_bar is not None
+            screen.offer_bars(self.hooks.look_around, self.open_bar if can_open else None)
+            screen.hold(self._held)
+            self._screens[key] = screen
+            self.stack.addWidget(screen)
+        return screen
+
+    def built(self, key: str) -> Screen | None:
+        """A page that is built already."""
+        return self._screens.get(key)
+
+    def pages_to_find(self) -> Sequence[Page]:
+        """Every page and part, for the finder."""
+        return tuple(self._pages.values())
+
     def go(self, page: str, thing: object) -> None:
-        """Show a page and, there, one thing."""
-        self.show_page(page).show_thing(thing)
+        """Show a page and, there, one thing, with the list in hand."""
+        screen = self.show_page(page)
+        screen.show_thing(thing)
+        if thing is not None:  # or a part was gone to, which has put the keyboard in its place
+            screen.focus_list()
 
     def find_here(self) -> None:
         """Put the cursor into the shown page's search."""
         self.current.focus_search()
+
+    def find_next(self, by: int) -> None:
+        """Go to the next row that is found, or with -1 to the one before."""
+        self.current.find_next(by)
+
+    def find_anything(self) -> None:
+        """Find a command or a thing by its name."""
+        if self._finder is None:
+            from barkeep.desktop.shell.finder import Finder  # need not be there at first
+
+            self._finder = Finder(self, self._host, self.navigation)
+        self._finder.begin()
 
     def undo(self, named: Step | None = None) -> None:
         """Take back the change that the menu names, or another that is named, and say which."""
@@ -291,6 +329,13 @@ class MainWindow(QMainWindow):
 
         documents = " ".join(f"*{suffix}" for suffix in SUFFIXES)
         self._choose_and_import("Import specs", f"Specs ({documents});;All files (*)")
+
+    def copy_rows(self, *, as_csv: bool = False) -> None:
+        """Put the chosen rows of the shown page on the clipboard, and say how many."""
+        keys = self.current.list_keys
+        many = 0 if keys is None else keys.copy_rows_as_csv() if as_csv else keys.copy_rows()
+        rows = "1 row is" if many == 1 else f"{many} rows are"
+        self.toast.say(f"{rows} copied" if many else "No row is chosen to be copied")
 
     def paste(self) -> None:
         """Take in what is on the clipboard: files, or the text of a document."""
@@ -514,7 +559,7 @@ class MainWindow(QMainWindow):
     def _connect(self) -> None:
         actions = self.actions_
         self.navigation.chosen.connect(self.show_page)
-        actions.page_wanted.connect(self.show_page)
+        actions.page_wanted.connect(self.arrive)
         actions.theme_wanted.connect(self.choose_theme)
         actions.mark_theme(self._theme.choice)
         actions.text_size_wanted.connect(self.text_size_chosen)
@@ -525,6 +570,8 @@ class MainWindow(QMainWindow):
             (actions.open_server_bar, self.open_server_bar),
             (actions.import_files, self.import_files),
             (actions.import_specs, self.import_specs),
+            (actions.copy, self.copy_rows),
+            (actions.copy_csv, partial(self.copy_rows, as_csv=True)),
             (actions.paste, self.paste),
             (actions.publish, self.publish),
             (actions.export_bottles, self.export_bottles),
@@ -537,6 +584,9 @@ class MainWindow(QMainWindow):
             (actions.undo, self.undo),
             (actions.redo, self.redo),
             (actions.find, self.find_here),
+            (actions.find_next, partial(self.find_next, 1)),
+            (actions.find_previous, partial(self.find_next, -1)),
+            (actions.find_anything, self.find_anything),
             (actions.reset_columns, self.reset_columns),
             (actions.read_again, self.read_again),
             (actions.make, self.make),
@@ -726,6 +776,7 @@ def _asked_about(unsaved: str, parent: QWidget) -> Literal["discard", "later", "
     keep = box.addButton("Keep counting", QMessageBox.ButtonRole.RejectRole)
     box.setDefaultButton(keep)
     box.setEscapeButton(keep)
+    accept_by_keys(box)
     box.exec()
     box.deleteLater()
     if box.clickedButton() is lose:

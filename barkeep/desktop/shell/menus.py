@@ -12,6 +12,7 @@ from barkeep.desktop.look.icons import wear
 from barkeep.desktop.look.theme import CHOICES, TEXT_SIZES, TextSize, ThemeChoice
 from barkeep.desktop.shell.navigation import Page
 from barkeep.desktop.widgets.buttons import hold, offer
+from barkeep.desktop.widgets.list_keys import COPY, COPY_CSV
 
 Keys = QKeySequence.StandardKey
 Shortcut = QKeySequence | QKeySequence.StandardKey | str | None
@@ -112,8 +113,13 @@ class WindowActions(QObject):
             each.setToolTip(word)  # or it would be what the menu names first, for good
         self.removed = self._add(menu, "&Bring back…", None, "history")
         menu.addSeparator()
+        self.copy = self._add(menu, COPY, Keys.Copy)
+        self.copy_csv = self._add(menu, COPY_CSV, None)
         self.paste = self._add(menu, "&Paste specs…", Keys.Paste)
         self.find = self._add(menu, "&Find", Keys.Find, "search")
+        self.find_next = self._add(menu, "Find &next", "F3")
+        self.find_previous = self._add(menu, "Find pre&vious", "Shift+F3")
+        self.find_anything = self._add(menu, "Find an&ything…", "Ctrl+K", "search")
 
     def _make_view(self, pages: Sequence[Page], parts: Sequence[Page]) -> None:
         menu = self._menu("&View")

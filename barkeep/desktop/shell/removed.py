@@ -11,7 +11,7 @@ from barkeep.desktop.look.metrics import PAD, TypeSize
 from barkeep.desktop.screens.list_stack import ListStack, prepare_view, set_widths
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.screens.row_table import Column, RowTable
-from barkeep.desktop.widgets.buttons import button, offer, primary_button
+from barkeep.desktop.widgets.buttons import accept_by_keys, button, offer, primary_button
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
@@ -41,6 +41,7 @@ class RemovedDialog(RefusedInBanner, QDialog):
 
     def __init__(self, bar: Bar, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self.setWindowTitle("Removed things")
         self._bar = bar
         self.table: RowTable[Removed] = RowTable(_columns(), self)

@@ -42,7 +42,7 @@ from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
 from barkeep.desktop.screens.kept import LOG, START_AFRESH, KeptTyping, when_left
 from barkeep.desktop.screens.list_stack import look_like_a_list
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
-from barkeep.desktop.widgets.buttons import button, number_field, primary_button
+from barkeep.desktop.widgets.buttons import accept_by_keys, button, number_field, primary_button
 from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.delegates import RowDelegate
 from barkeep.desktop.widgets.keys import HELD, KeyLegend, typed_key
@@ -393,6 +393,7 @@ class LogDialog(RefusedInBanner, QDialog):
         self, bar: Bar, shoot: Shoot, kept: KeptTyping, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self._bar, self._shoot, self._kept = bar, shoot, kept
         self.draft = LogDraft(shoot, bar.snapshot)
         self.setWindowTitle(f"Log {shoot.theme}")

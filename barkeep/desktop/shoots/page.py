@@ -19,7 +19,7 @@ from barkeep.desktop.making.batch import open_batch
 from barkeep.desktop.screens.kept import LOG, KeptTyping
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.screen import ScreenContext
-from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
+from barkeep.desktop.screens.table_screen import TableScreen, on_activated, one_or_many, sort_by
 from barkeep.desktop.shoots.editor import ShootEditor
 from barkeep.desktop.shoots.one_shoot import OTHERWISE, ShootActs, ShootPage
 from barkeep.desktop.shoots.rows import (
@@ -188,14 +188,13 @@ class ShootsScreen(TableScreen[Shoot]):
         self._with_current(again)
 
     def remove_current(self) -> None:
-        """Take the chosen shoot away; the toast can put it back."""
+        """Take the chosen shoots away; the toast can put them back."""
 
-        def remove(shoot: Shoot) -> None:
-            if (identity := shoot.id) is not None:
-                act = partial(self.context.bar.shoots.remove, identity)
-                self.do(act, say=f"Removed {shoot.theme}")
-
-        self._with_current(remove)
+        self.banner.clear()
+        shoots = {each.id: each.theme for each in self.chosen if each.id is not None}
+        if shoots:
+            act = partial(self.context.bar.shoots.remove, *shoots)
+            self.do(act, say=f"Removed {one_or_many(list(shoots.values()), 'shoots')}")
 
     # What is done with one shoot
 
@@ -450,7 +449,7 @@ class ShootsScreen(TableScreen[Shoot]):
         self.list_actions(
             (
                 ("New shoot…", "Ctrl+N", "add", self.write_new, False),
-                ("Edit shoot…", "Ctrl+E", "shoots", self.edit_current, True),
+                ("Edit shoot…", ("Ctrl+E", "F2"), "shoots", self.edit_current, True),
                 ("Repeat shoot", "Ctrl+R", "redo", self.repeat_current, True),
                 ("Log shoot…", "Ctrl+G", "count", log, True),
                 ("On camera", "F8", "", show, True),

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QDialog, QTableView, QWidget
 from barkeep.desktop.look.metrics import PAD, TypeSize
 from barkeep.desktop.screens.list_stack import ListStack, prepare_view, set_widths
 from barkeep.desktop.screens.row_table import Column, RowTable
-from barkeep.desktop.widgets.buttons import button
+from barkeep.desktop.widgets.buttons import accept_by_keys, button
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import SPRING, Card, column_of, row_of, wide
@@ -51,6 +51,7 @@ class VariancesDialog(QDialog):
 
     def __init__(self, snapshot: Snapshot, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        accept_by_keys(self)
         self.setWindowTitle("Variances over all shoots")
         self.table: RowTable[BottleVariance] = RowTable(variance_columns(), self)
         self.view = QTableView()

@@ -33,7 +33,7 @@ from barkeep.desktop.specs.lines import LineRow, LinesView, texts_of, with_lines
 from barkeep.desktop.specs.reading import Fix, Seen, see
 from barkeep.desktop.specs.reading_panel import ReadingPanel
 from barkeep.desktop.specs.text_edit import Pasted, SpecTextEdit, pasted
-from barkeep.desktop.widgets.buttons import button, primary_button, quiet_button
+from barkeep.desktop.widgets.buttons import ACCEPT_KEYS, button, primary_button, quiet_button
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
@@ -327,7 +327,7 @@ class SpecEditor(RefusedInBanner, QDialog):
             able.connect(each.setEnabled)
         if self._keeper is not None:
             self.finished.connect(self._keeper.leave)
-        for keys in ("Ctrl+S", "Ctrl+Return"):
+        for keys in ("Ctrl+S", *ACCEPT_KEYS):
             QShortcut(QKeySequence(keys), self).activated.connect(self.save)
         teach_by_keys(self, self._teach_here)
 

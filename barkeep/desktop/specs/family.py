@@ -22,6 +22,7 @@ from barkeep.desktop.widgets.labels import (
 from barkeep.desktop.widgets.layouts import column_of, row_of, wide
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.days import day_said
 from barkeep.domain.drink.comparison import FigureRow, RiffComparison, compare, figure_rows
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.riffs import Change, family
@@ -225,7 +226,7 @@ def _trial_row(trial: Trial) -> TrialRow:
     tasters = spoken_list(trial.tasters, "and")
     return TrialRow(
         trial=trial,
-        on=f"{trial.on:%d %B %Y}".lstrip("0"),
+        on=day_said(trial.on),
         scores=show_scores(mean_scores([trial])),
         tasters=f"Scored by {tasters}" if tasters else "",
         changed=f"Changed: {trial.changed}" if trial.changed else "",

@@ -51,6 +51,7 @@ from barkeep.desktop.widgets.refilled import Offered, OfferedRow
 from barkeep.desktop.widgets.terms import meaning
 from barkeep.desktop.widgets.tips import broken
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
+from barkeep.domain.days import day_said
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.assessment import LineAnswer
@@ -341,7 +342,7 @@ def _source(spec: Spec) -> Iterator[str]:
     if spec.classic:
         yield BROUGHT_ALONG
     else:
-        yield f"{kind}, added on {spec.added:%d %B %Y}" if spec.added else kind
+        yield f"{kind}, added on {day_said(spec.added)}" if spec.added else kind
     if spec.credit:
         yield f"Credit: {spec.credit}"
     if spec.source:

@@ -21,7 +21,7 @@ from barkeep.desktop.making.batch import open_batch
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.screen import ScreenContext
-from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
+from barkeep.desktop.screens.table_screen import TableScreen, on_activated, one_or_many, sort_by
 from barkeep.desktop.specs.drafts import for_edit, for_new, for_riff
 from barkeep.desktop.specs.editor import SpecEditor, SpecWriting
 from barkeep.desktop.specs.family import FamilySection, beside_parent, trial_rows, version_rows
@@ -140,7 +140,7 @@ class SpecsScreen(TableScreen[SpecRow]):
         return kind is None or row.base.kind == kind
 
     def chosen_specs(self) -> tuple[str, ...]:
-        return () if self.current is None else (self.current.spec.name,)
+        return tuple(row.spec.name for row in self.chosen)
 
     def clear_filters(self) -> None:
         self.origins.choose("all")
@@ -243,12 +243,15 @@ class SpecsScreen(TableScreen[SpecRow]):
             self.writing.write(for_riff(spec, taken, tree, units))
 
     def remove_current(self) -> None:
-        """Take the chosen spec out of the book; the toast can put it back."""
-        spec = self._chosen()
-        if spec is None or self._is_classic(spec, "removed") or spec.id is None:
+        """Take the chosen specs out of the book; the toast can put them back."""
+        self.banner.clear()
+        chosen = [row.spec for row in self.chosen]
+        if any(self._is_classic(spec, "removed") for spec in chosen):
             return
-        remove = partial(self.context.bar.specs.remove, spec.id)
-        self.do(remove, say=f"Removed {spec.name}")
+        specs = {spec.id: spec.name for spec in chosen if spec.id is not None}
+        if specs:
+            remove = partial(self.context.bar.specs.remove, *specs)
+            self.do(remove, say=f"Removed {one_or_many(list(specs.values()), 'specs')}")
 
     def show_tonight(self) -> None:
         """Show the chosen spec on the Tonight page."""
@@ -394,7 +397,7 @@ class SpecsScreen(TableScreen[SpecRow]):
         self.list_actions(
             (
                 ("&New spec…", Keys.New, "add", self.write_new, False),
-                ("&Edit spec…", "Ctrl+E", "specs", self.edit_current, True),
+                ("&Edit spec…", ("Ctrl+E", "F2"), "specs", self.edit_current, True),
                 ("R&iff…", "Ctrl+R", "stand-ins", self.riff_current, True),
                 ("&Remove spec", Keys.Delete, "remove", self.remove_current, True),
                 ("Show in &Tonight", "Ctrl+T", "tonight", self.show_tonight, True),

@@ -34,6 +34,7 @@ from barkeep.desktop.widgets.labels import PictureLabel, caption, copyable, sele
 from barkeep.desktop.widgets.layouts import column_of, row_of
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.days import day_of_year
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.trials import Scale, Score, Trial, ends, read_score_value, show_score
 from barkeep.errors import InvalidField, UnknownName, UserError
@@ -363,4 +364,4 @@ def _buttons(row: TrialRow, acts: TrialActs) -> Sequence[QPushButton]:
 
 def day_of(trial: Trial) -> str:
     """The day of a trial, as a sentence names it."""
-    return f"{trial.on:%d %B}".lstrip("0")
+    return day_of_year(trial.on)

@@ -6,11 +6,12 @@ from collections.abc import Callable, Iterable
 from datetime import date
 
 from PySide6.QtCore import QDate, QSize, Qt
-from PySide6.QtGui import QAction
+from PySide6.QtGui import QAction, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QAbstractButton,
     QComboBox,
     QDateEdit,
+    QDialog,
     QLineEdit,
     QPushButton,
     QSpinBox,
@@ -65,6 +66,31 @@ def quiet_button(
 def _dress(made: QAbstractButton, picture: str, tone: str = "") -> None:
     made.setIconSize(QSize(scaled(ICON), scaled(ICON)))
     wear(made, picture, tone)
+
+
+ACCEPT_KEYS = ("Ctrl+Return", "Ctrl+Enter")
+"""The second is the one of the number pad."""
+
+
+def accept_by_keys(dialog: QDialog) -> None:
+    """Let Ctrl+Enter press the button that does what the dialog is for, wherever the cursor is."""
+
+    def press() -> None:
+        main = main_button(dialog)
+        if main is None:  # it only shows something, and was read
+            dialog.accept()
+        else:
+            main.click()
+
+    for keys in ACCEPT_KEYS:
+        QShortcut(QKeySequence(keys), dialog, press)
+
+
+def main_button(dialog: QDialog) -> QPushButton | None:
+    """The button that does what a dialog is for; of a question, the one that Enter presses."""
+    shown = [each for each in dialog.findChildren(QPushButton) if each.isVisibleTo(dialog)]
+    main = [each for each in shown if each.property("primary")]
+    return next(reversed(main), None) or next((each for each in shown if each.isDefault()), None)
 
 
 def number_field(name: str, least: int, most: int, parent: QWidget | None = None) -> QSpinBox:

@@ -20,7 +20,7 @@ from PySide6.QtWidgets import QFrame, QMessageBox, QPushButton, QSizePolicy, QWi
 from barkeep.desktop.look.icons import pixmap, wear
 from barkeep.desktop.look.metrics import HALF, ICON, PAD, RADIUS, UNIT, WIDE
 from barkeep.desktop.look.tones import blend, current_tones
-from barkeep.desktop.widgets.buttons import quiet_button
+from barkeep.desktop.widgets.buttons import accept_by_keys, quiet_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import Slot, row_of, wide
 
@@ -53,6 +53,7 @@ def question_before_losing(
     kept = question.addButton(keep, QMessageBox.ButtonRole.RejectRole)
     question.setDefaultButton(kept)
     question.setEscapeButton(kept)
+    accept_by_keys(question)
     return question
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtGui import QAction, QKeyEvent
 from PySide6.QtWidgets import QLineEdit, QToolButton, QWhatsThis, QWidget
@@ -55,7 +57,9 @@ class SearchField(QWidget):
         column_of(row, self._problem, on=self, gap=2)
         self.setFocusProxy(self._words)
         self._words.textChanged.connect(self._tell)
-        self._words.returnPressed.connect(self.left)
+        self._words.returnPressed.connect(self._entered)
+        self.take_entered: Callable[[str], bool] = lambda _text: False
+        """Asked on Enter whether the words are more than a search, and taken as that."""
 
     @property
     def text(self) -> str:
@@ -128,6 +132,10 @@ class SearchField(QWidget):
         self._words.addAction(look, QLineEdit.ActionPosition.LeadingPosition)
         self._words.addAction(self._clear, QLineEdit.ActionPosition.TrailingPosition)
         self._clear.setVisible(False)  # a line edit forgets this on being given the action
+
+    def _entered(self) -> None:
+        if not self.take_entered(self.text):
+            self.left.emit()
 
     def _tell(self, text: str) -> None:
         self._clear.setVisible(bool(text))

@@ -14,6 +14,7 @@ from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import Card, Slot, add_parts, column_of, row_of, wide
+from barkeep.desktop.widgets.list_keys import ListKeys
 from barkeep.desktop.widgets.search_field import SearchField
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.phrases import folded
@@ -98,6 +99,7 @@ class TickList(QWidget, Generic[T]):
         self._things: list[T] = []
         self.search = SearchField(f"Search {noun}…")
         self.view = QListWidget()
+        ListKeys(self.view)
         self.view.setAccessibleName(name)
         self.view.setUniformItemSizes(True)
         self.view.setTextElideMode(Qt.TextElideMode.ElideRight)

@@ -29,6 +29,45 @@ def check_digit(digits: str) -> int:
     return -sum(weighted) % 10
 
 
+LEAST_DIGITS = 8
+"""Fewer digits are no code of themselves; a shop's own code may have fewer."""
+
+
+def same_code(one: str, other: str) -> bool:
+    """Whether two codes are one: a GTIN is the same with noughts before it.
+
+    >>> same_code("0212345678909", "212345678909"), same_code("shelf-12", "SHELF-12")
+    (True, True)
+    """
+    return _bare(one) == _bare(other)
+
+
+def is_like_a_code(text: str) -> bool:
+    """Whether a text is digits enough for the number under a barcode.
+
+    >>> is_like_a_code("2 140079 190177"), is_like_a_code("1840 gin"), is_like_a_code("700")
+    (True, False, False)
+    """
+    digits = _BETWEEN_DIGITS.sub("", text.strip())
+    return bool(_NUMBER.fullmatch(digits)) and len(digits) >= LEAST_DIGITS
+
+
+def read_gtin(text: str) -> str:
+    """As `checked_gtin`, of digits alone: a number of another length is refused as well."""
+    digits = _BETWEEN_DIGITS.sub("", text.strip())
+    if len(digits) not in GTIN_LENGTHS:
+        lengths = "8, 12, 13 or 14"
+        expected = f"it has {len(digits)} digits, and the number under a barcode has {lengths}"
+        raise InvalidField("barcode", text.strip(), expected)
+    return checked_gtin(digits)
+
+
+def _bare(code: str) -> str:
+    """As codes are compared: digits without the noughts before them, else letters folded."""
+    digits = _BETWEEN_DIGITS.sub("", code.strip())
+    return digits.lstrip("0") if _NUMBER.fullmatch(digits) else code.strip().casefold()
+
+
 def checked_gtin(text: str) -> str:
     """A barcode as it is kept: of a GTIN's length, its digits alone with the check digit right.
 

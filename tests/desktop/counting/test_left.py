@@ -99,13 +99,11 @@ def test_esc_and_closing_lose_no_count(window, open_window, sample_bar, clock, q
 def test_counts_are_thrown_away_only_on_purpose(window, open_window, sample_bar, clock, qtbot):
     page = counting(window, qtbot)
     qtbot.keyClicks(page.counting.view, "47")
-    press_on(qtbot, page.counting, "Start afresh…")
-    question = page.counting.question
-    assert question.text() == "Throw away the counts of 2 bottles?"
-    qtbot.keyClick(question, Keys.Key_Escape)
-    assert len(page.count) == 2
-    press_on(qtbot, page.counting, "Start afresh…")
-    press_on(qtbot, page.counting.question, "&Discard")
+    press_on(qtbot, page.counting, "Start afresh")
+    assert window.toast.text == "The counts of 2 bottles are thrown away"
+    press_on(qtbot, window.toast, "Bring them back")
+    assert len(page.count) == 2 and page.counting.view.hasFocus()
+    press_on(qtbot, page.counting, "Start afresh")
     assert (len(page.count), page.unsaved()) == (0, "")
     assert page.counting.said.text() == "All counts are thrown away; nothing was written"
     again = open_window()
