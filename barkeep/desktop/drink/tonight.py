@@ -6,13 +6,16 @@ from collections.abc import Callable, Hashable, Iterator, Sequence
 from functools import partial
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QCheckBox, QWidget
+from PySide6.QtWidgets import QApplication, QCheckBox, QStackedWidget, QWidget
 
+from barkeep.application.pouring import riff_with
 from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS, AllCautionsDialog
-from barkeep.desktop.drink.analysis_view import CautionRow, before_you_pour, correction_words
+from barkeep.desktop.drink.analysis_view import before_you_pour, correction_words
 from barkeep.desktop.drink.bases import base_of
 from barkeep.desktop.drink.finding import Finding, language_as_help
 from barkeep.desktop.drink.parts import TONIGHT
+from barkeep.desktop.drink.pour_panel import POUR_KEYS, PourPanel, minded_row
+from barkeep.desktop.drink.pour_view import PourAsked, pour_asked, pour_seen
 from barkeep.desktop.drink.tonight_filters import TonightFilters
 from barkeep.desktop.drink.tonight_rows import Answered, TonightRow, answered, tonight_columns
 from barkeep.desktop.drink.words import (
@@ -36,6 +39,7 @@ from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.drink_picture import DrinkPictureView
 from barkeep.desktop.widgets.empty_state import WIDER, EmptyState
 from barkeep.desktop.widgets.fields import labelled
+from barkeep.desktop.widgets.layouts import Card
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.domain.bar.snapshot import Snapshot
@@ -68,12 +72,18 @@ NO_BOTTLES = "No bottles yet: every drink is short until the bar knows what is t
 
 
 TICK_SHORT = "Some do that cannot be made: tick “Also what cannot be made” to see them"
+POUR = "Pour, with stand-ins…"
+"""What asks what goes into each line of the drink, and what stands in for what is missing."""
 QUESTION = "tonight-search"
 """Under which slow facts are asked for in the background."""
 
 
+_DETAILS, _PANEL = range(2)
+"""What stands beside the list: the drink's details, or what asks how it is poured."""
 READY_FOR_MORE = "tonight-verdicts"
 """Under which the bar's verdicts are worked out that were kept at first."""
+POURED = "tonight-poured"
+"""Under which it is worked out what a drink is with what is chosen for its lines."""
 DRINKS = "tonight-drinks"
 """Under which it is worked out what is poured, drink by drink."""
 
@@ -126,10 +136,11 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         self._buttons = (
             button("Open the spec", self._open_spec),
             button(ALL_CAUTIONS, self.show_all_cautions),
-            button("What stands in?", self._ask_for_stand_ins),
+            button(POUR, self.pour_current, "pour"),
         )
         """With the badge and the picture the details' own, from the first on."""
         self._prepare_filters()
+        self._prepare_pouring()
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
         set_widths(self.view, (222, 98, 70, 92, 60))
         sort_by(self.view, 4)
@@ -194,6 +205,7 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
 
     def show_row(self, row: TonightRow | None) -> None:
         self.context.background.forget(CORRECTION)
+        self._go_on_pouring(row)
         if row is None:
             self.detail.clear()
             return
@@ -228,7 +240,7 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         if row.then:
             after = f"After {serves_of(row.serves)}"
             sections.append(DetailSection(after, tuple(_followings(row, self._tree))))
-        if minded := tuple(map(_mind, before_you_pour(row.minded, row.notices))):
+        if minded := tuple(map(minded_row, before_you_pour(row.minded, row.notices))):
             sections.append(DetailSection("Before you pour", minded))
         if row.spec.method:
             sections.append(DetailSection("Method", (DetailRow(row.spec.method),)))
@@ -242,7 +254,6 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
             beside=self._picture,
             buttons=self._buttons,
         )
-        self._buttons[-1].setVisible(bool(row.missing))
         self._picture.show_picture(poured_picture(row, self.context.bar.snapshot))
 
     def show_all_cautions(self) -> None:
@@ -262,6 +273,22 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         self.add_filter(self.also_short)
         self.add_filter_row(self.filters)
         self.add_parts()
+
+    def _prepare_pouring(self) -> None:
+        self.pouring = PourPanel()
+        self._beside_list = QStackedWidget()
+        details = self.splitter.widget(1)
+        assert details is not None
+        self.splitter.replaceWidget(1, self._beside_list)
+        for each in (details, Card(self.pouring)):
+            self._beside_list.addWidget(each)
+        self.splitter.setStretchFactor(1, 2)
+        self.pouring.changed.connect(self._look_at_pour)
+        self.pouring.pour_wanted.connect(self._pour)
+        self.pouring.riff_wanted.connect(self._save_riff)
+        self.pouring.left.connect(self.stop_pouring)
+        self.list_actions([(f"&{POUR}", POUR_KEYS, "pour", self.pour_current, True)])
+        self.bar_actions[-1].setAutoRepeat(False)  # held down, the keys would ask and pour
 
     def _filter_anew(self) -> None:
         """Filter as it is asked now; nothing stays that is only there from before."""
@@ -370,18 +397,89 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         if self.current is not None:
             self.context.go("specs", self.current.spec.name)
 
-    def _ask_for_stand_ins(self) -> None:
-        missing = () if self.current is None else self.current.worked_out().missing
-        if missing:
-            self.context.go("stand-ins", missing[0])
+    # Pouring one drink
+
+    def pour_current(self) -> None:
+        """Ask what goes into the chosen drink, line by line; asked already, pour it so."""
+        if self.current is None:
+            return
+        focused = QApplication.focusWidget()
+        if self.is_pouring and focused is not None and self.pouring.isAncestorOf(focused):
+            self.pouring.pour_button.click()
+            return
+        self.clear_refusal()
+        self._ask_what_goes_in(self.current, focus=True)
+
+    @property
+    def is_pouring(self) -> bool:
+        """Whether that is asked now."""
+        return self._beside_list.currentIndex() == _PANEL
+
+    def stop_pouring(self) -> None:
+        """Show the drink's details again, with the list where it was."""
+        self._forget_pouring()
+        self.focus_list()
+
+    def _forget_pouring(self) -> None:
+        self.context.background.forget(POURED)
+        self.pouring.asked = None
+        self._beside_list.setCurrentIndex(_DETAILS)
+
+    def _ask_what_goes_in(self, row: TonightRow, *, focus: bool) -> None:
+        question = partial(pour_asked, row.worked_out(), row.evening.snapshot)
+
+        def answered(asked: PourAsked) -> None:
+            self.pouring.ask(asked, self.serves.value())
+            self._beside_list.setCurrentIndex(_PANEL)
+            if focus:
+                self.pouring.take_focus()
+            self._look_at_pour()
+
+        self.context.background.ask(POURED, question, answered)
+
+    def _go_on_pouring(self, row: TonightRow | None) -> None:
+        """Ask again of the same drink, whose bottles may be others; of another one no more."""
+        asked = self.pouring.asked
+        if asked is None:
+            return
+        if row is None or row.spec.name != asked.drink.spec.name:
+            self._forget_pouring()
+        else:
+            self._ask_what_goes_in(row, focus=False)
+
+    def _look_at_pour(self) -> None:
+        """Work out what the choices make of the drink."""
+        asked = self.pouring.asked
+        if asked is not None:
+            spec, chosen = asked.drink.spec, self.pouring.chosen
+            snapshot, serves = self.context.bar.snapshot, self.serves.value()
+            question = partial(pour_seen, spec, chosen, snapshot, serves)
+            self.context.background.ask(POURED, question, self.pouring.show_seen)
+
+    def _pour(self) -> None:
+        asked, serves = self.pouring.asked, self.serves.value()
+        if asked is None:
+            return
+        spec, chosen = asked.drink.spec, self.pouring.chosen
+        several = "" if serves == 1 else f"{serves} "
+        if self.do(
+            lambda: self.context.bar.pouring.pour(spec, chosen, serves),
+            say=f"Poured {several}{spec.name}",
+        ):
+            self.stop_pouring()
+
+    def _save_riff(self, name: str) -> None:
+        asked, bar = self.pouring.asked, self.context.bar
+        if asked is not None:
+            spec, chosen = asked.drink.spec, self.pouring.chosen
+            self.do(
+                lambda: bar.specs.add([riff_with(spec, chosen, name, bar.snapshot)]),
+                say=f"{name} is in your book, a riff of {spec.name}",
+            )
 
 
 def _first(words: str) -> DetailRow:
     return DetailRow(as_sentence(words), picture="house-made", tone="muted")
-
-
-def _mind(row: CautionRow) -> DetailRow:
-    return DetailRow(row.text, label=row.meaning, note=row.source, picture="warning", tone=row.tone)
 
 
 def _question(line: UnsettledLine) -> DetailRow:

@@ -254,14 +254,18 @@ def test_sorting_by_serves_puts_no_limit_last(page, qtbot):
     assert numbers == sorted(numbers)
 
 
-def test_enter_opens_the_spec_and_a_button_asks_for_stand_ins(bar, page, qtbot):
+def test_enter_opens_the_spec_and_ctrl_enter_asks_what_stands_in(bar, page, qtbot):
     wanted = first(bar, "one_short")
     page.screen.show_thing(wanted.spec.name)
     page.screen.view.setFocus()
     qtbot.keyClick(page.screen.view, Qt.Key.Key_Return)
     assert page.went == [("specs", wanted.spec.name)]
-    page.screen._ask_for_stand_ins()
-    assert page.went[-1] == ("stand-ins", wanted.missing[0])
+    qtbot.keyClick(page.screen.view, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    page.settle(qtbot)
+    asked = page.screen.pouring.asked
+    short = [each.place for each in asked.lines if each.state.word == "Missing"]
+    assert asked.drink.spec == wanted.spec and page.screen.is_pouring
+    assert [wanted.spec.lines[each] for each in short] == list(wanted.missing_lines)
 
 
 def test_an_empty_bar_still_says_what_is_short(empty_bar, qtbot, tmp_path):
