@@ -18,6 +18,7 @@ from barkeep.desktop.drink.pour_panel import POUR_KEYS, PourPanel, minded_row
 from barkeep.desktop.drink.pour_view import PourAsked, pour_asked, pour_seen
 from barkeep.desktop.drink.tonight_filters import TonightFilters
 from barkeep.desktop.drink.tonight_rows import Answered, TonightRow, answered, tonight_columns
+from barkeep.desktop.drink.wall import DrinkWall, keep_together
 from barkeep.desktop.drink.words import (
     NOT_UNDERSTOOD,
     line_state,
@@ -72,6 +73,12 @@ NO_BOTTLES = "No bottles yet: every drink is short until the bar knows what is t
 
 
 TICK_SHORT = "Some do that cannot be made: tick “Also what cannot be made” to see them"
+AS = (
+    ("list", "List", "A line for each drink, which can be sorted (Ctrl+G)"),
+    ("wall", "Wall", "Each drink in its glass on a shelf (Ctrl+G)"),
+)
+"""The ways in which the drinks are shown."""
+SHOWN_AS = "tonight/shown-as"
 POUR = "Pour, with stand-ins…"
 """What asks what goes into each line of the drink, and what stands in for what is missing."""
 QUESTION = "tonight-search"
@@ -141,6 +148,7 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         """With the badge and the picture the details' own, from the first on."""
         self._prepare_filters()
         self._prepare_pouring()
+        self._prepare_wall()
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
         set_widths(self.view, (222, 98, 70, 92, 60))
         sort_by(self.view, 4)
@@ -287,7 +295,12 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         self.pouring.pour_wanted.connect(self._pour)
         self.pouring.riff_wanted.connect(self._save_riff)
         self.pouring.left.connect(self.stop_pouring)
-        self.list_actions([(f"&{POUR}", POUR_KEYS, "pour", self.pour_current, True)])
+        self.list_actions(
+            [
+                ("As a &wall, or a list", "Ctrl+G", "tonight", self.show_otherwise, False),
+                (f"&{POUR}", POUR_KEYS, "pour", self.pour_current, True),
+            ]
+        )
         self.bar_actions[-1].setAutoRepeat(False)  # held down, the keys would ask and pour
 
     def _filter_anew(self) -> None:
@@ -301,8 +314,15 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
 
     def _show_answer(self, answer: Answered) -> None:
         self._coming = answer
-        self._drinks.begin(TonightRow.worked_out, self._tell)
+        self._drinks.begin(self._work_out, self._tell)
         self._go_on()
+
+    def _work_out(self, row: TonightRow) -> None:
+        """In the background: what is poured, and on the wall its picture as well."""
+        if self.is_wall:
+            row.drawn()
+        else:
+            row.worked_out()
 
     def _go_on(self) -> None:
         """Show the answer that came last, once that is known by which the list is sorted."""
@@ -396,6 +416,36 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
     def _open_spec(self) -> None:
         if self.current is not None:
             self.context.go("specs", self.current.spec.name)
+
+    # As a wall or a list
+
+    def _prepare_wall(self) -> None:
+        self.wall = DrinkWall(self.shown, self._drinks.look_at)
+        keep_together(self.view, self.wall)
+        on_activated(self.wall, self._open_spec)
+        self.wall.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
+        self.wall.addActions(self.bar_actions)
+        kept = self.context.state.text(SHOWN_AS, "list")
+        self.shown_as = FilterChips("As", AS, "wall" if kept == "wall" else "list")
+        self.shown_as.chosen.connect(self._show_as)
+        self._header_row.insertWidget(self._header_row.count() - 1, self.shown_as)
+        if self.is_wall:
+            self._show_as(self.shown_as.choice)
+
+    @property
+    def is_wall(self) -> bool:
+        """Whether the drinks are shown as a wall."""
+        return self.shown_as.choice == "wall"
+
+    def show_otherwise(self) -> None:
+        """Show the wall as a list, or the list as a wall."""
+        self.shown_as.choose("list" if self.is_wall else "wall")
+        self.focus_list()
+
+    def _show_as(self, choice: str) -> None:
+        self.context.state.keep_text(SHOWN_AS, choice)
+        if self.list_stack is not None:
+            self.list_stack.show_as(self.wall if choice == "wall" else self.view)
 
     # Pouring one drink
 

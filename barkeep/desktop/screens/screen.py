@@ -341,7 +341,7 @@ class Screen(RefusedInBanner, QWidget):
         """Go to the list, on its first row where none is chosen."""
         if self.list_stack is None:
             return
-        view = self.list_stack.view
+        view = self.list_stack.listing
         view.setFocus(Qt.FocusReason.ShortcutFocusReason)
         model = view.model()
         if not view.currentIndex().isValid() and model is not None and model.rowCount():
