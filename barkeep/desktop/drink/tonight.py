@@ -16,7 +16,7 @@ from barkeep.desktop.drink.finding import Finding, language_as_help
 from barkeep.desktop.drink.parts import TONIGHT
 from barkeep.desktop.drink.pour_panel import POUR_KEYS, PourPanel, minded_row
 from barkeep.desktop.drink.pour_view import PourAsked, pour_asked, pour_seen
-from barkeep.desktop.drink.tonight_filters import TonightFilters
+from barkeep.desktop.drink.tonight_filters import CLEAR_KEYS, TonightFilters
 from barkeep.desktop.drink.tonight_rows import Answered, TonightRow, answered, tonight_columns
 from barkeep.desktop.drink.wall import DrinkWall, keep_together
 from barkeep.desktop.drink.words import (
@@ -31,7 +31,7 @@ from barkeep.desktop.screens.parts import OfParts
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.screens.worked_out import WorkedOut
-from barkeep.desktop.widgets.buttons import button, number_field
+from barkeep.desktop.widgets.buttons import button, number_field, offer
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
 from barkeep.desktop.widgets.delegates import (
     VerdictDelegate,
@@ -79,6 +79,7 @@ AS = (
 )
 """The ways in which the drinks are shown."""
 SHOWN_AS = "tonight/shown-as"
+CLEAR_ALL, OTHERWISE = "Clear all &filters", "As a &wall, or a list"
 POUR = "Pour, with stand-ins…"
 """What asks what goes into each line of the drink, and what stands in for what is missing."""
 QUESTION = "tonight-search"
@@ -117,6 +118,7 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
     search_hint = "Search drinks and ingredients…"
     search_help = language_as_help()
     cares_about = EVERYTHING
+    only_looks = frozenset({CLEAR_ALL, OTHERWISE})
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         self._tree = context.bar.snapshot.knowledge.tree
@@ -178,6 +180,8 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
             return lambda _row: True
         snapshot = self._answer.snapshot
         typed = self.search.text
+        is_filtered = bool(typed.strip() or self.filters.count)
+        offer(self._clear_action, "" if is_filtered else "Nothing is filtered")
         self.search.show_problem(self._finding.read(typed, snapshot))
         if not self.search.problem:
             # What is typed comes last: a quotation mark that is still open would take the rest.
@@ -276,11 +280,17 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         self.serves.valueChanged.connect(self._ask_again)
         self.also_short.toggled.connect(lambda _on: self._filter_anew())
         self.filters.changed.connect(self._filter_anew)
+        self.filters.clear_wanted.connect(self._show_all)
         self.add_filter(self.closeness)
         self.add_filter(labelled("Serves", self.serves))
         self.add_filter(self.also_short)
         self.add_filter_row(self.filters)
         self.add_parts()
+
+    def _show_all(self) -> None:
+        """Clear the words and every filter; the button that asked for it may be gone then."""
+        self.clear_filters()
+        self.focus_list()
 
     def _prepare_pouring(self) -> None:
         self.pouring = PourPanel()
@@ -297,11 +307,13 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         self.pouring.left.connect(self.stop_pouring)
         self.list_actions(
             [
-                ("As a &wall, or a list", "Ctrl+G", "tonight", self.show_otherwise, False),
+                (CLEAR_ALL, CLEAR_KEYS, "clear", self._show_all, False),
+                (OTHERWISE, "Ctrl+G", "tonight", self.show_otherwise, False),
                 (f"&{POUR}", POUR_KEYS, "pour", self.pour_current, True),
             ]
         )
-        self.bar_actions[-1].setAutoRepeat(False)  # held down, the keys would ask and pour
+        self._clear_action, _otherwise, pour = self.bar_actions
+        pour.setAutoRepeat(False)  # held down, the keys would ask and pour
 
     def _filter_anew(self) -> None:
         """Filter as it is asked now; nothing stays that is only there from before."""
