@@ -30,6 +30,7 @@ if TYPE_CHECKING:  # each room, and the store, is loaded by whoever enters it fi
     from barkeep.application.making import HouseMaking
     from barkeep.application.owner_knowledge import OwnerKnowledge
     from barkeep.application.paying import Paying
+    from barkeep.application.pouring import Pouring
     from barkeep.application.removed import RemovedThings
     from barkeep.application.settings import BarSettings
     from barkeep.application.shoots import Shoots
@@ -172,6 +173,13 @@ class Bar:
         from barkeep.application.counting import Counting
 
         return Counting(self._session)
+
+    @cached_property
+    def pouring(self) -> Pouring:
+        """Drinks poured out."""
+        from barkeep.application.pouring import Pouring
+
+        return Pouring(self._session)
 
     @cached_property
     def shopping(self) -> Shopping:

@@ -12,7 +12,8 @@ from datetime import date, datetime
 from functools import partial
 
 from barkeep.application.done import Done
-from barkeep.application.finding import find_bottle, find_drink, find_ingredient, find_spec, there
+from barkeep.application.finding import find_bottle, find_drink, find_spec, there
+from barkeep.application.pouring import line_named, poured_instead
 from barkeep.application.session import UseCases
 from barkeep.application.shelving import bottle_there, count_one, taken_from
 from barkeep.application.stale import (
@@ -25,7 +26,6 @@ from barkeep.domain.amounts.measures import quantity_in
 from barkeep.domain.bar.shoots import (
     MOST_SHOOT_SERVES,
     STATES,
-    ChosenPour,
     LoggedBottle,
     ServeCounts,
     Shoot,
@@ -38,7 +38,6 @@ from barkeep.domain.bar.shoots import (
     still_chosen,
 )
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.containers import container_of
 from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
 from barkeep.domain.phrases import folded
@@ -52,8 +51,7 @@ from barkeep.domain.shoots.log import (
     refuse_spills_beyond,
 )
 from barkeep.domain.specs.spec import Spec
-from barkeep.domain.stand_ins.offers import stand_in
-from barkeep.errors import AmbiguousName, InvalidField, UnknownName, UserError
+from barkeep.errors import InvalidField, UnknownName, UserError
 from barkeep.store import shoots as shoot_rows
 from barkeep.store.unit_of_work import UnitOfWork
 
@@ -360,17 +358,7 @@ def with_choice(shoot: Shoot, text: str, snapshot: Snapshot) -> Shoot:
     if not (colon and equals and instead.strip()):
         raise InvalidField("--use", text, HOW_USED)
     drink, spec = _drink_and_spec(shoot, drink_name, snapshot)
-    place = _line(spec, wanted, "--use", snapshot)
-    key, bottle = _thing(instead.strip(), snapshot)
-    asked = spec.lines[place].ingredient
-    ratio = _ratio(spec, place, key, snapshot)
-    chosen = ChosenPour(
-        line=place,
-        ingredient=key,
-        ratio=ratio,
-        bottle_id=bottle.id if bottle else None,
-        wanted=asked,
-    )
+    chosen = poured_instead(spec, wanted, instead, "--use", snapshot=snapshot)
     return _with(shoot, drink, choose(drink, chosen))
 
 
@@ -380,7 +368,7 @@ def with_line_as_written(shoot: Shoot, text: str, snapshot: Snapshot) -> Shoot:
     if not colon:
         raise InvalidField("--as-written", text, "write the drink, a colon and the ingredient")
     drink, spec = _drink_and_spec(shoot, drink_name, snapshot)
-    place = _line(spec, wanted, "--as-written", snapshot)
+    place = line_named(spec, wanted, "--as-written", snapshot)
     return _with(shoot, drink, as_written(drink, place))
 
 
@@ -440,49 +428,6 @@ def _drink_and_spec(shoot: Shoot, name: str, snapshot: Snapshot) -> tuple[ShootD
     if spec is None:
         raise UnknownName("spec", drink.name)
     return drink, spec
-
-
-def _line(spec: Spec, wanted: str, option: str, snapshot: Snapshot) -> int:
-    """The place of the line that asks for this ingredient, else for the only kind of it."""
-    tree = snapshot.knowledge.tree
-    key = find_ingredient(tree, wanted.strip(), owned=snapshot.owned)
-    lines = [(place, line) for place, line in enumerate(spec.lines) if not line.garnish]
-    found = [place for place, line in lines if key in line.wanted]
-    found = found[:1] or [place for place, line in lines if tree.is_a(line.ingredient, key)]
-    if len(found) > 1:
-        names = tuple(tree.in_sentence(spec.lines[place].ingredient) for place in found)
-        raise AmbiguousName(f"line of {spec.name}", wanted.strip(), names)
-    if not found:
-        raise InvalidField(option, wanted.strip(), f"{spec.name} has no such line")
-    return found[0]
-
-
-def _thing(text: str, snapshot: Snapshot) -> tuple[str, Bottle | None]:
-    """What is named: an ingredient, else one bottle with its ingredient."""
-    tree = snapshot.knowledge.tree
-    try:
-        return find_ingredient(tree, text, owned=snapshot.owned), None
-    except UnknownName as no_ingredient:
-        try:
-            bottle = find_bottle(snapshot, text, rather_open=True)
-        except UnknownName:
-            raise no_ingredient from None
-        return bottle.ingredient, bottle
-
-
-def _ratio(spec: Spec, place: int, key: str, snapshot: Snapshot) -> float:
-    """How much of it replaces one unit of what the line asks for."""
-    tree, line = snapshot.knowledge.tree, spec.lines[place]
-    if any(tree.is_a(key, each) for each in line.wanted):
-        return 1.0
-    answer = stand_in(snapshot, line.ingredient, spec)
-    offer = next((each for each in answer.stand_ins if each.ingredient == key), None)
-    if offer is not None:
-        return offer.ratio
-    asked = tree.in_sentence(line.ingredient)
-    friend = next((each.why for each in answer.confusables if each.ingredient == key), "")
-    why = f"; {friend.rstrip('.')}" if friend else ""
-    raise InvalidField("--use", tree.name(key), f"it is not known to stand in for {asked}{why}")
 
 
 def _with(shoot: Shoot, before: ShootDrink, after: ShootDrink) -> Shoot:

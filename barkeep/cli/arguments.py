@@ -36,6 +36,7 @@ COMMANDS = (
     Command("use-up", "what to drink before it goes off", "carrying:used_up"),
     Command("stand-in", "what may replace an ingredient, and how close", "stand_in:run"),
     Command("add", "put bottles on the shelf, each in your own words", "bottle_import:add"),
+    Command("pour", "pour a drink, with stand-ins for the lines you name", "pour:run"),
     Command("bottles", "every bottle with its level", "shelf:bottles"),
     Command("pantry", "what is counted by the piece or weighed", "shelf:pantry"),
     Command("count", "write down a measured level", "counting:count"),

@@ -8,14 +8,16 @@ from typing import get_args
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_spec
+from barkeep.application.pouring import riff_with
 from barkeep.cli.arguments import DRINK, Arguments, argument, command, flag
 from barkeep.cli.bar_source import in_bar
 from barkeep.cli.output import IN_FULL, Answer, rounded, table, wrapped
 from barkeep.cli.spec import spec_json
+from barkeep.cli.using import USE, chosen_for
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.cautions import IN_GENERAL, of_tier
 from barkeep.domain.drink.analysis import Analysis, Frozen, analyse
-from barkeep.domain.drink.comparison import RiffComparison, compare, figure_rows
+from barkeep.domain.drink.comparison import DrinkFigures, RiffComparison, compare, figure_rows
 from barkeep.domain.drink.kin import Figure, Kin, figures_of, kin_of
 from barkeep.domain.drink.words import (
     INFORMATION,
@@ -181,14 +183,17 @@ def _minded(analysis: Analysis, in_full: bool) -> Iterator[str]:
 @command(
     argument("name", metavar="NAME", help="the drink it comes from"),
     argument("new_name", metavar="NEWNAME", help="what the riff is called"),
+    USE,
     flag("--add", "add it to the bar as it is, instead of printing it"),
 )
 @in_bar
 def riff(arguments: Arguments, bar: Bar) -> Answer:
-    """A copy of a spec as a riff on it, as text or added."""
+    """A copy of a spec as a riff on it, with what is used for its lines, as text or added."""
     spec = find_spec(bar.snapshot, arguments.name)
     tree, units = bar.snapshot.knowledge.tree, bar.snapshot.settings.units
-    made = riff_on(spec, " ".join(arguments.new_name.split()))
+    name = " ".join(arguments.new_name.split())
+    chosen = chosen_for(spec, arguments.use, bar.snapshot)
+    made = riff_with(spec, chosen, name, bar.snapshot) if chosen else riff_on(spec, name)
     if arguments.add:
         (made,) = bar.specs.add([made]).value
     text = write_spec(made, tree, units)
@@ -230,7 +235,6 @@ def _parent(spec: Spec, other: str | None, snapshot: Snapshot) -> Spec:
 
 
 def _json(found: RiffComparison) -> dict[str, object]:
-    change = found.change
     return {
         "parent": found.parent.name,
         "riff": found.riff.name,
@@ -242,14 +246,19 @@ def _json(found: RiffComparison) -> dict[str, object]:
             }
             for each in found.pairs
         ],
-        "changes": {
-            "abv_percent": rounded(change.abv_percent, 2),
-            "sugar_g_per_l": rounded(change.sugar_g_per_l, 2),
-            "acid_g_per_l": rounded(change.acid_g_per_l, 2),
-            "served_volume_ml": rounded(change.served_volume_ml, 2),
-            "cost": rounded(change.cost, 2),
-        },
+        "changes": figures_json(found.change),
         "not_compared": list(found.not_compared),
+    }
+
+
+def figures_json(figures: DrinkFigures) -> dict[str, object]:
+    """What a drink comes to, or by how much that changes; null where it cannot be said."""
+    return {
+        "abv_percent": rounded(figures.abv_percent, 2),
+        "sugar_g_per_l": rounded(figures.sugar_g_per_l, 2),
+        "acid_g_per_l": rounded(figures.acid_g_per_l, 2),
+        "served_volume_ml": rounded(figures.served_volume_ml, 2),
+        "cost": rounded(figures.cost, 2),
     }
 
 

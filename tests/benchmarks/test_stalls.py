@@ -134,6 +134,7 @@ def everything(meter: Meter) -> None:
     meter.does("Tonight: also what cannot be made", tonight.also_short.click)
     _searches(meter, tonight, "Tonight, all drinks", "lemon")
     _sorts(meter, tonight, "Tonight, all drinks")
+    _wall(meter, tonight)
     for filter_ in (tonight.filters.no_egg, tonight.filters.due):
         for _ in range(2):
             meter.does("Tonight: a tick", filter_.click)
@@ -194,6 +195,21 @@ def _go(window, name) -> None:
 
 def _page(meter, name, title) -> None:
     meter.does(f"{title}: the first time", lambda: _go(meter.window, name))
+
+
+def _wall(meter: Meter, tonight) -> None:
+    """All drinks as a wall: moved over, looked through, found by their letters."""
+    key = Qt.Key
+    for choice in ("wall", "list", "wall"):
+        meter.does(f"Tonight: as a {choice}", lambda c=choice: tonight.shown_as.choose(c))
+    tonight.focus_list()
+    meter.keys("The wall: move", *[key.Key_Right] * 4, *[key.Key_Down] * 6, key.Key_Up)
+    meter.keys("The wall: far", *[key.Key_PageDown] * 3, key.Key_End, key.Key_Home)
+    meter.keys("The wall: by its letters", *"wh")
+    _searches(meter, tonight, "The wall", "lemon")
+    meter.does("The wall: narrower", lambda: meter.window.resize(1040, 700))
+    meter.does("The wall: wider", lambda: meter.window.resize(1280, 800))
+    meter.does("Tonight: as a list", lambda: tonight.shown_as.choose("list"))
 
 
 def _searches(meter, screen, title, words) -> None:

@@ -217,6 +217,8 @@ def _draw_mark(painter: QPainter, trough: QRectF, bar: BalanceBar, tones: Tones)
     """The drink: a needle with its doubt as a line through it, an arrow beyond the scale."""
     middle, x = trough.center().y(), _place(trough, bar.mark)
     colour = QColor(tones.link)
+    if bar.was is not None:
+        _draw_was(painter, trough, _place(trough, bar.was), x, colour=colour)
     painter.setPen(QPen(colour, 2))
     ends = [_place(trough, bar.mark + side * bar.sigma) for side in (-1.0, 1.0)]
     painter.drawLine(QPointF(ends[0], middle), QPointF(ends[1], middle))
@@ -235,6 +237,16 @@ def _draw_mark(painter: QPainter, trough: QRectF, bar: BalanceBar, tones: Tones)
             QPointF(x - half, middle),
         ]
     painter.drawPolygon(QPolygonF(shape))
+
+
+def _draw_was(painter: QPainter, trough: QRectF, was: float, now: float, *, colour: QColor) -> None:
+    """Where the drink stood before: a ring, with a dotted way from it to where it stands now."""
+    middle = trough.center().y()
+    painter.setPen(QPen(colour, 1.5, Qt.PenStyle.DotLine))
+    painter.drawLine(QPointF(was, middle), QPointF(now, middle))
+    painter.setPen(QPen(colour, 1.5))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.drawEllipse(QPointF(was, middle), TROUGH / 3, TROUGH / 3)
 
 
 def _place(trough: QRectF, share: float) -> float:

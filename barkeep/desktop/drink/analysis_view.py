@@ -69,6 +69,7 @@ class BalanceBar:
     A `mark` above 1 lies beyond the scale. `range_words` name the usual range,
     `place_words` say where in it the drink lies; both are empty without one.
     `kin` are the others of the family, the least first.
+    `was` is where the drink stood before it was changed, and `was_value` says so.
     """
 
     label: str
@@ -79,11 +80,20 @@ class BalanceBar:
     range_words: str = ""
     place_words: str = ""
     kin: tuple[KinMark, ...] = ()
+    was: float | None = None
+    was_value: str = ""
 
     @property
     def in_words(self) -> str:
         """All that the bar shows."""
-        said = (f"{self.label} {self.value}", self.place_words, self.range_words, self._among)
+        before = f"as written {self.was_value}" if self.was_value else ""
+        said = (
+            f"{self.label} {self.value}",
+            before,
+            self.place_words,
+            self.range_words,
+            self._among,
+        )
         return ", ".join(each for each in said if each)
 
     @property

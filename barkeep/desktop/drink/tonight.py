@@ -6,15 +6,19 @@ from collections.abc import Callable, Hashable, Iterator, Sequence
 from functools import partial
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QCheckBox, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QCheckBox, QStackedWidget, QVBoxLayout, QWidget
 
+from barkeep.application.pouring import riff_with
 from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS, AllCautionsDialog
-from barkeep.desktop.drink.analysis_view import CautionRow, before_you_pour, correction_words
+from barkeep.desktop.drink.analysis_view import before_you_pour, correction_words
 from barkeep.desktop.drink.bases import base_of
 from barkeep.desktop.drink.finding import Finding, language_as_help
 from barkeep.desktop.drink.parts import TONIGHT
-from barkeep.desktop.drink.tonight_filters import TonightFilters
+from barkeep.desktop.drink.pour_panel import POUR_KEYS, PourPanel, minded_row
+from barkeep.desktop.drink.pour_view import PourAsked, pour_asked, pour_seen
+from barkeep.desktop.drink.tonight_filters import CLEAR_KEYS, TonightFilters
 from barkeep.desktop.drink.tonight_rows import Answered, TonightRow, answered, tonight_columns
+from barkeep.desktop.drink.wall import DrinkWall, keep_together
 from barkeep.desktop.drink.words import (
     NOT_UNDERSTOOD,
     line_state,
@@ -28,7 +32,7 @@ from barkeep.desktop.screens.parts import OfParts
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.screens.worked_out import WorkedOut
-from barkeep.desktop.widgets.buttons import button, number_field
+from barkeep.desktop.widgets.buttons import button, number_field, offer
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
 from barkeep.desktop.widgets.delegates import (
     VerdictDelegate,
@@ -37,6 +41,7 @@ from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.drink_picture import DrinkPictureView
 from barkeep.desktop.widgets.empty_state import WIDER, EmptyState
 from barkeep.desktop.widgets.fields import labelled
+from barkeep.desktop.widgets.layouts import Card
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.domain.bar.snapshot import Snapshot
@@ -70,12 +75,25 @@ BEGIN = "Say what is there"
 
 
 TICK_SHORT = "Some do that cannot be made: tick “Also what cannot be made” to see them"
+AS = (
+    ("list", "List", "A line for each drink, which can be sorted (Ctrl+G)"),
+    ("wall", "Wall", "Each drink in its glass on a shelf (Ctrl+G)"),
+)
+"""The ways in which the drinks are shown."""
+SHOWN_AS = "tonight/shown-as"
+CLEAR_ALL, OTHERWISE = "Clear all &filters", "As a &wall, or a list"
+POUR = "Pour, with stand-ins…"
+"""What asks what goes into each line of the drink, and what stands in for what is missing."""
 QUESTION = "tonight-search"
 """Under which slow facts are asked for in the background."""
 
 
+_DETAILS, _PANEL = range(2)
+"""What stands beside the list: the drink's details, or what asks how it is poured."""
 READY_FOR_MORE = "tonight-verdicts"
 """Under which the bar's verdicts are worked out that were kept at first."""
+POURED = "tonight-poured"
+"""Under which it is worked out what a drink is with what is chosen for its lines."""
 DRINKS = "tonight-drinks"
 """Under which it is worked out what is poured, drink by drink."""
 
@@ -102,6 +120,7 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
     search_hint = "Search drinks and ingredients…"
     search_help = language_as_help()
     cares_about = EVERYTHING
+    only_looks = frozenset({CLEAR_ALL, OTHERWISE})
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         self._tree = context.bar.snapshot.knowledge.tree
@@ -129,11 +148,13 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         self._buttons = (
             button("Open the spec", self._open_spec),
             button(ALL_CAUTIONS, self.show_all_cautions),
-            button("What stands in?", self._ask_for_stand_ins),
+            button(POUR, self.pour_current, "pour"),
         )
         """With the badge and the picture the details' own, from the first on."""
         self._prepare_filters()
         self._prepare_greeting()
+        self._prepare_pouring()
+        self._prepare_wall()
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
         set_widths(self.view, (222, 98, 70, 92, 60))
         sort_by(self.view, 4)
@@ -163,6 +184,8 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
             return lambda _row: True
         snapshot = self._answer.snapshot
         typed = self.search.text
+        is_filtered = bool(typed.strip() or self.filters.count)
+        offer(self._clear_action, "" if is_filtered else "Nothing is filtered")
         self.search.show_problem(self._finding.read(typed, snapshot))
         if not self.search.problem:
             # What is typed comes last: a quotation mark that is still open would take the rest.
@@ -198,6 +221,7 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
 
     def show_row(self, row: TonightRow | None) -> None:
         self.context.background.forget(CORRECTION)
+        self._go_on_pouring(row)
         if row is None:
             self.detail.clear()
             return
@@ -232,7 +256,7 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         if row.then:
             after = f"After {serves_of(row.serves)}"
             sections.append(DetailSection(after, tuple(_followings(row, self._tree))))
-        if minded := tuple(map(_mind, before_you_pour(row.minded, row.notices))):
+        if minded := tuple(map(minded_row, before_you_pour(row.minded, row.notices))):
             sections.append(DetailSection("Before you pour", minded))
         if row.spec.method:
             sections.append(DetailSection("Method", (DetailRow(row.spec.method),)))
@@ -246,7 +270,6 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
             beside=self._picture,
             buttons=self._buttons,
         )
-        self._buttons[-1].setVisible(bool(row.missing))
         self._picture.show_picture(poured_picture(row, self.context.bar.snapshot))
 
     def show_all_cautions(self) -> None:
@@ -261,11 +284,40 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         self.serves.valueChanged.connect(self._ask_again)
         self.also_short.toggled.connect(lambda _on: self._filter_anew())
         self.filters.changed.connect(self._filter_anew)
+        self.filters.clear_wanted.connect(self._show_all)
         self.add_filter(self.closeness)
         self.add_filter(labelled("Serves", self.serves))
         self.add_filter(self.also_short)
         self.add_filter_row(self.filters)
         self.add_parts()
+
+    def _show_all(self) -> None:
+        """Clear the words and every filter; the button that asked for it may be gone then."""
+        self.clear_filters()
+        self.focus_list()
+
+    def _prepare_pouring(self) -> None:
+        self.pouring = PourPanel()
+        self._beside_list = QStackedWidget()
+        details = self.splitter.widget(1)
+        assert details is not None
+        self.splitter.replaceWidget(1, self._beside_list)
+        for each in (details, Card(self.pouring)):
+            self._beside_list.addWidget(each)
+        self.splitter.setStretchFactor(1, 2)
+        self.pouring.changed.connect(self._look_at_pour)
+        self.pouring.pour_wanted.connect(self._pour)
+        self.pouring.riff_wanted.connect(self._save_riff)
+        self.pouring.left.connect(self.stop_pouring)
+        self.list_actions(
+            [
+                (CLEAR_ALL, CLEAR_KEYS, "clear", self._show_all, False),
+                (OTHERWISE, "Ctrl+G", "tonight", self.show_otherwise, False),
+                (f"&{POUR}", POUR_KEYS, "pour", self.pour_current, True),
+            ]
+        )
+        self._clear_action, _otherwise, pour = self.bar_actions
+        pour.setAutoRepeat(False)  # held down, the keys would ask and pour
 
     def _filter_anew(self) -> None:
         """Filter as it is asked now; nothing stays that is only there from before."""
@@ -278,8 +330,15 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
 
     def _show_answer(self, answer: Answered) -> None:
         self._coming = answer
-        self._drinks.begin(TonightRow.worked_out, self._tell)
+        self._drinks.begin(self._work_out, self._tell)
         self._go_on()
+
+    def _work_out(self, row: TonightRow) -> None:
+        """In the background: what is poured, and on the wall its picture as well."""
+        if self.is_wall:
+            row.drawn()
+        else:
+            row.worked_out()
 
     def _go_on(self) -> None:
         """Show the answer that came last, once that is known by which the list is sorted."""
@@ -412,18 +471,119 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         if self.current is not None:
             self.context.go("specs", self.current.spec.name)
 
-    def _ask_for_stand_ins(self) -> None:
-        missing = () if self.current is None else self.current.worked_out().missing
-        if missing:
-            self.context.go("stand-ins", missing[0])
+    # As a wall or a list
+
+    def _prepare_wall(self) -> None:
+        self.wall = DrinkWall(self.shown, self._drinks.look_at)
+        keep_together(self.view, self.wall)
+        on_activated(self.wall, self._open_spec)
+        self.wall.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
+        self.wall.addActions(self.bar_actions)
+        kept = self.context.state.text(SHOWN_AS, "list")
+        self.shown_as = FilterChips("As", AS, "wall" if kept == "wall" else "list")
+        self.shown_as.chosen.connect(self._show_as)
+        self._header_row.insertWidget(self._header_row.count() - 1, self.shown_as)
+        if self.is_wall:
+            self._show_as(self.shown_as.choice)
+
+    @property
+    def is_wall(self) -> bool:
+        """Whether the drinks are shown as a wall."""
+        return self.shown_as.choice == "wall"
+
+    def show_otherwise(self) -> None:
+        """Show the wall as a list, or the list as a wall."""
+        self.shown_as.choose("list" if self.is_wall else "wall")
+        self.focus_list()
+
+    def _show_as(self, choice: str) -> None:
+        self.context.state.keep_text(SHOWN_AS, choice)
+        if self.list_stack is not None:
+            self.list_stack.show_as(self.wall if choice == "wall" else self.view)
+
+    # Pouring one drink
+
+    def pour_current(self) -> None:
+        """Ask what goes into the chosen drink, line by line; asked already, pour it so."""
+        if self.current is None:
+            return
+        focused = QApplication.focusWidget()
+        if self.is_pouring and focused is not None and self.pouring.isAncestorOf(focused):
+            self.pouring.pour_button.click()
+            return
+        self.clear_refusal()
+        self._ask_what_goes_in(self.current, focus=True)
+
+    @property
+    def is_pouring(self) -> bool:
+        """Whether that is asked now."""
+        return self._beside_list.currentIndex() == _PANEL
+
+    def stop_pouring(self) -> None:
+        """Show the drink's details again, with the list where it was."""
+        self._forget_pouring()
+        self.focus_list()
+
+    def _forget_pouring(self) -> None:
+        self.context.background.forget(POURED)
+        self.pouring.asked = None
+        self._beside_list.setCurrentIndex(_DETAILS)
+
+    def _ask_what_goes_in(self, row: TonightRow, *, focus: bool) -> None:
+        question = partial(pour_asked, row.worked_out(), row.evening.snapshot)
+
+        def answered(asked: PourAsked) -> None:
+            self.pouring.ask(asked, self.serves.value())
+            self._beside_list.setCurrentIndex(_PANEL)
+            if focus:
+                self.pouring.take_focus()
+            self._look_at_pour()
+
+        self.context.background.ask(POURED, question, answered)
+
+    def _go_on_pouring(self, row: TonightRow | None) -> None:
+        """Ask again of the same drink, whose bottles may be others; of another one no more."""
+        asked = self.pouring.asked
+        if asked is None:
+            return
+        if row is None or row.spec.name != asked.drink.spec.name:
+            self._forget_pouring()
+        else:
+            self._ask_what_goes_in(row, focus=False)
+
+    def _look_at_pour(self) -> None:
+        """Work out what the choices make of the drink."""
+        asked = self.pouring.asked
+        if asked is not None:
+            spec, chosen = asked.drink.spec, self.pouring.chosen
+            snapshot, serves = self.context.bar.snapshot, self.serves.value()
+            question = partial(pour_seen, spec, chosen, snapshot, serves)
+            self.context.background.ask(POURED, question, self.pouring.show_seen)
+
+    def _pour(self) -> None:
+        asked, serves = self.pouring.asked, self.serves.value()
+        if asked is None:
+            return
+        spec, chosen = asked.drink.spec, self.pouring.chosen
+        several = "" if serves == 1 else f"{serves} "
+        if self.do(
+            lambda: self.context.bar.pouring.pour(spec, chosen, serves),
+            say=f"Poured {several}{spec.name}",
+        ):
+            self.stop_pouring()
+
+    def _save_riff(self, name: str) -> None:
+        asked, bar = self.pouring.asked, self.context.bar
+        if asked is not None:
+            spec, chosen = asked.drink.spec, self.pouring.chosen
+            self.do(
+                lambda: bar.specs.add([riff_with(spec, chosen, name, bar.snapshot)]),
+                say=f"{name} is in your book, a riff of {spec.name}",
+            )
 
 
 def _first(words: str) -> DetailRow:
     return DetailRow(as_sentence(words), picture="house-made", tone="muted")
-
-
-def _mind(row: CautionRow) -> DetailRow:
-    return DetailRow(row.text, label=row.meaning, note=row.source, picture="warning", tone=row.tone)
 
 
 def _question(line: UnsettledLine) -> DetailRow:

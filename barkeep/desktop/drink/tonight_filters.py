@@ -5,44 +5,61 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
+from PySide6.QtWidgets import QWidget
 
 from barkeep.desktop.drink.tonight_rows import TonightRow
 from barkeep.desktop.drink.words import ANY_BASE, kinds_by_name
-from barkeep.desktop.look.metrics import PAD, UNIT
-from barkeep.desktop.widgets.buttons import offer_choices
-from barkeep.desktop.widgets.chips import FlowLayout
+from barkeep.desktop.look.metrics import HALF
+from barkeep.desktop.widgets.buttons import button, offer_choices
+from barkeep.desktop.widgets.chips import ChoiceChip, FlowLayout, tick_chip
+from barkeep.domain.cautions.allergens import shipped_allergens
 from barkeep.domain.drink.at_the_bar import WHOSE
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import capitalised
+from barkeep.domain.phrases import capitalised, counted
 from barkeep.domain.specs.query import DUE_DAYS, MADE
 
 BY_ANYONE = (("Anyone's", None), *((words, key) for key, words in WHOSE.items()))
 ANY_TAG = ("Any tag", None)
 HOW = (("Made any way", None), *((capitalised(each), f"made:{each}") for each in MADE))
-STRENGTHS = (
+STRENGTH = (
     ("Any strength", None),
-    ("No alcohol", "strength:<0.5"),
-    ("Up to 12 % vol", "strength:<12"),
-    ("12 to 20 % vol", "strength:12..20"),
-    ("20 to 28 % vol", "strength:20..28"),
-    ("28 % vol and up", "strength:>28"),
+    ("Alcohol-free, under 0.5 % vol", "strength:free"),
+    ("Light, up to 12 % vol", "strength:light"),
+    ("Medium, 12 to 20 % vol", "strength:medium"),
+    ("Strong, 20 % vol and up", "strength:strong"),
+    ("Very strong, 28 % vol and up", "strength:>=28"),
 )
+CLEAR_KEYS = "Ctrl+0"
+
+
+FREE_OF = (
+    ("Whatever it carries", None),
+    *((f"No {each.word}", f'no:"{each.word}"') for each in shipped_allergens().all),
+)
+"""Every allergen of the lists; two that are asked for most have a chip of their own."""
 
 
 class TonightFilters(QWidget):
-    """Boxes and ticks that go on below where there is no more room; `changed` tells of any."""
+    """Chips that go on below where there is no more room; each is a term of the query.
+
+    `changed` tells of any; `clear_wanted` comes from the button that is there once one is on.
+    """
 
     changed = Signal()
+    clear_wanted = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.whose, self.bases, self.tags = _box("Whose"), _box("Base", 11), _box("Tag", 9)
-        self.how, self.strengths = _box("Made how"), _box("Strength")
-        self.no_egg = _tick("No egg", "Nothing that carries egg")
-        self.no_nuts = _tick("No nuts", "Nothing that carries tree nuts or peanuts")
-        self.due = _tick("Due", f"Uses something that is due within {DUE_DAYS} days")
-        self.boxes = (self.whose, self.bases, self.tags, self.how, self.strengths)
+        self.whose, self.bases, self.tags = map(ChoiceChip, ("Whose", "Base", "Tag"))
+        self.how, self.strengths = ChoiceChip("Made how"), ChoiceChip("Strength")
+        self.free_of = ChoiceChip("Free of")
+        self.no_egg = tick_chip("No egg", "Nothing that carries egg")
+        self.no_nuts = tick_chip("No nuts", "Nothing that carries tree nuts or peanuts")
+        self.due = tick_chip("Due", f"Uses something that is due within {DUE_DAYS} days")
+        self.boxes = (self.whose, self.bases, self.tags, self.how, self.strengths, self.free_of)
+        self._clear = button("", self.clear_wanted.emit)
+        self._clear.setProperty("chip", True)
+        self._clear.setToolTip(f"Show every drink again ({CLEAR_KEYS})")
         self.ticks = {self.no_egg: "no:egg", self.no_nuts: "no:nuts", self.due: "due"}
         """Each tick and the term it stands for."""
         for box, choices in (
@@ -50,13 +67,22 @@ class TonightFilters(QWidget):
             (self.bases, (ANY_BASE,)),
             (self.tags, (ANY_TAG,)),
             (self.how, HOW),
-            (self.strengths, STRENGTHS),
+            (self.strengths, STRENGTH),
+            (self.free_of, FREE_OF),
         ):
             offer_choices(box, choices)
-            box.currentIndexChanged.connect(lambda _index: self.changed.emit())
+            box.currentIndexChanged.connect(self._on_change)
         for tick in self.ticks:
-            tick.toggled.connect(lambda _on: self.changed.emit())
-        self.setLayout(FlowLayout((*self.boxes, *self.ticks), gap=UNIT))
+            tick.toggled.connect(self._on_change)
+        self.setLayout(FlowLayout((*self.boxes, *self.ticks, self._clear), gap=HALF + 2))
+        self._offer_to_clear()
+
+    @property
+    def count(self) -> int:
+        """How many of them are on."""
+        return sum(box.currentIndex() > 0 for box in self.boxes) + sum(
+            tick.isChecked() for tick in self.ticks
+        )
 
     @property
     def query(self) -> str:
@@ -79,6 +105,15 @@ class TonightFilters(QWidget):
         for tick in self.ticks:
             tick.setChecked(False)
 
+    def _on_change(self, _choice: object) -> None:
+        self._offer_to_clear()
+        self.changed.emit()
+
+    def _offer_to_clear(self) -> None:
+        self._clear.setText(f"Clear {self.count}")
+        self._clear.setAccessibleName(f"Clear {counted(self.count, 'filter')}")
+        self._clear.setVisible(self.count > 0)
+
 
 def _term(field: str, value: str) -> str:
     """A term of the query language; a quotation mark would end its value."""
@@ -92,22 +127,3 @@ def _each_once(tags: Iterable[str]) -> tuple[str, ...]:
     for tag in tags:
         first.setdefault(tag.casefold(), tag)
     return tuple(first[each] for each in sorted(first))
-
-
-def _box(name: str, letters: int = 0) -> QComboBox:
-    """As wide as its widest choice, or as so many letters."""
-    made = QComboBox()
-    made.setAccessibleName(name)
-    policy = QComboBox.SizeAdjustPolicy
-    made.setSizeAdjustPolicy(
-        policy.AdjustToMinimumContentsLengthWithIcon if letters else policy.AdjustToContents
-    )
-    made.setMinimumContentsLength(letters)
-    return made
-
-
-def _tick(words: str, explanation: str) -> QCheckBox:
-    made = QCheckBox(words)
-    made.setToolTip(explanation)
-    made.setMinimumHeight(2 * PAD)  # as high as a box, so that they stand in one row
-    return made

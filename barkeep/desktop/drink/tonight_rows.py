@@ -13,6 +13,7 @@ from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.widgets.delegates import ICONS_ROLE, SUBTITLE_ROLE, VERDICT_ROLE
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.at_the_bar import WHOSE, Whose, whose
+from barkeep.domain.drink.picture import DrinkPicture, poured_picture
 from barkeep.domain.drink.search import filmed_next
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
@@ -52,6 +53,8 @@ class TonightRow:
     evening: Evening = field(repr=False)
     _hindrances: dict[int, str] = field(repr=False)
     """What hinders each drink of the evening, by its place, as far as that is worded."""
+    _pictures: dict[int, DrinkPicture | None] = field(repr=False)
+    """The picture of each, as far as that is worked out."""
 
     @property
     def makeable(self) -> bool:
@@ -70,6 +73,31 @@ class TonightRow:
             tree = self.evening.snapshot.knowledge.tree
             self._hindrances[self.place] = hindrance(drink, tree)
         return drink
+
+    def drawn(self) -> DrinkPicture | None:
+        """Its picture, worked out now with what is poured for it where it is not known yet."""
+        drink = self.worked_out()
+        if self.place not in self._pictures:
+            self._pictures[self.place] = poured_picture(drink, self.evening.snapshot)
+        return self._pictures[self.place]
+
+    @property
+    def is_drawn(self) -> bool:
+        """Whether its picture is known, be it none."""
+        return self.place in self._pictures
+
+    @property
+    def picture(self) -> DrinkPicture | None:
+        """Its picture; None while that has not been worked out, and where there is none."""
+        return self._pictures.get(self.place)
+
+    @property
+    def tags(self) -> str:
+        """Whose it is unless a classic, what it lacks, and what is to be minded, in one line."""
+        mine = "" if self.whose == "classic" else WHOSE_BRIEFLY[self.whose]
+        lacks = "" if self.makeable else self.hindrance
+        minded = self.drink.minded.in_brief if self.drink else NOT_YET
+        return " · ".join(filter(None, (mine, lacks, minded)))
 
     @property
     def hindrance(self) -> str | None:
@@ -114,6 +142,7 @@ def rows_of(evening: Evening, memory: Memory) -> tuple[TonightRow, ...]:
     snapshot = evening.snapshot
     bases, filmed = bases_in(snapshot.knowledge.tree, memory), filmed_next(snapshot)
     hindrances: dict[int, str] = {}
+    pictures: dict[int, DrinkPicture | None] = {}
     return tuple(
         TonightRow(
             spec=each.spec,
@@ -124,6 +153,7 @@ def rows_of(evening: Evening, memory: Memory) -> tuple[TonightRow, ...]:
             base_kind=found.kind,
             evening=evening,
             _hindrances=hindrances,
+            _pictures=pictures,
         )
         for each in evening.placed
     )
@@ -152,7 +182,7 @@ def tonight_columns(tree: FamilyTree) -> tuple[Column[TonightRow], ...]:
         ),
         Column(
             "Serves",
-            _serves_shown,
+            serves_shown,
             key=_serves,
             right=True,
             roles={Qt.ItemDataRole.AccessibleTextRole: _serves_said},
@@ -192,15 +222,22 @@ def _serves(row: TonightRow) -> int:
 
 
 def _serves_said(row: TonightRow) -> str:
-    said = _serves_shown(row)
+    said = serves_shown(row)
     return NOT_YET_SAID if said == NOT_YET else said
 
 
-def _serves_shown(row: TonightRow) -> str:
+def serves_shown(row: TonightRow) -> str:
     """How many serves, or that this is still to be worked out; an em dash for none."""
     if not row.makeable:
         return NONE
     return NOT_YET if row.drink is None else serves_in_brief(row.drink)
+
+
+def card_in_words(row: TonightRow) -> str:
+    """All that a drink's card shows, in a row."""
+    verdict, serves = VERDICT_WORDS[row.verdict].name, _serves_said(row)
+    many = f"{serves} serves" if row.makeable and row.drink else serves if row.makeable else ""
+    return ", ".join(filter(None, (row.spec.name, verdict, many, *row.tags.split(" · "))))
 
 
 def serves_in_brief(drink: Drink) -> str:

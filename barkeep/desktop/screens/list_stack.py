@@ -36,6 +36,8 @@ class ListStack(QStackedWidget):
     ) -> None:
         super().__init__(parent)
         self.view, self.empty, self.no_match = view, empty, no_match
+        self.listing: QAbstractItemView = view
+        """What shows the rows: the view, or another one that was put in its place."""
         for each in (view, empty, no_match):
             self.addWidget(each)
 
@@ -45,9 +47,18 @@ class ListStack(QStackedWidget):
         shown = self.currentWidget()
         return shown.buttons if isinstance(shown, EmptyState) else []
 
+    def show_as(self, listing: QAbstractItemView) -> None:
+        """Show the rows in this view, which is one of the same rows."""
+        was_shown = self.currentWidget() is self.listing
+        if self.indexOf(listing) < 0:
+            self.addWidget(listing)
+        self.listing = listing
+        if was_shown:
+            self.setCurrentWidget(listing)
+
     def show_counts(self, shown: int, total: int) -> None:
         """Show the page that fits so many rows of so many."""
-        page: QWidget = self.view
+        page: QWidget = self.listing
         if not shown:
             page = self.no_match if total else self.empty
         self.setCurrentWidget(page)

@@ -371,7 +371,7 @@ class Screen(RefusedInBanner, QWidget):
         """Go to the list, on its first row where none is chosen."""
         if self.list_stack is None:
             return
-        view = self.list_stack.view
+        view = self.list_stack.listing
         if (buttons := self.list_stack.offered) and not view.isVisibleTo(self.list_stack):
             buttons[0].setFocus(Qt.FocusReason.ShortcutFocusReason)
             return

@@ -8,7 +8,7 @@ from typing import Generic, TypeVar
 
 from PySide6.QtCore import QItemSelectionModel, QModelIndex, Qt
 from PySide6.QtGui import QAction
-from PySide6.QtWidgets import QTableView, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QTableView, QWidget
 
 from barkeep.desktop.screens.row_table import Column, RowFilter, RowTable
 from barkeep.desktop.screens.screen import Screen, ScreenContext, Shortcut
@@ -214,6 +214,6 @@ def sort_by(view: QTableView, column: int, *, descending: bool = False) -> None:
     view.sortByColumn(column, order)
 
 
-def on_activated(view: QTableView, act: Callable[[], object]) -> None:
+def on_activated(view: QAbstractItemView, act: Callable[[], object]) -> None:
     """Do something with the chosen row on Enter or a double click."""
     view.activated.connect(lambda _index: act())

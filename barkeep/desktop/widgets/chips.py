@@ -1,13 +1,23 @@
-"""One choice of a few, as a row of chips that goes on below where there is no more room."""
+"""Chips: one choice of a few, a choice that drops down, and what is on or off."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
 from PySide6.QtCore import QMargins, QPoint, QRect, QSize, Qt, Signal
-from PySide6.QtWidgets import QButtonGroup, QLayout, QLayoutItem, QPushButton, QSizePolicy, QWidget
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import (
+    QButtonGroup,
+    QComboBox,
+    QLayout,
+    QLayoutItem,
+    QPushButton,
+    QSizePolicy,
+    QStyleOptionComboBox,
+    QWidget,
+)
 
-from barkeep.desktop.look.metrics import HALF, UNIT
+from barkeep.desktop.look.metrics import HALF, PAD, UNIT, scaled, set_style
 from barkeep.desktop.widgets.layouts import row_of
 from barkeep.desktop.widgets.terms import TermLabel, explain
 from barkeep.desktop.widgets.tips import plain_tip
@@ -167,3 +177,64 @@ class FilterChips(QWidget):
         for each in self._buttons.values():
             strong, click = Qt.FocusPolicy.StrongFocus, Qt.FocusPolicy.ClickFocus
             each.setFocusPolicy(strong if each.isChecked() else click)
+
+
+def tick_chip(words: str, explanation: str) -> QPushButton:
+    """A chip that is on or off by itself."""
+    made = QPushButton(words)
+    made.setProperty("chip", True)
+    made.setCheckable(True)
+    made.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+    made.setToolTip(plain_tip(explanation))
+    made.setAccessibleName(words)
+    made.setAccessibleDescription(explanation)
+    return made
+
+
+class ChoiceChip(QComboBox):
+    """A chip that drops down to choose of many; its first choice is none, and then it is off.
+
+    It is as wide as what is chosen. Delete and Backspace choose none again.
+    """
+
+    MOST_WIDE = 190
+    """In pixels of plain type; a longer choice is cut, and said whole by its tooltip."""
+
+    def __init__(self, name: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setAccessibleName(name)
+        self.setProperty("chip", True)
+        self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+        self.currentIndexChanged.connect(self._show_choice)
+
+    @property
+    def shown(self) -> str:
+        """What stands on it: the choice, or what may be chosen."""
+        return self.currentText() if self.currentIndex() > 0 else self.accessibleName()
+
+    def initStyleOption(self, option: QStyleOptionComboBox) -> None:
+        super().initStyleOption(option)
+        option.currentText = self.shown
+
+    def sizeHint(self) -> QSize:
+        words = self.fontMetrics().horizontalAdvance(self.shown)
+        wide = min(words, scaled(self.MOST_WIDE)) + ARROW + 2 * PAD - HALF
+        return QSize(wide, super().sizeHint().height())
+
+    def minimumSizeHint(self) -> QSize:
+        return self.sizeHint()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() in (Qt.Key.Key_Delete, Qt.Key.Key_Backspace):
+            self.setCurrentIndex(0)
+        else:
+            super().keyPressEvent(event)
+
+    def _show_choice(self, index: int) -> None:
+        set_style(self, "on", index > 0)
+        self.setToolTip(plain_tip(self.currentText()) if index > 0 else "")
+        self.updateGeometry()
+
+
+ARROW = 22
+"""How wide the arrow of a choice is, in pixels."""

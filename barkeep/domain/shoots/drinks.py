@@ -3,15 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
-from barkeep.domain.bar.shoots import ChosenPour, Shoot, ShootDrink, line_chosen_for
+from barkeep.domain.bar.shoots import Shoot, ShootDrink
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.shoots.menu import Order
-from barkeep.domain.specs.shown_lines import names_in_sentence
-from barkeep.domain.specs.spec import Line, Spec
+from barkeep.domain.specs.spec import Spec
+from barkeep.domain.stand_ins.in_a_drink import with_pours
 
 
 def spec_of(drink: ShootDrink, snapshot: Snapshot) -> Spec | None:
@@ -30,46 +28,7 @@ def as_poured(drink: ShootDrink, snapshot: Snapshot) -> Spec | None:
     spec = spec_of(drink, snapshot)
     if spec is None:
         return None
-    tree = snapshot.knowledge.tree
-    lines = list(spec.lines)
-    for chosen in drink.chosen:
-        place = line_chosen_for(chosen, spec)
-        if place is None or chosen.ingredient not in tree:
-            continue
-        lines[place] = _poured_line(lines[place], chosen, spec.serves, tree)
-    return replace(spec, lines=tuple(lines))
-
-
-def _poured_line(line: Line, chosen: ChosenPour, serves: float, tree: FamilyTree) -> Line:
-    """A line in what is poured for it, saying what it replaces unless it is just a kind of it.
-
-    Its unit stays the line's own where both are measured alike, and is the
-    ingredient's own where they are not. Its text goes, since it names the other.
-    """
-    key, ratio = chosen.ingredient, chosen.ratio
-    if key == line.ingredient and ratio == 1.0:
-        return line
-    quantity = None if line.quantity is None else line.quantity * ratio
-    amount, high, unit = line.amount, line.amount_high, line.unit
-    if tree[key].unit != tree[line.ingredient].unit and quantity is not None:
-        amount, high, unit = quantity * serves, None, tree[key].unit
-    elif amount is not None:
-        amount, high = amount * ratio, None if high is None else high * ratio
-    instead = not any(tree.is_a(key, each) for each in line.wanted)
-    replaced = f"in place of {names_in_sentence(line, tree)}" if instead else ""
-    return replace(
-        line,
-        text="",
-        ingredient=key,
-        amount=amount,
-        amount_high=high,
-        unit=unit,
-        quantity=quantity,
-        note="; ".join(each for each in (line.note, replaced) if each),
-        alternatives=(),
-        called="",
-        stated=() if instead else line.stated,
-    )
+    return with_pours(spec, drink.chosen, snapshot.knowledge.tree)
 
 
 def orders_of(

@@ -109,7 +109,7 @@ def plan(shoot: Shoot, snapshot: Snapshot, within: Within = "exact") -> ShootPla
     then = as_of(shoot, snapshot)
     orders = orders_of(shoot, then)
     found = menu(orders, then, within, first=chosen_bottles(shoot))
-    found = replace(found, draws=tuple(_whole(each) for each in found.draws))
+    found = replace(found, draws=tuple(in_whole_pieces(each) for each in found.draws))
     rescues = () if found.possible else tuple(_rescues(shoot, orders, found, then))
     return ShootPlan(
         shoot=shoot,
@@ -145,7 +145,7 @@ def draws_of(shoot: Shoot, snapshot: Snapshot, made: Sequence[int]) -> tuple[Dra
     chosen for and that the bar could not pour takes nothing: what went into the
     glass instead is not known.
     """
-    return tuple(_whole(each) for each in menu_made(shoot, snapshot, made).draws)
+    return tuple(in_whole_pieces(each) for each in menu_made(shoot, snapshot, made).draws)
 
 
 def menu_made(shoot: Shoot, snapshot: Snapshot, made: Sequence[int]) -> Menu:
@@ -221,7 +221,8 @@ def _lines(count: int) -> str:
     return "one line" if count == 1 else f"{count} lines"
 
 
-def _whole(draw: Draw) -> Draw:
+def in_whole_pieces(draw: Draw) -> Draw:
+    """The draw in whole pieces, where its bottle is counted in them."""
     if draw.bottle.product.unit != "each":
         return draw
     return replace(draw, amount=min(whole_up(draw.amount), draw.bottle.level.amount))

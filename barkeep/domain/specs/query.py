@@ -24,6 +24,18 @@ NEAR_STRENGTH = 1.0
 """How far a strength may be off the single one that was asked for, in % vol."""
 
 
+STRENGTHS: Mapping[str, tuple[float, float]] = {
+    "free": (0.0, 0.5),
+    "light": (0.5, 12.0),
+    "medium": (12.0, 20.0),
+    "strong": (20.0, 100.0),
+}
+"""What a strength in words means, in % vol as served: from the first on and below the second.
+
+Under 0.5 is *alcohol-free* by the usual words of labels (*common practice*); the others are
+barkeep's own: a glass of wine, and what is stirred and mostly spirit, divide them.
+"""
+
 LANGUAGE = (
     ("gin sour", "has both words in its name, ingredients, glass or tags"),
     ('"night train"', "has these words in a row"),
@@ -38,6 +50,10 @@ LANGUAGE = (
     (
         "strength:>25, <12, 18..24, 20",
         "is that strong when served, in % vol (or proof); 20 is 19 to 21",
+    ),
+    (
+        "strength:free, light, medium, strong",
+        "is under 0.5, from there to 12, from 12 to 20, from 20 % vol on",
     ),
     ("due, due:14", "uses something of the bar that is due in 7, in 14 days"),
 )
@@ -350,6 +366,9 @@ def _made(value: str, _known: _Known) -> Term:
 
 
 def _strength(value: str, _known: _Known) -> Term:
+    if value.casefold() in STRENGTHS:
+        least, below = STRENGTHS[value.casefold()]
+        return lambda facts: facts.abv_percent is not None and least <= facts.abv_percent < below
     low, high = _bounds(value)
     return lambda facts: facts.abv_percent is not None and low <= facts.abv_percent <= high
 
@@ -362,7 +381,7 @@ def _bounds(value: str) -> tuple[float, float]:
     if between and (between["low"] or between["high"]):
         low, high = _strength_of(between, "low", 0.0), _strength_of(between, "high", 100.0)
     elif bound is None:
-        expected = "write a strength such as >25, <12 or 18..24, in % vol"
+        expected = "write a strength such as >25, <12 or 18..24, in % vol, or light"
         raise BadQuery(f"strength:{value}", expected)
     elif bound["sign"]:
         number = _strength_of(bound, "number", 0.0)

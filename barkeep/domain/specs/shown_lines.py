@@ -137,7 +137,7 @@ def _shown(line: Line, amount: str | None, tree: FamilyTree, units: BarUnits) ->
     if line.amount is not None and line.unit is not None:
         own = show_range(line.amount, line.amount_high, line.unit, units)
     foreign = line.unit in OUNCES and line.unit != units.ounce
-    if amount is None and not foreign:
+    if amount is None and not foreign and line.text:
         return ShownLine(line.text, own)
     shown = amount or own
     text = worded(line, names_in_sentence(line, tree), shown)

@@ -166,7 +166,8 @@ def test_the_search_asks_in_the_query_language(bar, page, qtbot):
         ("whose", "Next shoot", "shoot"),
         ("bases", "Gin", "base:gin"),
         ("how", "Stirred", "made:stirred"),
-        ("strengths", "12 to 20 % vol", "strength:12..20"),
+        ("strengths", "Medium, 12 to 20 % vol", "strength:medium"),
+        ("free_of", "No milk", "no:milk"),
         ("no_egg", "", "no:egg"),
         ("no_nuts", "", "no:nuts"),
         ("due", "", "due"),
@@ -208,6 +209,31 @@ def test_filters_and_words_are_asked_together(bar, page, qtbot):
     found = wanted_tonight(evening_of(bar.snapshot), 'no:egg "gin"')
     assert set(names(page)) == {each.drink.spec.name for each in found if each.drink.makeable}
     assert names(page)
+
+
+def test_chips_compose_say_what_they_hide_and_are_cleared_by_one_key(bar, page, qtbot):
+    filters, search = page.screen.filters, page.screen.search
+    everything = names(page)
+    filters.strengths.setCurrentIndex(filters.strengths.findData("strength:strong"))
+    filters.no_nuts.click()
+    page.settle(qtbot)
+    assert filters.query == "strength:strong no:nuts"
+    assert filters.strengths.shown == "Strong, 20 % vol and up" and filters.bases.shown == "Base"
+    found = wanted_tonight(evening_of(bar.snapshot), filters.query)
+    assert set(names(page)) == {each.drink.spec.name for each in found if each.drink.makeable}
+    assert (
+        search.count_label.text() == f"{len(names(page))} of {len(page.screen.table.rows)} drinks"
+    )
+    clear = next(each for each in filters.findChildren(QPushButton) if each.text() == "Clear 2")
+    assert clear.isVisible() and clear.accessibleName() == "Clear 2 filters"
+    search.set_text("gin")
+    qtbot.keyClick(filters.strengths, Qt.Key.Key_Delete)
+    assert filters.query == "no:nuts"
+    filters.bases.setFocus()
+    qtbot.keyClick(filters.bases, Qt.Key.Key_0, Qt.KeyboardModifier.ControlModifier)
+    page.settle(qtbot)
+    assert (filters.query, search.text, names(page)) == ("", "", everything)
+    assert not clear.isVisible() and page.screen.view.hasFocus()
 
 
 def test_a_drink_that_is_asked_for_by_name_is_shown_though_it_cannot_be_made(bar, page):
@@ -254,14 +280,18 @@ def test_sorting_by_serves_puts_no_limit_last(page, qtbot):
     assert numbers == sorted(numbers)
 
 
-def test_enter_opens_the_spec_and_a_button_asks_for_stand_ins(bar, page, qtbot):
+def test_enter_opens_the_spec_and_ctrl_enter_asks_what_stands_in(bar, page, qtbot):
     wanted = first(bar, "one_short")
     page.screen.show_thing(wanted.spec.name)
     page.screen.view.setFocus()
     qtbot.keyClick(page.screen.view, Qt.Key.Key_Return)
     assert page.went == [("specs", wanted.spec.name)]
-    page.screen._ask_for_stand_ins()
-    assert page.went[-1] == ("stand-ins", wanted.missing[0])
+    qtbot.keyClick(page.screen.view, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    page.settle(qtbot)
+    asked = page.screen.pouring.asked
+    short = [each.place for each in asked.lines if each.state.word == "Missing"]
+    assert asked.drink.spec == wanted.spec and page.screen.is_pouring
+    assert [wanted.spec.lines[each] for each in short] == list(wanted.missing_lines)
 
 
 def test_an_empty_bar_still_says_what_is_short(empty_bar, qtbot, tmp_path):
@@ -291,7 +321,7 @@ def test_a_bar_with_bottles_has_no_banner(page):
 def test_tab_goes_from_the_search_over_the_filters_to_list_and_details(page, qtbot):
     screen = page.screen
     filters = screen.filters
-    assert tabbed(screen, screen.search.focusProxy(), qtbot)[:15] == [
+    assert tabbed(screen, screen.search.focusProxy(), qtbot)[:16] == [
         screen.search.focusProxy(),
         screen.search.help_button,
         screen.closeness.chip(screen.closeness.choice),
@@ -302,6 +332,7 @@ def test_tab_goes_from_the_search_over_the_filters_to_list_and_details(page, qtb
         filters.tags,
         filters.how,
         filters.strengths,
+        filters.free_of,
         filters.no_egg,
         filters.no_nuts,
         filters.due,

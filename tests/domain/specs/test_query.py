@@ -71,10 +71,29 @@ def test_a_spec_is_not_found_by(text, tree):
         ("strength:18.5", True),
         ("strength:20", False),
         ("strength:>20", False),
+        ("strength:medium", True),
+        ("strength:Medium", True),
+        ("strength:light", False),
+        ("strength:strong", False),
+        ("-strength:strong", True),
     ],
 )
 def test_strength_is_asked_in_percent(text, hit, tree):
     assert found(text, tree, abv_percent=18.0) is hit
+
+
+@pytest.mark.parametrize(
+    ("abv_percent", "word"),
+    [
+        *((0.0, "free"), (0.49, "free"), (0.5, "light"), (11.99, "light"), (12.0, "medium")),
+        *((19.99, "medium"), (20.0, "strong"), (60.0, "strong")),
+    ],
+)
+def test_each_strength_has_one_word(abv_percent, word, tree):
+    words = ("free", "light", "medium", "strong")
+    hits = [each for each in words if found(f"strength:{each}", tree, abv_percent=abv_percent)]
+    assert hits == [word]
+    assert not found(f"strength:{word}", tree, abv_percent=None)
 
 
 def test_what_is_not_known_is_not_found(tree):
@@ -96,7 +115,7 @@ def test_a_query_tells_what_it_asks(tree):
     ("text", "sentence"),
     [
         ("with:unicorn", "“with:unicorn” finds nothing: no ingredient is called that."),
-        ("strength:strong", "write a strength such as >25, <12 or 18..24, in % vol"),
+        ("strength:stark", "write a strength such as >25, <12 or 18..24, in % vol, or light"),
         ("strength:24..18", "the lower strength comes first"),
         ("due:soon", "write a number of days, such as due:14"),
     ],
