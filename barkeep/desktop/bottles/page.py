@@ -43,7 +43,7 @@ from barkeep.desktop.bottles.rows import (
     bottle_columns,
     bottle_rows,
 )
-from barkeep.desktop.bottles.shelf import Shelf
+from barkeep.desktop.bottles.shelf import Shelf, ShelfPicture
 from barkeep.desktop.counting.page import CountingPage
 from barkeep.desktop.counting.rows import bottles_in_words
 from barkeep.desktop.look.metrics import PAD, scaled
@@ -550,7 +550,7 @@ class BottlesScreen(TableScreen[BottleRow]):
 
     def _make_shelf(self) -> None:
         self.shelf = Shelf()
-        picture = self.shelf.picture
+        picture: ShelfPicture = self.shelf.picture
         picture.chosen.connect(self._choose_on_shelf)
         picture.opened.connect(lambda _bottle_id: self.count_current())
         picture.moved.connect(self.put_before)

@@ -10,7 +10,7 @@ from typing import TypeVar
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
 
-from barkeep.desktop.drink.analysis_panel import AnalysisPanel
+from barkeep.desktop.drink.analysis_panel import AnalysisPanel, BalancePicture
 from barkeep.desktop.drink.analysis_view import (
     AnalysisView,
     BalanceBar,
@@ -126,7 +126,8 @@ class SpecPage(QWidget):
         self._shown: SpecShown | None = None
         self._offers = OfferedRow()
         self._parent.followed.connect(self.spec_followed)
-        self._analysis.picture.seen.connect(self.balance_seen)
+        balance: BalancePicture = self._analysis.picture
+        balance.seen.connect(self.balance_seen)
         self._sections.followed.connect(self.ingredient_followed)
         head = column_of(
             self._title,

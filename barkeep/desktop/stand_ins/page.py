@@ -15,7 +15,7 @@ from barkeep.desktop.ingredients.own_ingredient import OwnIngredientDialog
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, sort_by
-from barkeep.desktop.stand_ins.neighbourhood import Neighbours
+from barkeep.desktop.stand_ins.neighbourhood import NeighbourPicture, Neighbours
 from barkeep.desktop.stand_ins.own_stand_in import OwnStandInDialog
 from barkeep.desktop.widgets.buttons import button, offer, offer_choices, primary_button
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
@@ -140,8 +140,9 @@ class StandInsScreen(TableScreen[IngredientRow]):
         )
         self.drinks.currentIndexChanged.connect(lambda _index: self._ask())
         self.neighbours = Neighbours()
-        self.neighbours.picture.walked.connect(self.walk_to)
-        self.neighbours.picture.back.connect(self.walk_back)
+        picture: NeighbourPicture = self.neighbours.picture
+        picture.walked.connect(self.walk_to)
+        picture.back.connect(self.walk_back)
         self._trail: list[str] = []
         """Where one came from, the last place last."""
         self._walking_to = ""
