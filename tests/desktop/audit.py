@@ -226,7 +226,8 @@ def _hint_is_cut(field: QLineEdit) -> bool:
 def _label_is_cut(label: QLabel) -> bool:
     if label.wordWrap():
         return label.height() < label.heightForWidth(label.width())
-    words = label.text().replace("&", "") if label.buddy() else label.text()
+    is_drawn_plain = label.textFormat() == Qt.TextFormat.PlainText and label.buddy() is None
+    words = label.text() if is_drawn_plain else label.text().replace("&", "")
     low = label.height() < label.fontMetrics().boundingRect(words).height()
     return low or label.width() < label.fontMetrics().horizontalAdvance(words)
 

@@ -1,7 +1,7 @@
 """How the real window looks: which pictures of it are kept, how they are taken and compared.
 
-`python -m tests.take_pictures` takes them all anew. They are kept half as large and in few
-colours, and compared with some tolerance, since machines smooth letters differently.
+`python -m tests.take_pictures` takes them all anew. They are kept half as large, and compared with
+some tolerance, since machines smooth letters differently.
 """
 
 from __future__ import annotations
@@ -88,7 +88,9 @@ def taken(kind: str, folder: Path, theme: Theme) -> Iterator[tuple[str, QImage]]
     flash, before = app.cursorFlashTime(), theme.text_size
     app.setCursorFlashTime(0)
     theme.choose_text_size(cast(TextSize, "largest" if kind == "large" else "plain"))
-    with _bar_of(kind, folder) as bar, window_over(bar, folder, theme) as window:
+    own = folder / kind
+    own.mkdir()
+    with _bar_of(kind, own) as bar, window_over(bar, own, theme) as window:
         for look in LOOKS[kind]:
             yield look.name, _picture_of(look, window, theme)
     theme.choose_text_size(before)
@@ -216,9 +218,7 @@ def reduced(picture: QImage) -> QImage:
     keep = Qt.AspectRatioMode.KeepAspectRatio
     size = QSize(round(picture.width() * SMALLER), round(picture.height() * SMALLER))
     small = picture.scaled(size, keep, smooth)
-    return small.convertToFormat(
-        QImage.Format.Format_Indexed8, Qt.ImageConversionFlag.ThresholdDither
-    )
+    return small.convertToFormat(QImage.Format.Format_RGB888)
 
 
 def share_apart(one: QImage, other: QImage) -> float:
@@ -237,10 +237,11 @@ def _points(picture: QImage):
 
     image = picture.convertToFormat(QImage.Format.Format_RGB888)
     lines = np.frombuffer(image.constBits(), np.uint8).reshape(image.height(), -1)
-    return lines[:, : 3 * image.width()].reshape(image.height(), image.width(), 3)
+    points = lines[:, : 3 * image.width()].copy()  # what it is read from goes with the image
+    return points.reshape(image.height(), image.width(), 3)
 
 
-def contact_sheet(pictures: list[QImage], across: int = 4, wide: int = 480) -> QImage:
+def contact_sheet(pictures: list[QImage], across: int = 4, wide: int = 400) -> QImage:
     """All pictures beside and below each other, small."""
     smooth = Qt.TransformationMode.SmoothTransformation
     small = [each.scaledToWidth(wide, smooth) for each in pictures]
@@ -257,6 +258,4 @@ def contact_sheet(pictures: list[QImage], across: int = 4, wide: int = 480) -> Q
             painter.drawImage(gap + place * (wide + gap), top, each)
         top += height + gap
     painter.end()
-    return sheet.convertToFormat(
-        QImage.Format.Format_Indexed8, Qt.ImageConversionFlag.ThresholdDither
-    )
+    return sheet

@@ -439,8 +439,11 @@ class Screen(RefusedInBanner, QWidget):
         self._default_columns = bytes(header.saveState().data())
         if not (kept := state.data(f"{self.key}/columns")).isEmpty():
             header.restoreState(kept)
+        fitted = fitted_of(self.list_stack.view)
         if kept.isEmpty() or state.text(f"{self.key}/fitted") == FITTED:
             self._fit_columns()
+        elif fitted is not None:
+            fitted.by_hand = True
 
     def _fit_columns(self) -> None:
         """Keep the columns within the list, as nobody has set any."""
