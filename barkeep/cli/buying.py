@@ -8,15 +8,6 @@ from itertools import chain
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_shoot
-from barkeep.application.shopping import (
-    listed_of,
-    read_bought,
-    read_kind_price,
-    read_money,
-    read_par_line,
-    read_to_buy,
-    read_weighing,
-)
 from barkeep.cli.arguments import (
     SHOP,
     WITHIN,
@@ -178,6 +169,8 @@ def _planned(arguments: Arguments, bar: Bar) -> Answer:
         return answered(_plan, arguments, bar.snapshot)
     if arguments.added or arguments.taken:
         raise InvalidField("option", "--add", "what is on paper only goes on no list")
+    from barkeep.application.shopping import listed_of  # loads the store, as writing does
+
     plan, tree = _found_plan(arguments, bar.snapshot), bar.snapshot.knowledge.tree
     wanted = listed_of(plan, bar.snapshot)
     listed = bar.shopping.add(wanted).value if wanted else bar.snapshot.settings.to_buy
@@ -193,7 +186,9 @@ def _plan(arguments: Arguments, snapshot: Snapshot) -> Answer:
 
 
 def _found_plan(arguments: Arguments, snapshot: Snapshot) -> Plan:
-    from barkeep.domain.buying.planning import buying_plan  # numpy loads slowly
+    # They load the store, which the next bottle alone does not need, and numpy.
+    from barkeep.application.shopping import read_kind_price, read_money, read_weighing
+    from barkeep.domain.buying.planning import buying_plan
 
     currency = snapshot.settings.currency
     budget = None if arguments.budget is None else read_money(arguments.budget, "budget", currency)
@@ -377,6 +372,8 @@ def _shown(found: ShoppingList, tree: FamilyTree) -> Iterator[str]:
 
 
 def _list_by_hand(bar: Bar, arguments: Arguments) -> Answer:
+    from barkeep.application.shopping import read_to_buy  # loads the store, as writing does
+
     wanted = [read_to_buy(each, bar.snapshot) for each in arguments.list]
     listed, tree = bar.shopping.add(wanted).value, bar.snapshot.knowledge.tree
     names = [f"{each.packages} × {tree.in_sentence(each.ingredient)}" for each in listed]
@@ -390,6 +387,8 @@ def _list_by_hand(bar: Bar, arguments: Arguments) -> Answer:
 
 
 def _receive(bar: Bar, arguments: Arguments) -> Answer:
+    from barkeep.application.shopping import read_bought  # loads the store, as writing does
+
     bought = [
         replace(read_bought(each, bar.snapshot, arguments.on), shop=arguments.shop or "")
         for each in arguments.received
@@ -424,6 +423,8 @@ def _bottle_json(bottle: Bottle) -> dict[str, object]:
 
 
 def _set_par(bar: Bar, arguments: Arguments) -> Answer:
+    from barkeep.application.shopping import read_par_line  # loads the store, as writing does
+
     par = read_par_line(arguments.par, bar.snapshot)
     bar.settings.set_par(par.ingredient, par.amount, bar.snapshot.settings)
     snapshot, tree = bar.snapshot, bar.snapshot.knowledge.tree

@@ -6,7 +6,6 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import NobodyHasCode, find_bottle, find_by_code, find_product
-from barkeep.application.shopping import read_money
 from barkeep.cli.arguments import (
     BOTTLE,
     PRODUCT,
@@ -267,6 +266,8 @@ def move(arguments: Arguments, bar: Bar) -> Answer:
 
 def _payment(arguments: Arguments, currency: str) -> Payment | None:
     """What was paid, where it is said. Raises `InvalidField`."""
+    from barkeep.application.shopping import read_money  # loads the store, which no list needs
+
     shop = " ".join((arguments.shop or "").split())
     if arguments.paid is not None:
         return Payment(read_money(arguments.paid, "paid", currency), shop)

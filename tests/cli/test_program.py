@@ -114,6 +114,18 @@ class TestImports:
         )
         assert run("-c", code).stdout.splitlines()[-1] == "0 []"
 
+    def test_a_bar_that_was_read_before_is_asked_without_its_store(self, barkeep, bar):
+        """SQLAlchemy takes longer to load than most answers take to give."""
+        assert barkeep("--bar", bar, "bottles").status == 0
+        asked = ["bottles", "pantry", "spec list", "next-bottle", "tonight", "stand-in bourbon"]
+        code = (
+            "import sys\nfrom barkeep.cli import main\n"
+            f"for each in {asked!r}:\n"
+            f"    status = main(['--bar', {str(bar)!r}, *each.split()])\n"
+            "    print(status, each, 'sqlalchemy' in sys.modules, file=sys.stderr)"
+        )
+        assert run("-c", code).stderr.splitlines() == [f"0 {each} False" for each in asked]
+
 
 class TestDesktop:
     @pytest.fixture
