@@ -6,11 +6,13 @@ from collections.abc import Callable, Hashable, Iterator, Sequence
 from functools import partial
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QCheckBox, QWidget
 
 from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS, AllCautionsDialog
-from barkeep.desktop.drink.analysis_view import CautionRow, before_you_pour, correction_words
+from barkeep.desktop.drink.analysis_view import correction_words
 from barkeep.desktop.drink.bases import base_of
+from barkeep.desktop.drink.cautions_in_brief import minded_section
 from barkeep.desktop.drink.finding import Finding, language_as_help
 from barkeep.desktop.drink.parts import TONIGHT
 from barkeep.desktop.drink.tonight_filters import TonightFilters
@@ -27,15 +29,17 @@ from barkeep.desktop.screens.parts import OfParts
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.screens.worked_out import WorkedOut
-from barkeep.desktop.widgets.buttons import button, number_field
+from barkeep.desktop.widgets.buttons import number_field
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
 from barkeep.desktop.widgets.delegates import (
     VerdictDelegate,
 )
+from barkeep.desktop.widgets.detail_bar import DetailActs
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.drink_picture import DrinkPictureView
 from barkeep.desktop.widgets.empty_state import WIDER, EmptyState
 from barkeep.desktop.widgets.fields import labelled
+from barkeep.desktop.widgets.offered import Offered
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.domain.bar.snapshot import Snapshot
@@ -123,12 +127,6 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         self.also_short = QCheckBox("Also what cannot be made")
         self.filters = TonightFilters()
         self._badge, self._picture = VerdictBadge("short"), DrinkPictureView()
-        self._buttons = (
-            button("Open the spec", self._open_spec),
-            button(ALL_CAUTIONS, self.show_all_cautions),
-            button("What stands in?", self._ask_for_stand_ins),
-        )
-        """With the badge and the picture the details' own, from the first on."""
         self._prepare_filters()
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
         set_widths(self.view, (222, 98, 70, 92, 60))
@@ -227,12 +225,12 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
             sections.append(DetailSection("Garnish", told))
         if row.then:
             after = f"After {serves_of(row.serves)}"
-            sections.append(DetailSection(after, tuple(_followings(row, self._tree))))
-        if minded := tuple(map(_mind, before_you_pour(row.minded, row.notices))):
-            sections.append(DetailSection("Before you pour", minded))
+            sections.append(DetailSection(after, tuple(_followings(row, self._tree)), fold="after"))
+        sections.extend(minded_section(row.minded, row.notices))
         if row.spec.method:
-            sections.append(DetailSection("Method", (DetailRow(row.spec.method),)))
-        sections.append(DetailSection("Care", (DetailRow(IN_GENERAL),)))
+            method = (DetailRow(row.spec.method),)
+            sections.append(DetailSection("Method", method, fold="method", opens=True))
+        sections.append(DetailSection("Care", (DetailRow(IN_GENERAL),), fold="care"))
         self._badge.show_verdict(row.verdict)
         self.detail.show_details(
             row.spec.name,
@@ -240,10 +238,17 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
             sections,
             top=self._badge,
             beside=self._picture,
-            buttons=self._buttons,
+            acts=self._acts_on(row),
         )
-        self._buttons[-1].setVisible(bool(row.missing))
         self._picture.show_picture(poured_picture(row, self.context.bar.snapshot))
+
+    def _acts_on(self, row: Drink) -> DetailActs:
+        """What is done with a drink; where something is missing, that first."""
+        keys = QKeySequence(Qt.Key.Key_Return).toString(QKeySequence.SequenceFormat.NativeText)
+        spec = Offered("Open the spec", self._open_spec, keys=keys, writes=False)
+        instead = Offered("What stands in?", self._ask_for_stand_ins, writes=False)
+        cautions = Offered(ALL_CAUTIONS, self.show_all_cautions, writes=False)
+        return DetailActs((spec, instead) if row.missing else (spec,), (cautions,))
 
     def show_all_cautions(self) -> None:
         """Show every caution of the chosen drink, with its authority."""
@@ -378,10 +383,6 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
 
 def _first(words: str) -> DetailRow:
     return DetailRow(as_sentence(words), picture="house-made", tone="muted")
-
-
-def _mind(row: CautionRow) -> DetailRow:
-    return DetailRow(row.text, label=row.meaning, note=row.source, picture="warning", tone=row.tone)
 
 
 def _question(line: UnsettledLine) -> DetailRow:

@@ -8,8 +8,15 @@ from functools import partial
 from itertools import pairwise
 from typing import ClassVar, TypeVar, cast
 
-from PySide6.QtCore import QPoint, QSize, Qt
-from PySide6.QtGui import QAction, QHideEvent, QKeySequence, QResizeEvent, QShowEvent
+from PySide6.QtCore import QPoint, QSize, Qt, QTimer
+from PySide6.QtGui import (
+    QAction,
+    QHideEvent,
+    QKeySequence,
+    QResizeEvent,
+    QShortcut,
+    QShowEvent,
+)
 from PySide6.QtWidgets import (
     QAbstractButton,
     QBoxLayout,
@@ -31,11 +38,13 @@ from barkeep.desktop.screens.list_stack import ListStack, ListView, header_of, p
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.widgets.buttons import hold
+from barkeep.desktop.widgets.detail_bar import MORE_KEYS
 from barkeep.desktop.widgets.details import DetailPanel
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner, Toast
+from barkeep.desktop.widgets.offered import Offered
 from barkeep.desktop.widgets.search_field import SearchField
 from barkeep.desktop.widgets.waiting import Waiting
 from barkeep.domain.bar.changes import EVERYTHING, Changes, Part
@@ -140,6 +149,9 @@ class Screen(RefusedInBanner, QWidget):
         """Says what is being worked on, beside the summary."""
         self.banner = Banner()
         self.detail = DetailPanel(f"{self.title}: details")
+        self._keep_folds()
+        self.held = ""
+        """Why nothing can be written just now; empty where it can."""
         self.splitter = QSplitter(Qt.Orientation.Horizontal)
         self.list_stack: ListStack | None = None
         self.bar_actions: list[QAction] = []
@@ -205,8 +217,22 @@ class Screen(RefusedInBanner, QWidget):
         action.triggered.connect(lambda: act())
         return action
 
+    def offered(self, action: QAction, text: str = "", *, primary: bool = False) -> Offered:
+        """An action of this page as the details offer it; `text` where that is to be shorter."""
+        return Offered(
+            text or action.text().replace("&", ""),
+            action.trigger,
+            name=action.text().replace("&", ""),
+            primary=primary,
+            keys=action.shortcut().toString(QKeySequence.SequenceFormat.NativeText),
+            unless=str(action.property("unless") or ""),
+            writes=action.text() not in self.only_looks,
+        )
+
     def hold(self, reason: str) -> None:
         """Offer nothing that writes, for a reason; all of it again once that is empty."""
+        self.held = reason
+        self.detail.bar.hold(reason)
         for action in self.bar_actions:
             if action.text() not in self.only_looks:
                 hold(action, reason)
@@ -401,6 +427,18 @@ class Screen(RefusedInBanner, QWidget):
 
         self.waiting.begin(self.key, words)
         place.ask(self.key, question, answered)
+
+    def _keep_folds(self) -> None:
+        """Which parts of the details are open is remembered for this kind of page."""
+        folds, name = self.detail.folds, f"{self.key}/folds"
+        folds.take(self.context.state.text(name))
+        folds.turned.connect(lambda: self.context.state.keep_text(name, folds.words))
+        in_order = QTimer(self, interval=0, singleShot=True)
+        in_order.timeout.connect(lambda: order_tabs(self))
+        folds.grown.connect(in_order.start)
+        QShortcut(QKeySequence(MORE_KEYS), self, self.detail.bar.open_more).setContext(
+            Qt.ShortcutContext.WidgetWithChildrenShortcut
+        )
 
     def _restore_layout(self) -> None:
         if self._restored:

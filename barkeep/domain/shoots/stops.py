@@ -167,7 +167,7 @@ def _prepare(mise: MiseEnPlace, plan: ShootPlan) -> Stop:
     ticked, steps = plan.shoot.ticked, mise.steps
     done = sum(each.key in ticked for each in steps)
     to_make = [each for each in mise.make if each.task == "make"]
-    left = [each for each in to_make if each.key not in ticked]
+    left = left_to_make(mise, plan.shoot)
     of = len({*_made_already(plan), *(each.ingredient for each in to_make)})
     rest = f"{done} of {len(steps)} steps ticked" if done else ""
     if left:
