@@ -38,7 +38,7 @@ class Page(Generic[Page_]):
 
     def detail_texts(self) -> list[str]:
         """Everything the details say, top to bottom."""
-        labels = self.screen.detail.widget().findChildren(QLabel)
+        labels = self.screen.detail.findChildren(QLabel)
         return [label.text() for label in labels if label.text()]
 
 

@@ -85,7 +85,7 @@ OF_ONE_BOTTLE = (
     *("again", "remove"),
 )
 FACTS = ("tare", "full", "dasher", "house", "use_by", "label")
-OFTEN = 3
+OFTEN = 2
 """So many of what fits a bottle are offered at once."""
 OF_THE_COUNT = ("write", "leave")
 IN_THE_LIST = (*OF_ONE_BOTTLE, "up", "down")
@@ -265,10 +265,7 @@ class BottlesScreen(TableScreen[BottleRow]):
         """What fits its state first; then all else that is done with one bottle."""
         actions, brief = self.actions_by_key, {each.key: each.brief for each in DOINGS}
         fitting = _fitting(bottle)
-        often = [
-            self.offered(actions[key], brief[key], primary=not place)
-            for place, key in enumerate(fitting[:OFTEN])
-        ]
+        often = [self.offered(actions[key], brief[key]) for key in fitting[:OFTEN]]
         rest = (*fitting[OFTEN:], *_facts_of(bottle), *OF_ONE_BOTTLE, "up", "down", "use_up")
         left = [key for key in dict.fromkeys(rest) if key not in fitting[:OFTEN]]
         known = [key for key in left if key not in FACTS or key in _facts_of(bottle)]

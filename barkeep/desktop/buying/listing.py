@@ -42,7 +42,7 @@ class ListingScreen(OfParts):
     def listing_acts(self, *others: Offered) -> DetailActs:
         """What is done with a row: it goes on the shopping list; and what else there is."""
         add = next(each for each in self.bar_actions if each.text().replace("&", "") == ADD)
-        return DetailActs((self.offered(add, primary=True), *others))
+        return DetailActs((self.offered(add), *others))
 
     def put_on_list(self, things: Sequence[ToBuy]) -> None:
         """Put these on the list, and say so; what is on it already is not bought twice."""

@@ -216,7 +216,10 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         if correction:
             balance = DetailRow(correction, label="Balance", picture="stand-ins", tone="stand_in")
             lines = (*lines, balance)
-        sections = [DetailSection("What goes in", lines)]
+        sections = [
+            *minded_section(row.minded, row.notices),
+            DetailSection("What goes in", lines),
+        ]
         first = make_first(row.lines, self._tree) if row.makeable else ""
         if first:
             sections.insert(0, DetailSection("First", (_first(first),)))
@@ -226,7 +229,6 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         if row.then:
             after = f"After {serves_of(row.serves)}"
             sections.append(DetailSection(after, tuple(_followings(row, self._tree)), fold="after"))
-        sections.extend(minded_section(row.minded, row.notices))
         if row.spec.method:
             method = (DetailRow(row.spec.method),)
             sections.append(DetailSection("Method", method, fold="method", opens=True))

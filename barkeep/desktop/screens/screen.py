@@ -217,13 +217,12 @@ class Screen(RefusedInBanner, QWidget):
         action.triggered.connect(lambda: act())
         return action
 
-    def offered(self, action: QAction, text: str = "", *, primary: bool = False) -> Offered:
+    def offered(self, action: QAction, text: str = "") -> Offered:
         """An action of this page as the details offer it; `text` where that is to be shorter."""
         return Offered(
             text or action.text().replace("&", ""),
             action.trigger,
             name=action.text().replace("&", ""),
-            primary=primary,
             keys=action.shortcut().toString(QKeySequence.SequenceFormat.NativeText),
             unless=str(action.property("unless") or ""),
             writes=action.text() not in self.only_looks,

@@ -177,8 +177,10 @@ class SpecPage(QWidget):
             lines.append(
                 DetailRow(correction, label="Balance", picture="stand-ins", tone="stand_in")
             )
-        sections = [DetailSection("What goes in", tuple(lines))]
-        sections.extend(_before_you_pour(shown.drink, shown.view))
+        sections = [
+            *_before_you_pour(shown.drink, shown.view),
+            DetailSection("What goes in", tuple(lines)),
+        ]
         for heading, words in _words_of(shown.spec):
             fold, opens = heading.casefold(), heading != "Notes"
             row = (DetailRow(words),)

@@ -204,10 +204,12 @@ class SpecsScreen(TableScreen[SpecRow]):
         """An own spec is edited, a classic riffed on; what is asked of its lines goes first."""
         offered = {each.text(): each for each in self.of_a_row}
         own = not spec.classic
-        riff = self.offered(offered[RIFF], "Riff…", primary=not own)
-        often = [riff, self.offered(offered[SHOW_TONIGHT], "Show in Tonight")]
+        often = [
+            self.offered(offered[RIFF], "Riff…"),
+            self.offered(offered[SHOW_TONIGHT], "Show in Tonight"),
+        ]
         if own:
-            often.insert(0, self.offered(offered[EDIT], "Edit…", primary=True))
+            often.insert(0, self.offered(offered[EDIT], "Edit…"))
         if own and any(each.settles for each in questions):
             often.insert(0, Offered("Settle", self.settle_current))
         rest = [offered[each] for each in (BATCH, ON_CAMERA, *([REMOVE] if own else []))]

@@ -156,12 +156,14 @@ class DetailLine(QWidget):
         self._picture = PictureLabel("info", 16)
         self.label = text_label("", quiet=True)
         self._text, self._note = copyable(""), caption()
+        self._body = QWidget()
         grid = grid_of_rows()
+        self._body.setLayout(grid)
         grid.addWidget(self._picture, 0, 0, Qt.AlignmentFlag.AlignTop)
         grid.addWidget(self.label, 0, 0, Qt.AlignmentFlag.AlignTop)
         self._words = column_of(self._text, self._note, gap=2)
         grid.addLayout(self._words, 0, 1)
-        self._column = column_of(self._heading, self._line, grid, on=self, gap=HALF)
+        self._column = column_of(self._heading, self._line, self._body, on=self, gap=HALF)
 
     def add_below(self, widget: QWidget) -> None:
         """Put something below the words."""
@@ -179,6 +181,7 @@ class DetailLine(QWidget):
         """Show the line of a fold in place of a heading, and nothing of what is in it."""
         with laid_out_once(self):
             self._fill(NO_FACT, "", 0)
+            self._body.hide()
             self._column.setContentsMargins(0, UNIT, 0, 0)
             if self._head is None:
                 self._head = FoldHead()
@@ -195,6 +198,7 @@ class DetailLine(QWidget):
         self._column.setContentsMargins(0, PAD if heading else 0, 0, 0)
         if self._head is not None:
             self._head.hide()
+        self._body.show()
         say(self._heading, heading)
         self._line.setVisible(bool(heading))
         self._picture.setVisible(bool(row.picture))

@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QObject, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QMouseEvent
-from PySide6.QtWidgets import QPushButton, QWidget
+from PySide6.QtWidgets import QBoxLayout, QPushButton, QWidget
 
 from barkeep.desktop.look.icons import wear
 from barkeep.desktop.look.metrics import HALF, PAD, TypeSize, set_type
@@ -122,8 +122,8 @@ class FoldHead(QWidget):
         self._tag = PictureLabel("warning", 16, "warning")
         self.brief = text_label("", quiet=True, wrap=True)
         self.button.wanted.connect(self.wanted)
-        words = row_of(at_top(self._tag), wide(self.brief), gap=HALF, margins=(HALF, 0, 0, 0))
-        column_of(self.button, words, on=self, margins=(0, HALF, 0, 0), gap=2)
+        words = row_of(at_top(self._tag), wide(self.brief), gap=HALF, margins=(HALF, 2, 0, 2))
+        self._row = column_of(self.button, words, on=self, gap=0)
 
     def show_fold(self, words: str, brief: str, tone: str = "", *, is_open: bool) -> None:
         """Show what it is of; with a `tone` the brief words are tags, which stay while it is open.
@@ -131,6 +131,9 @@ class FoldHead(QWidget):
         `tone` is a field of `Tones`.
         """
         self.button.show_state(words, brief, is_open=is_open)
+        way = QBoxLayout.Direction
+        self._row.setDirection(way.LeftToRight if tone else way.TopToBottom)
+        self._row.setStretch(1, 1 if tone else 0)
         shown = bool(brief) and (bool(tone) or not is_open)
         self.brief.setText(brief if shown else "")
         self.brief.setVisible(shown)
