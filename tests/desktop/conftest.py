@@ -14,7 +14,7 @@ from barkeep.application.bar import Bar
 from barkeep.desktop.look.theme import Theme
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
-from tests.desktop.pages import settle
+from tests.desktop.pages import keep_every_part_open, settle
 from tests.desktop.patience import WAIT_MS
 
 
@@ -78,7 +78,7 @@ def open_window(bar, theme, qtbot, tmp_path):
     windows: list[MainWindow] = []
 
     def open_one(hooks: WindowHooks | None = None, over: Bar | None = None) -> MainWindow:
-        state = WindowState(tmp_path / "window.ini")
+        state = keep_every_part_open(WindowState(tmp_path / "window.ini"))
         window = MainWindow(over or bar, state, theme, hooks or WindowHooks())
         qtbot.addWidget(window, before_close_func=MainWindow.close_unasked)
         windows.append(window)

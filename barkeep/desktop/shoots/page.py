@@ -170,7 +170,7 @@ class ShootsScreen(TableScreen[Shoot]):
             for each in self._both:
                 each.hide()
             self.page, self._answer = None, None
-            self.detail.bar.fill("", NO_ACTS)
+            self.detail.show_bar("", NO_ACTS)
             return
         question = partial(answer_for, row, self.context.bar.snapshot)
         self.ask(question, self._show_answer, "Working out the shoot…")
@@ -373,7 +373,7 @@ class ShootsScreen(TableScreen[Shoot]):
         if self.current is None or self.current.id != shoot.id:
             return
         self._answer = answer
-        self.detail.bar.fill(shoot.theme, self._acts_of(answer))
+        self.detail.show_bar(shoot.theme, self._acts_of(answer))
         kept, before = self.detail.verticalScrollBar().value(), self.page
         same = before is not None and before.shoot_id == shoot.id
         focused = before.focused_name() if same and before is not None else ""

@@ -168,11 +168,11 @@ class SpecsScreen(TableScreen[SpecRow]):
         self.context.background.forget(CORRECTION)
         self._page.setVisible(row is not None)
         if row is None:
-            self.detail.bar.fill("", NO_ACTS)
+            self.detail.show_bar("", NO_ACTS)
             return
         drink = row.drink()
         shown = self._shown(row.spec, drink)
-        self.detail.bar.fill(row.spec.name, self._acts(row.spec, shown.questions))
+        self.detail.show_bar(row.spec.name, self._acts(row.spec, shown.questions))
         self._page.fill(shown, list(self._further_of(row.spec)))
         self.detail.scroll_to(0)
         if drink is not None and drink.verdict == "stand_in":

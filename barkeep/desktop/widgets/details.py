@@ -171,7 +171,7 @@ class DetailLine(QWidget):
 
     def fill(self, row: DetailRow, heading: str, label_width: int) -> None:
         """Show a fact; the quiet labels of a section are as wide as the widest of them."""
-        with laid_out_once(self):
+        with laid_out_once(self, self._body):
             self._fill(row, heading, label_width)
         self.show()
 
@@ -179,7 +179,7 @@ class DetailLine(QWidget):
         self, section: DetailSection, turned: Callable[[bool], object], *, is_open: bool
     ) -> None:
         """Show the line of a fold in place of a heading, and nothing of what is in it."""
-        with laid_out_once(self):
+        with laid_out_once(self, self._body):
             self._fill(NO_FACT, "", 0)
             self._body.hide()
             self._column.setContentsMargins(0, UNIT, 0, 0)
@@ -378,6 +378,12 @@ class DetailPanel(QWidget):
         self._filled = page if isinstance(page, _DetailPage) else None
         self.scrolled.show_page(page)
 
+    def show_bar(self, title: str, acts: DetailActs) -> None:
+        """Say what the page is of, and what is done with that; without a title there is no bar."""
+        self.bar.fill(title, acts)
+        if (layout := self.layout()) is not None:
+            layout.activate()  # or a title of two lines would have the room of one
+
     def show_details(
         self,
         title: str,
@@ -393,7 +399,7 @@ class DetailPanel(QWidget):
         Those that are there already stay as they are.
         """
         page = self._filled or _DetailPage(self.folds, self.followed.emit)
-        self.bar.fill(title, acts)
+        self.show_bar(title, acts)
         with laid_out_once(page):
             page.fill(subtitle, sections)
             page.put(top, beside)
@@ -404,7 +410,7 @@ class DetailPanel(QWidget):
 
     def clear(self) -> None:
         """Show nothing."""
-        self.bar.fill("", NO_ACTS)
+        self.show_bar("", NO_ACTS)
         if self._filled is None:
             self.show_page(QWidget())
             return

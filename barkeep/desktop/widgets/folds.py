@@ -130,6 +130,10 @@ class FoldHead(QWidget):
 
         `tone` is a field of `Tones`.
         """
+        with laid_out_once(self):
+            self._show(words, brief, tone, is_open=is_open)
+
+    def _show(self, words: str, brief: str, tone: str, *, is_open: bool) -> None:
         self.button.show_state(words, brief, is_open=is_open)
         way = QBoxLayout.Direction
         self._row.setDirection(way.LeftToRight if tone else way.TopToBottom)

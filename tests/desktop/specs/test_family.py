@@ -35,7 +35,8 @@ def screen(page):
 
 def said(screen) -> list[str]:
     """What the parts about kin say, top to bottom."""
-    labels = screen.detail.widget().findChild(FamilySection).findChildren(QLabel)
+    section = screen.detail.widget().findChild(FamilySection)
+    labels = [] if section is None else section.findChildren(QLabel)
     plain = (each.plain_text if isinstance(each, LinkLabel) else each.text() for each in labels)
     return [each for each in plain if each]
 
