@@ -133,6 +133,8 @@ def _steps(places: Sequence[QPointF]) -> QPainterPath:
 
 
 GAUGE_WIDTH = 84
+EVERY_ENTRY = "every entry"
+"""Where the link below the newest entries leads."""
 NEWEST = 25
 """So many ledger entries are shown at first."""
 
@@ -219,7 +221,7 @@ def ledger_rows(row: BottleRow, steps: LedgerSteps, *, all_entries: bool) -> tup
     rows = tuple(_entry(row, entry, level) for entry, level in shown)
     if len(shown) == len(newest):
         return rows
-    return (*rows, DetailRow("", parts=(Link(f"Show all {len(newest)} entries", "ledger"),)))
+    return (*rows, DetailRow("", parts=(Link(f"Show all {len(newest)} entries", EVERY_ENTRY),)))
 
 
 def _entry(row: BottleRow, entry: Entry, level: float) -> DetailRow:

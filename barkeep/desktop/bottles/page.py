@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from barkeep.application.bar import Bar
 from barkeep.application.done import Done
-from barkeep.desktop.bottles.details import BottleOverview, sections_of
+from barkeep.desktop.bottles.details import EVERY_ENTRY, BottleOverview, sections_of
 from barkeep.desktop.bottles.facts import (
     FactDialog,
     FactTask,
@@ -163,7 +163,6 @@ class BottlesScreen(TableScreen[BottleRow]):
         self._prepare_filters()
         self._prepare_view()
         self._prepare_counting()
-        self.detail.followed.connect(lambda _to: self._show_all_entries())
 
     # What a table screen asks
 
@@ -222,6 +221,10 @@ class BottlesScreen(TableScreen[BottleRow]):
         super().show_thing(thing)
         if isinstance(thing, str):
             self.search.set_text(thing)
+
+    def follow(self, to: str) -> None:
+        if to == EVERY_ENTRY:
+            self._show_all_entries()
 
     def unsaved(self) -> str:
         many = len(self.count)

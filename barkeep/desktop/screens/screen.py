@@ -41,6 +41,7 @@ from barkeep.desktop.widgets.buttons import hold
 from barkeep.desktop.widgets.detail_bar import MORE_KEYS
 from barkeep.desktop.widgets.details import DetailPanel
 from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.desktop.widgets.folds import Folds
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner, Toast
@@ -149,6 +150,7 @@ class Screen(RefusedInBanner, QWidget):
         """Says what is being worked on, beside the summary."""
         self.banner = Banner()
         self.detail = DetailPanel(f"{self.title}: details")
+        self.detail.followed.connect(self.follow)
         self._keep_folds()
         self.held = ""
         """Why nothing can be written just now; empty where it can."""
@@ -250,6 +252,9 @@ class Screen(RefusedInBanner, QWidget):
     def clear_filters(self) -> None:
         """Show every row; a screen with filters of its own clears those as well."""
         self.search.clear()
+
+    def follow(self, to: str) -> None:
+        """Go where a link in the details leads."""
 
     def unsaved(self) -> str:
         """One sentence on what is not in the bar as the window closes, empty for nothing."""
@@ -429,7 +434,8 @@ class Screen(RefusedInBanner, QWidget):
 
     def _keep_folds(self) -> None:
         """Which parts of the details are open is remembered for this kind of page."""
-        folds, name = self.detail.folds, f"{self.key}/folds"
+        folds: Folds = self.detail.folds
+        name = f"{self.key}/folds"
         folds.take(self.context.state.text(name))
         folds.turned.connect(lambda: self.context.state.keep_text(name, folds.words))
         in_order = QTimer(self, interval=0, singleShot=True)

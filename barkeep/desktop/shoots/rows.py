@@ -70,7 +70,7 @@ STATE_PICTURES: Mapping[ShootState, str] = {
 
 @dataclass(frozen=True)
 class ShootAnswer:
-    """All that is asked about one shoot: the menu against the levels, what to have ready, what next."""
+    """All that is asked about one shoot: the menu, what to have ready, what is next."""
 
     shoot: Shoot
     snapshot: Snapshot

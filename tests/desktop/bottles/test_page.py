@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from PySide6.QtCore import QModelIndex, Qt
 from PySide6.QtGui import QAccessible, QKeySequence
-from PySide6.QtWidgets import QLabel, QLineEdit
+from PySide6.QtWidgets import QLabel, QLineEdit, QWidget
 
 from barkeep.application.bar import Bar
 from barkeep.desktop.bottles.details import NEWEST, LevelHistory

@@ -87,7 +87,8 @@ def test_the_details_weigh_the_cautions_and_one_step_shows_them_all(page, qtbot)
     assert page.screen.choose("Drift Fence")
     texts = page.detail_texts()
     before = texts[texts.index("Before you pour") : texts.index("Method")]
-    assert before[1].startswith("Raw egg: use pasteurised egg")
+    assert before[1] == "Raw egg, tree nuts · egg · sulphites"
+    assert before[2].startswith("Raw egg: use pasteurised egg")
     assert any("Food Code 3-302.13" in each for each in before)
     assert any(each.startswith("Tree nuts: a trace can stop") for each in before)
     assert "Egg · tree nuts · sulphites" in before
