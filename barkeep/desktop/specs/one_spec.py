@@ -211,7 +211,7 @@ class SpecPage(QWidget):
             holder = Holder(self._folds)
             self._further[fold] = FoldedPart(self._folds, fold, holder), holder
             self._kin.addWidget(self._further[fold][0])
-            self._folds.grown.emit()
+            self._folds.grow()
         return self._further[fold]
 
 
@@ -230,7 +230,7 @@ class Holder(QWidget):
         self._held = make()
         self._column.addWidget(self._held)
         self._held.show()
-        self._folds.grown.emit()
+        self._folds.grow()
 
     def empty(self) -> None:
         """Hold nothing."""

@@ -294,7 +294,7 @@ class DetailSections(QWidget):
         if number == len(self._rows):
             self._rows.append(made := DetailLine(self.followed.emit))
             self._column.addWidget(made)
-            self._folds.grown.emit()
+            self._folds.grow()
         return self._rows[number]
 
     def _label_width(self, section: DetailSection) -> int:

@@ -26,7 +26,7 @@ class Folds(QObject):
 
     turned = Signal()
     grown = Signal()
-    """Told by who makes another fold: the Tab key must find it at its place."""
+    """The Tab key must find another fold at its place."""
 
     def __init__(self, words: str = "", parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -43,6 +43,10 @@ class Folds(QObject):
             self._said.clear()
         self._said[key] = is_open
         self.turned.emit()
+
+    def grow(self) -> None:
+        """Tell that something was made that takes the Tab key."""
+        self.grown.emit()
 
     @property
     def words(self) -> str:
