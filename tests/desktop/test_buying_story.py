@@ -11,7 +11,7 @@ from barkeep.desktop.buying.shopping import WHAT, ShoppingDialog
 from barkeep.desktop.shell.what_if import WhatIfDialog
 from barkeep.domain.pouring.verdicts import verdicts
 from tests.desktop.audit import cut_off, focusable_without_name
-from tests.desktop.pages import settle
+from tests.desktop.pages import said_in, settle
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 

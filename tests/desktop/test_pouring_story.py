@@ -6,7 +6,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
-from tests.desktop.pages import settle
+from tests.desktop.pages import said_in, settle
 
 Keys = Qt.Key
 GENERAL = "Gin Fizz"

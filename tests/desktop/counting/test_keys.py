@@ -23,6 +23,7 @@ from barkeep.desktop.shoots.log import SPILLED
 from barkeep.desktop.widgets.keys import KeyLegend
 from barkeep.domain.bottles.bottle import Bottle, Label
 from tests.desktop.count_keys import type_keys
+from tests.desktop.pages import do_in_details
 from tests.how_much import some_of
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
