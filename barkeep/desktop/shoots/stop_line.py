@@ -6,7 +6,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QFontMetricsF, QKeyEvent, QMouseEvent, QPainter, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
+from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of, scaled
 from barkeep.desktop.look.tones import Tones
 from barkeep.desktop.widgets.notices import announce
 from barkeep.desktop.widgets.picture import Picture
@@ -14,7 +14,7 @@ from barkeep.domain.shoots.stops import Stop, StopLine, day_in_words
 
 NAME = "How far the shoot is"
 MARK = 7.0
-"""Half of how wide a stop is drawn, in pixels."""
+"""Half of how wide a stop is drawn beside plain type, in pixels."""
 
 
 class StopLinePicture(Picture):
@@ -46,7 +46,8 @@ class StopLinePicture(Picture):
         return super().says_at(point) if stop is None else said_in_full(stop)
 
     def draw(self, painter: QPainter, rect: QRectF, tones: Tones) -> None:
-        row, across = self._row(), rect.left() + MARK + HALF
+        row, mark = self._row(), float(scaled(MARK))
+        across = rect.left() + mark + HALF
         middles = [rect.top() + row * (each + 0.5) for each in range(len(self.line.stops))]
         painter.setPen(QPen(QColor(tones.glass), 2))
         if middles:
@@ -55,8 +56,12 @@ class StopLinePicture(Picture):
             if place == self._place and self.hasFocus():
                 ground = QRectF(rect.left() + 2, middle - row / 2 + 1, rect.width() - 4, row - 2)
                 painter.fillRect(ground, QColor(tones.raised))
-            _draw_mark(painter, QPointF(across, middle), stop, tones)
-            words = QRectF(across + MARK + UNIT, middle - row / 2, rect.right(), row)
+            painter.save()
+            painter.translate(across, middle)
+            painter.scale(mark / MARK, mark / MARK)
+            _draw_mark(painter, stop, tones)
+            painter.restore()
+            words = QRectF(across + mark + UNIT, middle - row / 2, rect.right(), row)
             words.setRight(rect.right() - HALF)
             self._draw_words(painter, words, stop, tones)
 
@@ -121,8 +126,9 @@ def said_in_full(stop: Stop) -> str:
     return f"{stop.in_words}{on}"
 
 
-def _draw_mark(painter: QPainter, at: QPointF, stop: Stop, tones: Tones) -> None:
-    """A shape for each state, so that colour is not the only sign."""
+def _draw_mark(painter: QPainter, stop: Stop, tones: Tones) -> None:
+    """A shape for each state, so that colour is not the only sign; about the origin."""
+    at = QPointF(0.0, 0.0)
     paper = QColor(tones.base)
     match stop.state:
         case "done":

@@ -351,7 +351,8 @@ class StandInsScreen(TableScreen[IngredientRow]):
                 rows = tuple(map(self._offer, offers))
                 brief = ", ".join(self._tree.name(each.ingredient) for each in offers[:3])
                 fold = "owned" if owned else "to-buy"
-                yield DetailSection(heading, rows, fold=fold, brief=brief, opens=True)
+                opens = owned or not any(each.owned for each in answer.stand_ins)
+                yield DetailSection(heading, rows, fold=fold, brief=brief, opens=opens)
         taken = {entry for offer in answer.stand_ins for entry in offer.derivation.stand_ins}
         own = own_for(self.context.bar.snapshot.knowledge, answer.wanted)
         left_out = [entry for entry in own if entry not in taken]

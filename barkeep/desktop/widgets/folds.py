@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QObject, QSize, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QMouseEvent
+from PySide6.QtGui import QKeyEvent, QMouseEvent, QPalette, QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QPushButton, QWidget
 
 from barkeep.desktop.look.icons import wear
-from barkeep.desktop.look.metrics import HALF, PAD, TypeSize, set_type
+from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, set_type
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import at_top, column_of, laid_out_once, row_of, wide
 
@@ -126,6 +126,7 @@ class FoldHead(QWidget):
         self._tag = PictureLabel("warning", 16, "warning")
         self.brief = text_label("", quiet=True, wrap=True)
         self.button.wanted.connect(self.wanted)
+        self._are_tags = False
         words = row_of(at_top(self._tag), wide(self.brief), gap=HALF, margins=(HALF, 2, 0, 2))
         self._row = column_of(self.button, words, on=self, gap=0)
 
@@ -139,15 +140,29 @@ class FoldHead(QWidget):
 
     def _show(self, words: str, brief: str, tone: str, *, is_open: bool) -> None:
         self.button.show_state(words, brief, is_open=is_open)
-        way = QBoxLayout.Direction
-        self._row.setDirection(way.LeftToRight if tone else way.TopToBottom)
-        self._row.setStretch(1, 1 if tone else 0)
         shown = bool(brief) and (bool(tone) or not is_open)
         self.brief.setText(brief if shown else "")
         self.brief.setVisible(shown)
         self._tag.setVisible(shown and bool(tone))
+        self._are_tags = bool(tone)
+        role = QPalette.ColorRole
+        self.brief.setForegroundRole(role.WindowText if tone else role.PlaceholderText)
         if tone:
             self._tag.show_picture("warning", tone)
+        self._arrange()
+
+    def _arrange(self) -> None:
+        """Tags stand beside the words where they have room for one line."""
+        wanted = self.button.sizeHint().width() + self._tag.width() + 2 * UNIT
+        wanted += self.brief.fontMetrics().horizontalAdvance(self.brief.text())
+        beside = self._are_tags and wanted <= self.width()
+        way = QBoxLayout.Direction
+        self._row.setDirection(way.LeftToRight if beside else way.TopToBottom)
+        self._row.setStretch(1, 1 if beside else 0)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._arrange()
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         if event.button() == Qt.MouseButton.LeftButton:
