@@ -217,7 +217,8 @@ class _Told:
     def _tell_log(self, bottles: Sequence[LoggedBottle]) -> None:
         self.pieces.append(heading("The log"))
         self._say(f"{capitalised(self._answer.stops['count'].why)}.")
-        if bottles and not self._opens("logged", "What was used", used_in_brief(bottles)):
+        brief = used_in_brief(bottles)
+        if bottles and not self._opens("logged", "What was used", brief, at_first=True):
             return
         if not bottles:
             self._say("Nothing was poured or counted.", quiet=True)

@@ -417,7 +417,7 @@ class ShootsScreen(TableScreen[Shoot]):
         edit = self.offered(offered[EDIT], "Edit…")
         often, more = [*first, *self._moves_on(answer)], list[Offered]()
         if shoot.log is None:
-            often += [] if first and first[0].text == edit.text else [edit]
+            often += [] if stop is not None and stop.key == "idea" else [edit]
             often, more = often[:OFTEN], often[OFTEN:]
         else:
             often += [sheet, self.offered(offered[VARIANCES])]

@@ -30,6 +30,9 @@ STOP_WORDS: Mapping[StopKey, str] = {
 }
 
 
+NO_DRINKS = "once its drinks are chosen"
+
+
 @dataclass(frozen=True, slots=True)
 class Stop:
     """One stop of the line, how it stands, and why: a phrase without a stop at its end.
@@ -145,12 +148,18 @@ def _idea(plan: ShootPlan) -> Stop:
         names = spoken_list([each.named for each in plan.unsettled], "and")
         is_not = "is not" if len(plan.unsettled) == 1 else "are not"
         return Stop("idea", "next", f"{names} {is_not} understood")
-    if not any(order.serves for order in plan.menu.orders):
+    if not _is_anything_poured(plan):
         return Stop("idea", "next", "no serve is planned")
     return Stop("idea", "done", _drinks(shoot))
 
 
+def _is_anything_poured(plan: ShootPlan) -> bool:
+    return any(order.serves for order in plan.menu.orders)
+
+
 def _shop(plan: ShootPlan, shop: ToShop, mise: MiseEnPlace) -> Stop:
+    if not _is_anything_poured(plan):
+        return Stop("shop", "later", NO_DRINKS)
     if shop.left:
         return Stop("shop", "next", f"{len(shop.left)} of {shop.of} to buy")
     if plan.menu.lacking and not mise.make:
@@ -164,6 +173,8 @@ def _shop(plan: ShootPlan, shop: ToShop, mise: MiseEnPlace) -> Stop:
 
 def _prepare(mise: MiseEnPlace, plan: ShootPlan) -> Stop:
     """What must stand there before the day; then, once ticking has begun, the steps of it."""
+    if not _is_anything_poured(plan):
+        return Stop("prepare", "later", NO_DRINKS)
     ticked, steps = plan.shoot.ticked, mise.steps
     done = sum(each.key in ticked for each in steps)
     to_make = [each for each in mise.make if each.task == "make"]

@@ -220,5 +220,7 @@ def test_the_next_stop_of_a_shoot(planned, there, stop, why):
     assert tuple(each.key for each in found.stops) == STOPS
     assert sum(each.state == "next" for each in found.stops) == (stop is not None)
     assert (found.next and found.next.key) == stop
+    if not planned.drinks:
+        assert {found["shop"].state, found["prepare"].state} == {"later"}
     if why is not None:
         assert (found.next or found["count"]).why == why
