@@ -77,8 +77,12 @@ def open_window(bar, theme, qtbot, tmp_path):
     """Opens real windows over the sample bar or another, all remembering in one file."""
     windows: list[MainWindow] = []
 
-    def open_one(hooks: WindowHooks | None = None, over: Bar | None = None) -> MainWindow:
-        state = keep_every_part_open(WindowState(tmp_path / "window.ini"))
+    def open_one(
+        hooks: WindowHooks | None = None, over: Bar | None = None, *, parts_open: bool = True
+    ) -> MainWindow:
+        state = WindowState(tmp_path / "window.ini")
+        if parts_open:
+            keep_every_part_open(state)
         window = MainWindow(over or bar, state, theme, hooks or WindowHooks())
         qtbot.addWidget(window, before_close_func=MainWindow.close_unasked)
         windows.append(window)

@@ -14,7 +14,6 @@ from PySide6.QtGui import (
     QHideEvent,
     QKeySequence,
     QResizeEvent,
-    QShortcut,
     QShowEvent,
 )
 from PySide6.QtWidgets import (
@@ -151,6 +150,8 @@ class Screen(RefusedInBanner, QWidget):
         self.banner = Banner()
         self.detail = DetailPanel(f"{self.title}: details")
         self.detail.followed.connect(self.follow)
+        self.more_action = self.new_action("More of the details", self.open_more, MORE_KEYS)
+        """Opens what else can be done with what the details show."""
         self._keep_folds()
         self.held = ""
         """Why nothing can be written just now; empty where it can."""
@@ -363,6 +364,10 @@ class Screen(RefusedInBanner, QWidget):
             layout.activate()  # or it would still be where it was before the page grew
         self.detail.verticalScrollBar().setValue(part.mapTo(page, QPoint(0, 0)).y())
 
+    def open_more(self) -> None:
+        """Offer what else can be done with what the details show."""
+        self.detail.bar.open_more()
+
     def focus_search(self) -> None:
         """Put the cursor into the search."""
         self.search.take_focus()
@@ -441,9 +446,8 @@ class Screen(RefusedInBanner, QWidget):
         in_order = QTimer(self, interval=0, singleShot=True)
         in_order.timeout.connect(lambda: order_tabs(self))
         folds.grown.connect(in_order.start)
-        QShortcut(QKeySequence(MORE_KEYS), self, self.detail.bar.open_more).setContext(
-            Qt.ShortcutContext.WidgetWithChildrenShortcut
-        )
+        self.more_action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        self.addAction(self.more_action)
 
     def _restore_layout(self) -> None:
         if self._restored:
