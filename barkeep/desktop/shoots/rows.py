@@ -90,7 +90,8 @@ def answer_for(shoot: Shoot, snapshot: Snapshot) -> ShootAnswer:
     then = as_of(shoot, snapshot)
     ready = mise_en_place(orders_of(shoot, then), then, on=then.on)
     found = plan(shoot, snapshot)
-    return ShootAnswer(shoot, snapshot, found, ready, stops_for(found, ready, snapshot))
+    stops = stops_for(found, ready, snapshot)
+    return ShootAnswer(shoot, snapshot, plan=found, mise=ready, stops=stops)
 
 
 def shoot_columns() -> tuple[Column[Shoot], ...]:

@@ -98,7 +98,10 @@ class DetailBar(QWidget):
 
     def _offer(self) -> None:
         acts, focused = self._acts, self._focused_words()
+        before = self.offers.shown
         self.offers.fill(acts.often, self._held)
+        if before != self.offers.shown:
+            self._folds.grow()  # a button that is new would be the last for the Tab key
         self.offers.setVisible(bool(acts))
         self._fill_menu(acts.more)
         reasons = [each.why_not(self._held) for each in acts.often]
