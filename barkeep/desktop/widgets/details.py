@@ -172,6 +172,9 @@ class DetailLine(QWidget):
     def fill(self, row: DetailRow, heading: str, label_width: int) -> None:
         """Show a fact; the quiet labels of a section are as wide as the widest of them."""
         with laid_out_once(self, self._body):
+            if self._head is not None and not self._head.isHidden():
+                self._head.hide()
+                forget_words(self._head)
             self._fill(row, heading, label_width)
         self.show()
 
@@ -196,8 +199,6 @@ class DetailLine(QWidget):
 
     def _fill(self, row: DetailRow, heading: str, label_width: int) -> None:
         self._column.setContentsMargins(0, PAD if heading else 0, 0, 0)
-        if self._head is not None:
-            self._head.hide()
         self._body.show()
         say(self._heading, heading)
         self._line.setVisible(bool(heading))
