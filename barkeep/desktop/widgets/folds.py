@@ -156,9 +156,11 @@ class FoldHead(QWidget):
         wanted = self.button.sizeHint().width() + self._tag.width() + 2 * UNIT
         wanted += self.brief.fontMetrics().horizontalAdvance(self.brief.text())
         beside = self._are_tags and wanted <= self.width()
-        way = QBoxLayout.Direction
-        self._row.setDirection(way.LeftToRight if beside else way.TopToBottom)
-        self._row.setStretch(1, 1 if beside else 0)
+        way = QBoxLayout.Direction.LeftToRight if beside else QBoxLayout.Direction.TopToBottom
+        if way != self._row.direction():
+            self._row.setDirection(way)
+            self._row.setStretch(1, 1 if beside else 0)
+            self.updateGeometry()  # one line is lower than two
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
