@@ -14,7 +14,7 @@ ROOT = Path(__file__).resolve().parent.parent
 FOUND = re.compile(r"unused (?P<kind>\w+) '(?P<name>\w+)'")
 
 CALLED_BY_QT = re.compile(
-    "createEditor|dragEnterEvent|dropEvent|dropMimeData|expandingDirections|filterAcceptsRow"
+    "contextMenuEvent|createEditor|dragEnterEvent|dropEvent|dropMimeData|expandingDirections|filterAcceptsRow"
     "|hasHeightForWidth|headerData|lessThan|mimeTypes|mouse[A-Z][A-Za-z]*Event|pathFromIndex"
     "|splitPath|supportedDropActions|takeAt"
 )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from datetime import datetime
 
 from barkeep.application.bar import Bar
@@ -24,13 +24,14 @@ from barkeep.domain.bar.shoots import (
     find_shoots,
 )
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.buying.for_shoot import stops_for
 from barkeep.domain.drink.costs import cost_in_words, cost_of_draws
 from barkeep.domain.phrases import counted
 from barkeep.domain.pouring.supply import Draw
 from barkeep.domain.shoots.drinks import orders_of, spec_of
 from barkeep.domain.shoots.log import not_taken_as_planned
 from barkeep.domain.shoots.menu import MenuLine
-from barkeep.domain.shoots.mise_en_place import Step, mise_en_place
+from barkeep.domain.shoots.mise_en_place import MiseEnPlace, Step, mise_en_place
 from barkeep.domain.shoots.plan import (
     Rescue,
     ShootPlan,
@@ -42,6 +43,7 @@ from barkeep.domain.shoots.plan import (
     plan,
     shortfall,
 )
+from barkeep.domain.shoots.stops import Stop, StopLine, StopState
 
 SHOOT_KEYS = """\
 a shoot in JSON:
@@ -71,6 +73,7 @@ LIST_KEYS = f"keys of the JSON:\n  shoots   a shoot each\n\n{SHOOT_KEYS}"
 SHOW_KEYS = f"""\
 keys of the JSON:
   shoot          the shoot
+  stops          key state (done, next, later, not needed) why on, idea to count
   mise_en_place  key when text done
 with --run-sheet: theme text; with --publish: theme text markdown
 
@@ -121,20 +124,39 @@ def show(arguments: Arguments, bar: Bar) -> Answer:
     if arguments.run_sheet or arguments.publish:
         text = _run_sheet(shoot, snapshot) if arguments.run_sheet else _publish(shoot, snapshot)
         return Answer(lambda: text, text["text"].rstrip("\n"))
-    steps = steps_of(shoot, snapshot)
+    ready = _ready(shoot, snapshot)
+    stops = stops_for(plan(shoot, snapshot), ready, snapshot)
     return Answer(
         lambda: {
             "shoot": shoot_json(shoot, snapshot),
-            "mise_en_place": [_step_json(each, shoot) for each in steps],
+            "stops": list(map(_stop_json, stops.stops)),
+            "mise_en_place": [_step_json(each, shoot) for each in ready.steps],
         },
-        _shown(shoot, steps, snapshot),
+        _shown(shoot, stops, ready.steps, snapshot),
     )
 
 
 def steps_of(shoot: Shoot, snapshot: Snapshot) -> tuple[Step, ...]:
     """The steps of a shoot's mise en place, with the bar as it will be on that day."""
+    return _ready(shoot, snapshot).steps
+
+
+def _ready(shoot: Shoot, snapshot: Snapshot) -> MiseEnPlace:
     then = as_of(shoot, snapshot)
-    return mise_en_place(orders_of(shoot, then), then).steps
+    return mise_en_place(orders_of(shoot, then), then)
+
+
+def _stop_json(stop: Stop) -> dict[str, object]:
+    return {"key": stop.key, "state": stop.state, "why": stop.why, "on": iso(stop.on)}
+
+
+_STOP_MARKS: Mapping[StopState, str] = {"done": "x", "next": ">", "later": "", "not needed": "-"}
+
+
+def _stops_shown(stops: StopLine) -> Iterator[str]:
+    """The stops from top to bottom, and what is next."""
+    for each in stops.stops:
+        yield f"  [{_STOP_MARKS[each.state] or ' '}] {each.word:8} {each.why}"
 
 
 def _run_sheet(shoot: Shoot, snapshot: Snapshot) -> dict[str, str]:
@@ -160,9 +182,13 @@ def _step_json(step: Step, shoot: Shoot) -> dict[str, object]:
     return {"key": step.key, "when": step.when, "text": step.text, "done": done}
 
 
-def _shown(shoot: Shoot, steps: tuple[Step, ...], snapshot: Snapshot) -> Iterator[str]:
+def _shown(
+    shoot: Shoot, stops: StopLine, steps: tuple[Step, ...], snapshot: Snapshot
+) -> Iterator[str]:
     starts = f" at {shoot.starts:%H:%M}" if shoot.starts else ""
     yield f"{shoot.theme} (#{shoot.id}), {shoot.on}{starts}, {shoot.state}"
+    yield ""
+    yield from _stops_shown(stops)
     yield ""
     if shoot.drinks:
         head = ("", "drink", "tests", "camera", "tasting", "poured with")

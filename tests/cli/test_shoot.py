@@ -64,8 +64,11 @@ def test_a_shoot_is_written_down_listed_shown_and_undone(barkeep, bar, shoot, pl
     assert list(drink.values()) == ["Request Stop", 1, 2, 0, False, []]
     assert planned in listed(shoot)
     answer = shoot("show", "signal", "--json").answer
-    assert list(answer) == ["shoot", "mise_en_place"] and answer["shoot"] == planned
+    assert list(answer) == ["shoot", "stops", "mise_en_place"] and answer["shoot"] == planned
     assert all(list(each) == ["key", "when", "text", "done"] for each in answer["mise_en_place"])
+    assert [each["key"] for each in answer["stops"]] == ["idea", "shop", "prepare", "film", "count"]
+    assert all(list(each) == ["key", "state", "why", "on"] for each in answer["stops"])
+    assert sum(each["state"] == "next" for each in answer["stops"]) == 1
     text = shoot("show", "Signal night").out
     assert text.startswith(f"Signal night (#{planned['id']}), {TODAY} at 18:30, idea\n")
     assert "1.  Request Stop      1       2        0" in text

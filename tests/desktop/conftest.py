@@ -14,7 +14,7 @@ from barkeep.application.bar import Bar
 from barkeep.desktop.look.theme import Theme
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
-from tests.desktop.pages import settle
+from tests.desktop.pages import keep_every_part_open, settle
 from tests.desktop.patience import WAIT_MS
 
 
@@ -78,8 +78,12 @@ def open_window(bar, theme, qtbot, tmp_path):
     """Opens real windows over the sample bar or another, all remembering in one file."""
     windows: list[MainWindow] = []
 
-    def open_one(hooks: WindowHooks | None = None, over: Bar | None = None) -> MainWindow:
+    def open_one(
+        hooks: WindowHooks | None = None, over: Bar | None = None, *, parts_open: bool = True
+    ) -> MainWindow:
         state = WindowState(tmp_path / "window.ini")
+        if parts_open:
+            keep_every_part_open(state)
         window = MainWindow(over or bar, state, theme, hooks or WindowHooks())
         qtbot.addWidget(window, before_close_func=MainWindow.close_unasked)
         windows.append(window)

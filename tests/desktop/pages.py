@@ -8,13 +8,14 @@ from dataclasses import dataclass, field
 from typing import Generic, TypeVar
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QLabel, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QWidget
 
 from barkeep.application.bar import Bar
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.screen import Screen, ScreenContext
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.shell.main_window import BarSignals
+from barkeep.desktop.shell.navigation import PAGES, PARTS
 from barkeep.desktop.widgets.notices import Toast
 from barkeep.errors import UserError
 
@@ -38,9 +39,48 @@ class Page(Generic[Page_]):
 
     def detail_texts(self) -> list[str]:
         """Everything the details say, top to bottom."""
-        page = self.screen.detail.widget()
-        labels = [each for each in page.findChildren(QLabel) if each.isVisibleTo(page)]
-        return [label.text() for label in labels if label.text()]
+        return said_in(self.screen.detail)
+
+
+def said_in(part: QWidget) -> list[str]:
+    """What labels and the lines of folds say, as they were made; what says nothing left out."""
+    told = [each for each in part.findChildren(QWidget) if each.isVisibleTo(part)]
+    says = [each for each in told if isinstance(each, QLabel) or each.property("fold")]
+    return [each.text() for each in says if each.text()]
+
+
+EVERY_PART_OPEN = "*=open"
+"""What is remembered of the details by who keeps every part of them open."""
+
+
+def keep_every_part_open(state: WindowState) -> WindowState:
+    """As after *Open every part* on each page: a test reads what stands in any part."""
+    for page in (*PAGES, *PARTS):
+        state.keep_text(f"{page.key}/folds", EVERY_PART_OPEN)
+    return state
+
+
+def offered_in_details(screen: Screen) -> list[str]:
+    """All that the details offer, those under More without their keys."""
+    bar = screen.detail.bar
+    more = [each for each in bar.more.menu().actions() if not each.isSeparator()]
+    return [
+        *(each.text() for each in bar.offers.shown),
+        *(each.text().partition("\t")[0] for each in more),
+    ]
+
+
+def do_in_details(screen: Screen, words: str, qtbot) -> None:
+    """Click what says these words in the details, else choose it under More."""
+    buttons = (each for each in screen.detail.findChildren(QPushButton) if each.text() == words)
+    found = next((each for each in buttons if each.isVisible()), None)
+    if found is not None:
+        qtbot.mouseClick(found, Qt.MouseButton.LeftButton)
+        return
+    entries = screen.detail.bar.more.menu().actions()
+    entry = next(each for each in entries if each.text().partition("\t")[0] == words)
+    assert entry.isEnabled()
+    entry.trigger()
 
 
 def settle(window, qtbot) -> None:
@@ -97,7 +137,7 @@ def shown_page(screen_class, bar, qtbot, folder, size=(1024, 640)) -> Iterator[P
     went: list[tuple[str, object]] = []
     context = context_over(
         bar,
-        WindowState(folder / "window.ini"),
+        keep_every_part_open(WindowState(folder / "window.ini")),
         background,
         Toast(host),
         go=lambda page, thing: went.append((page, thing)),

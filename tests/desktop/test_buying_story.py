@@ -5,13 +5,13 @@ from __future__ import annotations
 import pytest
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QGuiApplication
-from PySide6.QtWidgets import QApplication, QLabel, QPushButton
+from PySide6.QtWidgets import QApplication, QPushButton
 
 from barkeep.desktop.buying.shopping import WHAT, ShoppingDialog
 from barkeep.desktop.shell.what_if import WhatIfDialog
 from barkeep.domain.pouring.verdicts import verdicts
 from tests.desktop.audit import cut_off, focusable_without_name
-from tests.desktop.pages import settle
+from tests.desktop.pages import said_in, settle
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -53,8 +53,7 @@ def back_in(window, qtbot):
 
 
 def details(window) -> list[str]:
-    labels = window.current.detail.widget().findChildren(QLabel)
-    return [label.text() for label in labels if label.text()]
+    return said_in(window.current.detail)
 
 
 def plan_for(qtbot, window, budget: str):
@@ -222,7 +221,7 @@ def test_a_bar_on_paper_answers_everywhere_and_takes_nothing(small, qtbot):
     page = window.show_page("bottles")
     assert page.choose(min(each.id for each in window.bar.snapshot.bottles))
     assert "Clear Signal vodka" in details(window)
-    pushed = page.detail.widget().findChildren(QPushButton)
+    pushed = page.detail.findChildren(QPushButton)
     assert {each.isEnabled() for each in pushed if each.text() == "Count…"} == {False}
     window.show_page("next-bottle")
     window.current.add_current()  # as its button does

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QLabel
+from PySide6.QtWidgets import QApplication
 
-from tests.desktop.pages import settle
+from tests.desktop.pages import said_in, settle
 
 Keys = Qt.Key
 GENERAL = "Gin Fizz"
@@ -24,8 +24,7 @@ def window(open_window, qtbot):
 
 def details(window) -> str:
     """All that the details beside the list say."""
-    labels = window.current.detail.findChildren(QLabel)
-    return "\n".join(each.text() for each in labels if each.text())
+    return "\n".join(said_in(window.current.detail))
 
 
 def drink(window, qtbot, name: str):

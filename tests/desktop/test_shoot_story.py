@@ -7,7 +7,7 @@ import io
 import pytest
 from pypdf import PdfReader
 from PySide6.QtCore import QDate, Qt
-from PySide6.QtWidgets import QApplication, QLabel, QPushButton
+from PySide6.QtWidgets import QApplication, QPushButton
 
 from barkeep.desktop.buying.shopping import ShoppingDialog
 from barkeep.desktop.drink.camera_sheet import CameraSheet
@@ -16,7 +16,7 @@ from barkeep.desktop.publishing import output as publish_output
 from barkeep.desktop.shoots.log import SPILLED, LogDialog
 from barkeep.desktop.shoots.run_sheet import RunSheetDialog
 from tests.desktop.buying.test_shopping import tick
-from tests.desktop.pages import settle
+from tests.desktop.pages import do_in_details, offered_in_details, said_in, settle
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -38,7 +38,7 @@ def gone(before, after, title):
 
 
 def said(page):
-    return [each.text() for each in page.findChildren(QLabel)]
+    return said_in(page)
 
 
 def button(page, text):
@@ -79,7 +79,7 @@ def test_a_whole_shoot(window, bar, qtbot, tmp_path, monkeypatch):
     words = said(screen.page)
     assert "No: 2 lines run out." in words
     assert "Sand in the Points lacks 88.7 ml of mezcal, for 3 of 3 serves." in words
-    click(screen.page, qtbot, "Use blanco tequila in Sand in the Points")
+    do_in_details(screen, "Use blanco tequila in Sand in the Points", qtbot)
     settle(window, qtbot)
     words = said(screen.page)
     assert "No: one line runs out." in words
@@ -99,7 +99,7 @@ def test_a_whole_shoot(window, bar, qtbot, tmp_path, monkeypatch):
     assert sum(made.values()) == pytest.approx(sum(start.values()) - 3.0 + 395.0)
 
     # What is still short is bought, and goes into the bar.
-    click(screen.page, qtbot, "Shopping…")
+    do_in_details(screen, "Shopping…", qtbot)
     shopping = screen.dialog
     assert isinstance(shopping, ShoppingDialog)
     shopping.with_pars.setChecked(False)
@@ -115,9 +115,9 @@ def test_a_whole_shoot(window, bar, qtbot, tmp_path, monkeypatch):
     before = levels(bar)
 
     # The run sheet as a PDF.
-    click(screen.page, qtbot, "Plan it")
+    do_in_details(screen, "Plan it", qtbot)
     settle(window, qtbot)
-    click(screen.page, qtbot, "Run sheet…")
+    do_in_details(screen, "Run sheet…", qtbot)
     sheet = screen.dialog
     assert isinstance(sheet, RunSheetDialog)
     qtbot.waitUntil(lambda: sheet.ready and not window.background.is_busy)
@@ -134,7 +134,7 @@ def test_a_whole_shoot(window, bar, qtbot, tmp_path, monkeypatch):
     assert "blanco tequila" in printed.lower()
 
     # On camera, stepped through by keys and a tap.
-    click(screen.page, qtbot, "On camera")
+    do_in_details(screen, "On camera", qtbot)
     camera = screen.dialog
     assert isinstance(camera, CameraSheet)
     qtbot.keyClick(camera, Keys.Key_Space)
@@ -146,9 +146,9 @@ def test_a_whole_shoot(window, bar, qtbot, tmp_path, monkeypatch):
     qtbot.keyClick(camera, Keys.Key_Escape)
 
     # Logged with another round of all, a spill and a count; to the millilitre.
-    click(screen.page, qtbot, "It is filmed")
+    do_in_details(screen, "It is filmed", qtbot)
     settle(window, qtbot)
-    click(screen.page, qtbot, "Log it…")
+    do_in_details(screen, "Log it…", qtbot)
     log = screen.dialog
     assert isinstance(log, LogDialog)
     log.draft.count(54, "150 ml")
@@ -177,7 +177,7 @@ def test_a_whole_shoot(window, bar, qtbot, tmp_path, monkeypatch):
     window.undo()
     settle(window, qtbot)
     assert levels(bar) == before
-    click(screen.page, qtbot, "Log it…")
+    do_in_details(screen, "Log it…", qtbot)
     qtbot.mouseClick(screen.dialog.write_button, Qt.MouseButton.LeftButton)
     settle(window, qtbot)
     assert gone(before, levels(bar), "Marrow Hill Tarpaulin white rum") == pytest.approx(
@@ -193,7 +193,7 @@ def test_a_day_to_come_cannot_be_filmed_yet(window, bar, qtbot):
     (ahead,) = [each for each in bar.snapshot.shoots if each.state == "planned"]
     screen.show_thing(ahead.id)
     settle(window, qtbot)
-    filmed = button(screen.page, "It is filmed")
+    filmed = button(screen.detail, "It is filmed")
     filmed.setFocus()
     qtbot.keyClick(filmed, Keys.Key_Space)
     settle(window, qtbot)
@@ -209,8 +209,8 @@ def test_a_day_to_come_cannot_be_filmed_yet(window, bar, qtbot):
     assert (screen.current.state, screen.current.on) == ("filmed", today)
     assert screen.banner.text == ""
     assert window.toast.text == f"{ahead.theme}: filmed today, {today}, not on {ahead.on}"
-    assert screen.view.hasFocus() and button(screen.page, "Log it…").isVisible()
-    speaks_of_its_log(screen.page)
+    assert screen.view.hasFocus() and button(screen.detail, "Log it…").isVisible()
+    speaks_of_its_log(screen)
     window.undo()
     settle(window, qtbot)
     assert (screen.current.state, screen.current.on) == ("planned", ahead.on)
@@ -226,9 +226,9 @@ def test_a_day_to_come_cannot_be_filmed_yet(window, bar, qtbot):
     screen.dialog.reject()
 
 
-def speaks_of_its_log(page):
+def speaks_of_its_log(screen):
     """Of the sample's shoot ahead, of which three lines were not there, once it is filmed."""
-    words = said(page)
+    words = said(screen.page)
     assert words[words.index("The log") + 1] == (
         "It is filmed; its log is still to be written, and cannot take 3 lines as planned."
     )
@@ -245,7 +245,8 @@ def speaks_of_its_log(page):
     assert "Marrow Hill Tarpaulin white rum: 177 ml" in words[at:]
     gone = ("Can it all be poured?", "Runs out", "Mise en place", "To draw from", "Or leave out")
     assert not [each for each in words if each.startswith(gone)]
-    offered = [each.text() for each in page.findChildren(QPushButton)]
+    offered = [each.text() for each in screen.page.findChildren(QPushButton)]
+    offered += offered_in_details(screen)
     assert not {"Shopping…", "Make…"} & {*offered} and "Pour otherwise…" in offered
     assert not [each for each in offered if each.startswith("Use ")]
 
@@ -257,7 +258,7 @@ def test_a_log_that_is_refused_keeps_what_was_typed(window, bar, qtbot):
     (filmed,) = [each for each in bar.snapshot.shoots if each.state == "filmed"]
     screen.show_thing(filmed.id)
     settle(window, qtbot)
-    click(screen.page, qtbot, "Log it…")
+    do_in_details(screen, "Log it…", qtbot)
     log = screen.dialog
     qtbot.waitUntil(log.table.hasFocus)
     qtbot.keyClicks(log.table, "75+")

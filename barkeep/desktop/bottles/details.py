@@ -20,8 +20,8 @@ from barkeep.desktop.bottles.rows import (
     use_by_in_words,
 )
 from barkeep.desktop.look.metrics import HALF, PAD, TypeSize, scaled
-from barkeep.desktop.widgets.details import DetailRow, DetailSection, in_pairs
-from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.details import DetailRow, DetailSection
+from barkeep.desktop.widgets.labels import Link, text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 from barkeep.desktop.widgets.levels import LevelGauge
 from barkeep.domain.bottles.bottle import Bottle, Entry
@@ -43,14 +43,16 @@ LedgerSteps = Sequence[tuple[Entry, float]]
 
 
 GAUGE_WIDTH = 84
+EVERY_ENTRY = "every entry"
+"""Where the link below the newest entries leads."""
 NEWEST = 25
 """So many ledger entries are shown at first."""
 
 
 class BottleOverview(QWidget):
-    """The drawn bottle, the level in words beside it, its history and what can be done."""
+    """The drawn bottle, the level in words beside it, and its history."""
 
-    def __init__(self, row: BottleRow, steps: LedgerSteps, acts: Sequence[QWidget] = ()) -> None:
+    def __init__(self, row: BottleRow, steps: LedgerSteps) -> None:
         super().__init__()
         self.setMinimumWidth(scaled(WIDTH))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
@@ -67,7 +69,7 @@ class BottleOverview(QWidget):
         top = row_of(
             self.gauge, wide(column_of(SPRING, *self._words(row), SPRING, gap=HALF)), gap=PAD
         )
-        column_of(top, self.line, in_pairs(acts), on=self)
+        column_of(top, self.line, on=self)
 
     def _words(self, row: BottleRow) -> Iterator[QWidget]:
         bottle, unit = row.bottle, row.bottle.product.unit
@@ -96,22 +98,43 @@ def sections_of(
     found = [DetailSection("Label", tuple(_facts(row, ingredient, currency)))]
     notes = tuple(_cautions(row, ingredient))
     if notes:
-        found.insert(0, DetailSection("Look out", notes))
+        found.insert(0, _look_out(notes, row, ingredient))
     if payments:
-        found.append(DetailSection("Paid", tuple(_paid(payments, currency, row.on))))
-    found.append(DetailSection("Dates", tuple(_dates(row, ingredient))))
+        paid = tuple(_paid(payments, currency, row.on))
+        found.append(DetailSection("Paid", paid, fold="paid", brief=paid[0].text))
+    dates = tuple(_dates(row, ingredient))
+    brief = " · ".join(f"{each.label} {each.text}" for each in dates[1:4])
+    found.append(DetailSection("Dates", dates, fold="dates", brief=brief))
     if container.shape is not None:
-        found.append(DetailSection("Measuring", tuple(_measuring(row.bottle, container))))
+        measuring = tuple(_measuring(row.bottle, container))
+        brief = f"Empty: {measuring[0].text}"
+        found.append(DetailSection("Measuring", measuring, fold="measuring", brief=brief))
     heading = "Ledger" if len(steps) < 2 else f"Ledger, {len(steps)} entries"
-    found.append(DetailSection(heading, ledger_rows(row, steps, all_entries=all_entries)))
+    entries = ledger_rows(row, steps, all_entries=all_entries)
+    brief = f"Last: {entries[0].text}, {entries[0].label}" if entries else ""
+    found.append(DetailSection(heading, entries, fold="ledger", brief=brief))
     return tuple(found)
 
 
+def _look_out(
+    notes: tuple[DetailRow, ...], row: BottleRow, ingredient: Ingredient
+) -> DetailSection:
+    """The cautions of a bottle in a line of tags, which opens to all of it."""
+    tags = [each.label for each in notes if each.label != "Allergens"]
+    tags += list(ingredient.allergens)
+    brief = capitalised(" · ".join(tags).lower())
+    tone = "danger" if row.past else "warning"
+    return DetailSection("Look out", notes, fold="cautions", brief=brief, tone=tone)
+
+
 def ledger_rows(row: BottleRow, steps: LedgerSteps, *, all_entries: bool) -> tuple[DetailRow, ...]:
-    """The entries, newest first, each with the level after it."""
+    """The entries, newest first, each with the level after it; of many a link to the rest."""
     newest = list(reversed(steps))
     shown = newest if all_entries else newest[:NEWEST]
-    return tuple(_entry(row, entry, level) for entry, level in shown)
+    rows = tuple(_entry(row, entry, level) for entry, level in shown)
+    if len(shown) == len(newest):
+        return rows
+    return (*rows, DetailRow("", parts=(Link(f"Show all {len(newest)} entries", EVERY_ENTRY),)))
 
 
 def _entry(row: BottleRow, entry: Entry, level: float) -> DetailRow:

@@ -8,13 +8,13 @@ from functools import partial
 from typing import Any
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QAction, QKeyEvent, QKeySequence
-from PySide6.QtWidgets import QMenu, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtGui import QAction, QKeyEvent
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from barkeep.application.bar import Bar
 from barkeep.application.done import Done
 from barkeep.application.finding import OfCode, find_by_code, is_code
-from barkeep.desktop.bottles.details import NEWEST, BottleOverview, sections_of
+from barkeep.desktop.bottles.details import EVERY_ENTRY, BottleOverview, sections_of
 from barkeep.desktop.bottles.facts import (
     FactDialog,
     FactTask,
@@ -54,6 +54,7 @@ from barkeep.desktop.screens.table_screen import TableScreen, on_activated, one_
 from barkeep.desktop.widgets.buttons import button, held_for, offer, primary_button
 from barkeep.desktop.widgets.chips import FilterChips, FlowLayout
 from barkeep.desktop.widgets.delegates import LevelDelegate
+from barkeep.desktop.widgets.detail_bar import DetailActs
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bottles.bottle import Bottle, Product
@@ -89,35 +90,15 @@ OF_ONE_BOTTLE = (
     *("tare", "full", "dasher", "house", "use_by", "label", "paid"),
     *("again", "remove"),
 )
+FACTS = ("tare", "full", "dasher", "house", "use_by", "label", "paid")
+OFTEN = 2
+"""So many of what fits a bottle are offered at once."""
 OF_THE_COUNT = ("write", "leave")
 IN_THE_LIST = (*OF_ONE_BOTTLE, "up", "down")
 USE_UP = "&Use up what goes off"
 AS_PICTURE, AS_LIST = "Show the shelf as a p&icture", "Show the shelf as a l&ist"
 LOOK = "bottles/look"
 """Where the window remembers whether the shelf is shown as a picture."""
-
-
-def _push_button(key: str, action: QAction) -> QPushButton:
-    """A button that does what the action does, and says its shortcut."""
-    words = action.text().replace("&", "")
-    brief = next(each.brief for each in DOINGS if each.key == key)
-    made = button(brief or words, action.trigger)
-    keys = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
-    made.setAccessibleName(words)
-    made.setToolTip(f"{words} ({keys})" if keys else words)
-    if why := held_for(action):
-        offer(made, why)
-    return made
-
-
-def _menu_button(actions: Sequence[QAction]) -> QPushButton:
-    """A button that offers actions in a menu of its own."""
-    made = QPushButton("More")
-    made.setAccessibleName("More for this bottle")
-    menu = QMenu(made)
-    menu.addActions(actions)
-    made.setMenu(menu)
-    return made
 
 
 def _why_not(key: str, *, counting: bool, chosen: bool) -> str:
@@ -265,6 +246,10 @@ class BottlesScreen(TableScreen[BottleRow]):
         if isinstance(thing, str):
             self.search.set_text(thing)
 
+    def follow(self, to: str) -> None:
+        if to == EVERY_ENTRY:
+            self._show_all_entries()
+
     def unsaved(self) -> str:
         many = len(self.count)
         if not many:
@@ -297,19 +282,23 @@ class BottlesScreen(TableScreen[BottleRow]):
             all_entries=everything,
             payments=self.context.bar.paying.of(row.bottle.product.id),
         )
-        actions = self.actions_by_key
-        acts = [_push_button(key, actions[key]) for key in _fitting(row.bottle)]
-        acts.append(_menu_button([actions[key] for key in _facts_of(row.bottle)]))
-        more = []
-        if len(steps) > NEWEST and not everything:
-            more.append(button(f"Show all {len(steps)} entries", self._show_all_entries))
         self.detail.show_details(
             row.bottle.product.name,
             row.bottle.product.maker or row.ingredient,
             sections,
-            top=BottleOverview(row, steps, acts),
-            buttons=more,
+            top=BottleOverview(row, steps),
+            acts=self._acts_on(row.bottle),
         )
+
+    def _acts_on(self, bottle: Bottle) -> DetailActs:
+        """What fits its state first; then all else that is done with one bottle."""
+        actions, brief = self.actions_by_key, {each.key: each.brief for each in DOINGS}
+        fitting = _fitting(bottle)
+        often = [self.offered(actions[key], brief[key]) for key in fitting[:OFTEN]]
+        rest = (*fitting[OFTEN:], *_facts_of(bottle), *OF_ONE_BOTTLE, "up", "down", "use_up")
+        left = [key for key in dict.fromkeys(rest) if key not in fitting[:OFTEN]]
+        known = [key for key in left if key not in FACTS or key in _facts_of(bottle)]
+        return DetailActs(tuple(often), tuple(self.offered(actions[key]) for key in known))
 
     # What the user does
 

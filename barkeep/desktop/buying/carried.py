@@ -12,13 +12,13 @@ from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
-from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.charts import BarsChart, Mark
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.offered import Offered
 from barkeep.domain.bar.changes import Changes
 from barkeep.domain.bar.to_buy import ToBuy
 from barkeep.domain.buying.reliance import Carried, Reliance, reliance
@@ -112,10 +112,6 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
             "bottles, what carries most first",
             "drinks lost without it, hollow: made worse; ▼ low",
         )
-        self._buttons = (
-            button(ADD, self.add_current, "price"),
-            button("Show the bottle", self._show_bottle),
-        )
         self._prepare_page()
 
     # What the user does
@@ -175,7 +171,7 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
             bottle.product.title,
             kind_line(row, self._tree),
             sections,
-            buttons=self._buttons,
+            acts=self.listing_acts(Offered("Show the bottle", self._show_bottle, writes=False)),
         )
 
     def likely_on_paper(self) -> tuple[str, str]:

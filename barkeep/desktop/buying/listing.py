@@ -6,6 +6,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from barkeep.desktop.screens.parts import OfParts
+from barkeep.desktop.widgets.detail_bar import DetailActs
+from barkeep.desktop.widgets.offered import Offered
 from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.bar.to_buy import ToBuy, with_to_buy
@@ -36,6 +38,11 @@ class ListingScreen(OfParts):
         others = None if before is None else replace(before, to_buy=now.to_buy)
         if changes != {Part.SETTINGS} or others != now:
             super().notice(changes)
+
+    def listing_acts(self, *others: Offered) -> DetailActs:
+        """What is done with a row: it goes on the shopping list; and what else there is."""
+        add = next(each for each in self.bar_actions if each.text().replace("&", "") == ADD)
+        return DetailActs((self.offered(add), *others))
 
     def put_on_list(self, things: Sequence[ToBuy]) -> None:
         """Put these on the list, and say so; what is on it already is not bought twice."""

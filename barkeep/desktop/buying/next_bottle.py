@@ -14,11 +14,11 @@ from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
-from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.desktop.widgets.offered import Offered
 from barkeep.domain.bar.changes import Changes
 from barkeep.domain.buying.next_bottle import next_bottle, unweighed
 from barkeep.domain.buying.packages import purchase_of
@@ -84,6 +84,8 @@ def family_line(candidate: Candidate, tree: FamilyTree) -> str:
 
 
 NO_PRICE = "not known"
+IN_BRIEF = 3
+"""So many names stand for all where they are folded."""
 
 
 class NextBottleScreen(ListingScreen, TableScreen[Candidate]):
@@ -162,7 +164,9 @@ class NextBottleScreen(ListingScreen, TableScreen[Candidate]):
                 DetailRow(names, picture="verdict-one-short", tone="one_short")
                 for names in _listed(row.nearest)
             )
-            sections.append(DetailSection(f"Then one short ({len(row.nearest)})", near))
+            heading = f"Then one short ({len(row.nearest)})"
+            brief = ", ".join(row.nearest[:IN_BRIEF])
+            sections.append(DetailSection(heading, near, fold="nearest", brief=brief))
         asked = tuple(
             DetailRow(each, picture="warning", tone="warning")
             for each in unweighed(self.context.bar.snapshot)
@@ -174,10 +178,9 @@ class NextBottleScreen(ListingScreen, TableScreen[Candidate]):
             self._tree.name(row.ingredient),
             f"{family_line(row, self._tree)} · price {price}",
             sections,
-            buttons=[
-                button(ADD, self.add_current, "price"),
-                button("What stands in?", self._ask_for_stand_ins),
-            ],
+            acts=self.listing_acts(
+                Offered("What stands in?", self._ask_for_stand_ins, writes=False)
+            ),
         )
 
     def add_current(self) -> None:

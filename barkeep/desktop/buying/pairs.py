@@ -13,7 +13,6 @@ from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
-from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
@@ -98,7 +97,6 @@ class PairsScreen(ListingScreen, TableScreen[Pair]):
         super().__init__(context, pair_columns(self._tree, self._currency), empty, parent)
         self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")
         self.closeness.chosen.connect(lambda _choice: self.refresh(frozenset()))
-        self._buttons = (button(f"{ADD}", self.add_current, "price"),)
         self.add_filter(self.closeness)
         self.add_parts()
         set_widths(self.view, (170, 116, 70, 84))
@@ -142,7 +140,7 @@ class PairsScreen(ListingScreen, TableScreen[Pair]):
                 sections.append(DetailSection(heading, tuple(_turned(alone))))
         price = price_of(row, self._currency)
         self.detail.show_details(
-            names_of(row, self._tree), f"price {price}", sections, buttons=self._buttons
+            names_of(row, self._tree), f"price {price}", sections, acts=self.listing_acts()
         )
 
     def likely_on_paper(self) -> tuple[str, str]:

@@ -168,7 +168,6 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
         self.chart = StepsChart(
             "Bottles bought against drinks that can be made", "bottles bought", "drinks makeable"
         )
-        self._step_buttons = (button(ADD, self.add_current, "price"),)
         self._prepare_fields()
         self._prepare_page()
 
@@ -248,7 +247,7 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
             self._tree.name(step.bought.ingredient),
             f"{SHOP_NAMES[step.shop]} · {bought}",
             sections,
-            buttons=self._step_buttons,
+            acts=self.listing_acts(),
         )
 
     def _show_plan(self, plan: Plan) -> None:

@@ -6,15 +6,17 @@ from collections.abc import Callable, Hashable, Iterator, Sequence
 from functools import partial
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QApplication, QCheckBox, QStackedWidget, QVBoxLayout, QWidget
 
 from barkeep.application.pouring import riff_with
 from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS, AllCautionsDialog
-from barkeep.desktop.drink.analysis_view import before_you_pour, correction_words
+from barkeep.desktop.drink.analysis_view import correction_words
 from barkeep.desktop.drink.bases import base_of
+from barkeep.desktop.drink.cautions_in_brief import minded_section
 from barkeep.desktop.drink.finding import Finding, language_as_help
 from barkeep.desktop.drink.parts import TONIGHT
-from barkeep.desktop.drink.pour_panel import POUR_KEYS, PourPanel, minded_row
+from barkeep.desktop.drink.pour_panel import POUR_KEYS, PourPanel
 from barkeep.desktop.drink.pour_view import PourAsked, pour_asked, pour_seen
 from barkeep.desktop.drink.tonight_filters import CLEAR_KEYS, TonightFilters
 from barkeep.desktop.drink.tonight_rows import Answered, TonightRow, answered, tonight_columns
@@ -32,16 +34,18 @@ from barkeep.desktop.screens.parts import OfParts
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.screens.worked_out import WorkedOut
-from barkeep.desktop.widgets.buttons import button, number_field, offer
+from barkeep.desktop.widgets.buttons import number_field, offer
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
 from barkeep.desktop.widgets.delegates import (
     VerdictDelegate,
 )
+from barkeep.desktop.widgets.detail_bar import DetailActs
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.drink_picture import DrinkPictureView
 from barkeep.desktop.widgets.empty_state import WIDER, EmptyState
 from barkeep.desktop.widgets.fields import labelled
 from barkeep.desktop.widgets.layouts import Card
+from barkeep.desktop.widgets.offered import Offered
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.domain.bar.snapshot import Snapshot
@@ -145,12 +149,6 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         self.filters = TonightFilters()
         self.greeting = Greeting()
         self._badge, self._picture = VerdictBadge("short"), DrinkPictureView()
-        self._buttons = (
-            button("Open the spec", self._open_spec),
-            button(ALL_CAUTIONS, self.show_all_cautions),
-            button(POUR, self.pour_current, "pour"),
-        )
-        """With the badge and the picture the details' own, from the first on."""
         self._prepare_filters()
         self._prepare_greeting()
         self._prepare_pouring()
@@ -246,7 +244,10 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         if correction:
             balance = DetailRow(correction, label="Balance", picture="stand-ins", tone="stand_in")
             lines = (*lines, balance)
-        sections = [DetailSection("What goes in", lines)]
+        sections = [
+            *minded_section(row.minded, row.notices),
+            DetailSection("What goes in", lines),
+        ]
         first = make_first(row.lines, self._tree) if row.makeable else ""
         if first:
             sections.insert(0, DetailSection("First", (_first(first),)))
@@ -255,12 +256,11 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
             sections.append(DetailSection("Garnish", told))
         if row.then:
             after = f"After {serves_of(row.serves)}"
-            sections.append(DetailSection(after, tuple(_followings(row, self._tree))))
-        if minded := tuple(map(minded_row, before_you_pour(row.minded, row.notices))):
-            sections.append(DetailSection("Before you pour", minded))
+            sections.append(DetailSection(after, tuple(_followings(row, self._tree)), fold="after"))
         if row.spec.method:
-            sections.append(DetailSection("Method", (DetailRow(row.spec.method),)))
-        sections.append(DetailSection("Care", (DetailRow(IN_GENERAL),)))
+            method = (DetailRow(row.spec.method),)
+            sections.append(DetailSection("Method", method, fold="method", opens=True))
+        sections.append(DetailSection("Care", (DetailRow(IN_GENERAL),), fold="care"))
         self._badge.show_verdict(row.verdict)
         self.detail.show_details(
             row.spec.name,
@@ -268,9 +268,17 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
             sections,
             top=self._badge,
             beside=self._picture,
-            buttons=self._buttons,
+            acts=self._acts_on(row),
         )
         self._picture.show_picture(poured_picture(row, self.context.bar.snapshot))
+
+    def _acts_on(self, row: Drink) -> DetailActs:
+        """What is done with a drink; where something is missing, that first."""
+        return_keys = QKeySequence(Qt.Key.Key_Return)
+        spec = Offered("Open the spec", self._open_spec, keys=_native(return_keys), writes=False)
+        pour = Offered(POUR, self.pour_current, keys=_native(QKeySequence(POUR_KEYS)))
+        cautions = Offered(ALL_CAUTIONS, self.show_all_cautions, writes=False)
+        return DetailActs((pour, spec) if row.missing else (spec, pour), (cautions,))
 
     def show_all_cautions(self) -> None:
         """Show every caution of the chosen drink, with its authority."""
@@ -580,6 +588,10 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
                 lambda: bar.specs.add([riff_with(spec, chosen, name, bar.snapshot)]),
                 say=f"{name} is in your book, a riff of {spec.name}",
             )
+
+
+def _native(keys: QKeySequence) -> str:
+    return keys.toString(QKeySequence.SequenceFormat.NativeText)
 
 
 def _first(words: str) -> DetailRow:

@@ -19,10 +19,12 @@ from barkeep.desktop.widgets.buttons import button, number_field, offer
 from barkeep.desktop.widgets.charts import DaysChart, Mark, Tick
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
 from barkeep.desktop.widgets.delegates import VERDICT_ROLE, VerdictDelegate
+from barkeep.desktop.widgets.detail_bar import NO_ACTS, DetailActs
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.fields import labelled
 from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.offered import Offered
 from barkeep.domain.bar.changes import Changes
 from barkeep.domain.phrases import as_sentence, counted
 from barkeep.domain.pouring.memory import Memory
@@ -92,9 +94,11 @@ class UseUpScreen(OfParts, TableScreen[UsedIn]):
         self.asking = LongQuestion(context.background.aside(self.key), self)
         self.said = text_label("", quiet=True, wrap=True)
         self.chart = DaysChart("Days by which things should be used")
-        self._buttons = (
-            button("Open the spec", self._open_spec),
-            button("Show it in Tonight", self._show_tonight),
+        self._acts = DetailActs(
+            (
+                Offered("Open the spec", self._open_spec, writes=False),
+                Offered("Show it in Tonight", self._show_tonight, writes=False),
+            )
         )
         self._prepare_page()
 
@@ -141,7 +145,7 @@ class UseUpScreen(OfParts, TableScreen[UsedIn]):
             self.detail.clear()
             return
         title = "What goes off" if row is None else row.spec.name
-        self.detail.show_details(title, "", sections, buttons=() if row is None else self._buttons)
+        self.detail.show_details(title, "", sections, acts=NO_ACTS if row is None else self._acts)
 
     def _refused(self, error: UserError) -> None:
         self.waiting.end(self.key)

@@ -8,8 +8,14 @@ from functools import partial
 from itertools import pairwise
 from typing import ClassVar, TypeVar, cast
 
-from PySide6.QtCore import QPoint, QSize, Qt
-from PySide6.QtGui import QAction, QHideEvent, QKeySequence, QResizeEvent, QShowEvent
+from PySide6.QtCore import QPoint, QSize, Qt, QTimer
+from PySide6.QtGui import (
+    QAction,
+    QHideEvent,
+    QKeySequence,
+    QResizeEvent,
+    QShowEvent,
+)
 from PySide6.QtWidgets import (
     QAbstractButton,
     QAbstractItemView,
@@ -39,12 +45,15 @@ from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.widgets.buttons import hold
 from barkeep.desktop.widgets.chips import FlowLayout
+from barkeep.desktop.widgets.detail_bar import MORE_KEYS
 from barkeep.desktop.widgets.details import DetailPanel
 from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.desktop.widgets.folds import Folds
 from barkeep.desktop.widgets.labels import quiet_line, text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.list_keys import ListKeys, keys_of
 from barkeep.desktop.widgets.notices import Banner, Toast
+from barkeep.desktop.widgets.offered import Offered
 from barkeep.desktop.widgets.search_field import SearchField
 from barkeep.desktop.widgets.waiting import Waiting
 from barkeep.domain.bar.changes import EVERYTHING, Changes, Part
@@ -151,6 +160,12 @@ class Screen(RefusedInBanner, QWidget):
         """Says what is being worked on, beside the summary."""
         self.banner = Banner()
         self.detail = DetailPanel(f"{self.title}: details")
+        self.detail.followed.connect(self.follow)
+        self.more_action = self.new_action("More of the details", self.open_more, MORE_KEYS)
+        """Opens what else can be done with what the details show."""
+        self._keep_folds()
+        self.held = ""
+        """Why nothing can be written just now; empty where it can."""
         self.splitter = QSplitter(Qt.Orientation.Horizontal)
         self.list_stack: ListStack | None = None
         self.list_keys: ListKeys | None = None
@@ -218,8 +233,21 @@ class Screen(RefusedInBanner, QWidget):
         action.triggered.connect(lambda: act())
         return action
 
+    def offered(self, action: QAction, text: str = "") -> Offered:
+        """An action of this page as the details offer it; `text` where that is to be shorter."""
+        return Offered(
+            text or action.text().replace("&", ""),
+            action.trigger,
+            name=action.text().replace("&", ""),
+            keys=action.shortcut().toString(QKeySequence.SequenceFormat.NativeText),
+            unless=str(action.property("unless") or ""),
+            writes=action.text() not in self.only_looks,
+        )
+
     def hold(self, reason: str) -> None:
         """Offer nothing that writes, for a reason; all of it again once that is empty."""
+        self.held = reason
+        self.detail.bar.hold(reason)
         for action in self.bar_actions:
             if action.text() not in self.only_looks:
                 hold(action, reason)
@@ -238,6 +266,9 @@ class Screen(RefusedInBanner, QWidget):
     def clear_filters(self) -> None:
         """Show every row; a screen with filters of its own clears those as well."""
         self.search.clear()
+
+    def follow(self, to: str) -> None:
+        """Go where a link in the details leads."""
 
     def unsaved(self) -> str:
         """One sentence on what is not in the bar as the window closes, empty for nothing."""
@@ -363,6 +394,10 @@ class Screen(RefusedInBanner, QWidget):
         if self.list_keys is not None:
             self.list_keys.find_next(by)
 
+    def open_more(self) -> None:
+        """Offer what else can be done with what the details show."""
+        self.detail.bar.open_more()
+
     def focus_search(self) -> None:
         """Put the cursor into the search."""
         self.search.take_focus()
@@ -424,6 +459,18 @@ class Screen(RefusedInBanner, QWidget):
     def hideEvent(self, event: QHideEvent) -> None:
         super().hideEvent(event)
         self.save_layout()
+
+    def _keep_folds(self) -> None:
+        """Which parts of the details are open is remembered for this kind of page."""
+        folds: Folds = self.detail.folds
+        name = f"{self.key}/folds"
+        folds.take(self.context.state.text(name))
+        folds.turned.connect(lambda: self.context.state.keep_text(name, folds.words))
+        in_order = QTimer(self, interval=0, singleShot=True)
+        in_order.timeout.connect(lambda: order_tabs(self))
+        folds.grown.connect(in_order.start)
+        self.more_action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        self.addAction(self.more_action)
 
     def _restore_layout(self) -> None:
         if self._restored:

@@ -186,8 +186,8 @@ class TableScreen(Screen, Generic[Row]):
         if self.shown.rowCount():
             self._make_current(self.shown.index(0, 0))
         else:
-            self.show_row(None)
             self.offer_actions()
+            self.show_row(None)
 
     def _make_current(self, index: QModelIndex) -> None:
         flags = QItemSelectionModel.SelectionFlag.ClearAndSelect
@@ -196,8 +196,8 @@ class TableScreen(Screen, Generic[Row]):
         self.view.scrollTo(index)
 
     def _on_current(self, current: QModelIndex, _previous: QModelIndex) -> None:
+        self.offer_actions()  # before the details, which offer the same
         self.show_row(self.shown.row(current) if current.isValid() else None)
-        self.offer_actions()
 
     def _on_searched(self, _text: str) -> None:
         self.filter_again()

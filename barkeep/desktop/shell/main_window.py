@@ -456,7 +456,7 @@ class MainWindow(QMainWindow):
         """Show what the keyboard can do."""
         groups = (
             ("Everywhere", self.actions_.all),
-            (self.current.title, self.current.bar_actions),
+            (self.current.title, (*self.current.bar_actions, self.current.more_action)),
         )
         ShortcutsDialog(groups, self).open()
 

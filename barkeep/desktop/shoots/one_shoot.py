@@ -25,16 +25,19 @@ from barkeep.desktop.shoots.rows import (
     serves_in_words,
     shortfalls,
     things_to_make,
+    used_in_brief,
     when_in_words,
 )
+from barkeep.desktop.shoots.stop_line import StopLinePicture
 from barkeep.desktop.widgets.details import DetailRow
+from barkeep.desktop.widgets.folds import Folds
+from barkeep.desktop.widgets.offered import Offered, OfferedRow
 from barkeep.desktop.widgets.refilled import (
     FilledColumn,
-    Offered,
-    OfferedRow,
     Piece,
     TickRow,
     fact,
+    fold_line,
     heading,
     note,
     offered_row,
@@ -42,10 +45,13 @@ from barkeep.desktop.widgets.refilled import (
     words,
 )
 from barkeep.domain.bar.shoots import LoggedBottle
+from barkeep.domain.phrases import capitalised, counted
 from barkeep.domain.shoots.drinks import spec_of
 from barkeep.domain.shoots.making_ahead import ToMake
 from barkeep.domain.shoots.mise_en_place import Step
 from barkeep.domain.shoots.plan import Rescue, past_by_then
+from barkeep.domain.shoots.stops import StopLine
+from barkeep.errors import spoken_list
 
 
 @dataclass(frozen=True)
@@ -59,29 +65,33 @@ class ShootActs:
     move: Callable[[int, int], object]
     tick: Callable[[str, bool], object]
     make: Callable[[str, float], object]
+    stop: Callable[[str], object]
+    held: str = ""
+    """Why nothing may be written just now; empty where it may."""
 
 
 class ShootPage(FilledColumn):
     """The page of one shoot; made once, and filled with each answer."""
 
-    def __init__(self) -> None:
+    def __init__(self, folds: Folds) -> None:
         super().__init__(margins=PAD)
+        self._folds = folds
         self.shoot_id: int | None = None
         """Whose page it is."""
         self.ticks: dict[str, QCheckBox] = {}
         self.drinks: list[DrinkPart] = []
 
-    def fill(self, answer: ShootAnswer, offers: Sequence[Offered], acts: ShootActs) -> None:
+    def fill(self, answer: ShootAnswer, acts: ShootActs) -> None:
         """Show another answer, or another shoot."""
-        told = _Told(answer, acts)
-        told.tell(offers)
+        told = _Told(answer, acts, self._folds)
+        told.tell()
         shown = self.fill_with(told.pieces)
         self.shoot_id = answer.shoot.id
         self.ticks = {key: _box_of(shown[place]) for key, place in told.ticks.items()}
         self.drinks = [
             DrinkPart(drink.name, _buttons_of(shown[place]))
-            for drink, place in zip(answer.shoot.drinks, told.drinks, strict=True)
-        ]
+            for drink, place in zip(answer.shoot.drinks, told.drinks, strict=False)
+        ]  # none, while they are folded
 
     def focused_name(self) -> str:
         """What has the keyboard on this page; empty where it is elsewhere."""
@@ -125,23 +135,37 @@ class DrinkPart:
         return name.startswith(f"{self.name}: ")
 
 
-OTHERWISE = "Pour otherwise…"
+OTHERWISE, BATCH = "Pour otherwise…", "Batch…"
+
+
+class _Stops(StopLinePicture):
+    """What is next is done by what is told each time it is filled."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._take_stop: Callable[[str], object] = lambda _key: None
+        self.taken.connect(lambda key: self._take_stop(key))
+
+    def fill(self, line: StopLine, take: Callable[[str], object]) -> None:
+        """Show another line."""
+        self._take_stop = take
+        self.show_line(line)
 
 
 class _Told:
     """All that is told of one shoot, piece by piece; `ticks` and `drinks` are places in it."""
 
-    def __init__(self, answer: ShootAnswer, acts: ShootActs) -> None:
-        self._answer, self._acts = answer, acts
+    def __init__(self, answer: ShootAnswer, acts: ShootActs, folds: Folds) -> None:
+        self._answer, self._acts, self._folds = answer, acts, folds
         self.pieces: list[Piece[Any]] = []
         self.ticks: dict[str, int] = {}
         self.drinks: list[int] = []
 
-    def tell(self, offers: Sequence[Offered]) -> None:
-        """Tell all of it."""
+    def tell(self) -> None:
+        """Tell all of it, what matters now first; of what is folded its line alone."""
         shoot = self._answer.shoot
         filmed = shoot.state == "filmed"
-        self._tell_head(offers)
+        self._tell_head()
         if shoot.log is not None:
             self._tell_log(shoot.log.bottles)
         elif filmed:
@@ -151,19 +175,26 @@ class _Told:
         self._tell_drinks()
         if shoot.log is None and not filmed:
             self._tell_mise()
-            self._tell_sentences("To draw from", draws(self._answer))
+            self._tell_sentences("To draw from", draws(self._answer), fold="draws")
         if shoot.notes:
             self._tell_sentences("Notes", [shoot.notes])
 
-    def _tell_head(self, offers: Sequence[Offered]) -> None:
-        shoot = self._answer.shoot
-        self._say(shoot.theme, size=TypeSize.TITLE)
-        self._say(when_in_words(shoot), quiet=True)
-        self.pieces.append(offered_row(offers))
+    def _tell_head(self) -> None:
+        self._say(when_in_words(self._answer.shoot), quiet=True)
+        stops, take = self._answer.stops, self._acts.stop
+        self.pieces.append(Piece("stops", _Stops, lambda made: made.fill(stops, take)))
+
+    def _opens(self, fold: str, words: str, brief: str, *, at_first: bool = False) -> bool:
+        """Begin a part that opens and closes; whether it is open."""
+        is_open = self._folds.is_open(fold, at_first)
+        turn = partial(self._folds.turn, fold)
+        self.pieces.append(fold_line(words, brief, turn, is_open=is_open))
+        return is_open
 
     def _tell_outlook(self) -> None:
         answer = self._answer
-        self.pieces.append(heading("Can it all be poured?"))
+        if not self._opens("outlook", "Can it all be poured?", answer.plan.verdict, at_first=True):
+            return
         self._say(answer.plan.verdict, size=TypeSize.STRONG)
         for sentence in shortfalls(answer):
             self._say(sentence)
@@ -181,10 +212,14 @@ class _Told:
         self._say(answer.plan.verdict, size=TypeSize.STRONG)
         for sentence in (*shortfalls(answer), *left_out(answer)):
             self._say(sentence)
-        self._tell_sentences("As planned it takes", draws(answer))
+        self._tell_sentences("As planned it takes", draws(answer), fold="draws")
 
     def _tell_log(self, bottles: Sequence[LoggedBottle]) -> None:
         self.pieces.append(heading("The log"))
+        self._say(f"{capitalised(self._answer.stops['count'].why)}.")
+        brief = used_in_brief(bottles)
+        if bottles and not self._opens("logged", "What was used", brief, at_first=True):
+            return
         if not bottles:
             self._say("Nothing was poured or counted.", quiet=True)
         for each in bottles:
@@ -196,11 +231,13 @@ class _Told:
         said = f"{rescue.why} Closeness {rescue.closeness:.2f}."
         self.pieces.append(words(said, quiet=True, above=HALF))
         use = Offered(f"Use {name} in {rescue.name}", partial(self._acts.rescue, rescue))
-        self.pieces.append(offered_row([use]))
+        self.pieces.append(offered_row([use], self._acts.held))
 
     def _tell_drinks(self) -> None:
-        self.pieces.append(heading("Running order"))
         drinks = self._answer.shoot.drinks
+        brief = spoken_list(self._answer.shoot.names, "and") or "No drink yet"
+        if not self._opens("order", "Running order", brief):
+            return
         if not drinks:
             self._say("No drink yet: put some in with Edit.", quiet=True)
         for number in range(len(drinks)):
@@ -218,7 +255,8 @@ class _Told:
         for line in poured_lines(answer, number) if there else ():
             self._tell_line(number, line)
         self.drinks.append(len(self.pieces))
-        self.pieces.append(offered_row(list(self._offers_of(number, there=there))))
+        offers = list(self._offers_of(number, there=there))
+        self.pieces.append(offered_row(offers, self._acts.held))
 
     def _tell_line(self, number: int, line: PouredLine) -> None:
         state, drink = line.state, self._answer.shoot.drinks[number]
@@ -234,20 +272,21 @@ class _Told:
             partial(self._acts.pour_as_written, number, line.place),
             name=f"{drink.name}: pour {line.name} as written",
         )
-        self.pieces.append(fact(row, [back] if line.chosen else []))
+        self.pieces.append(fact(row, [back] if line.chosen else [], self._acts.held))
 
     def _offers_of(self, number: int, *, there: bool) -> Iterator[Offered]:
         shoot = self._answer.shoot
         changeable, last = shoot.log is None, len(shoot.drinks) - 1
         acts: tuple[tuple[bool, str, Callable[[], object]], ...] = (
-            (there, "Batch…", partial(self._acts.batch, number)),
+            (there, BATCH, partial(self._acts.batch, number)),
             (there and changeable, OTHERWISE, partial(self._acts.pour_otherwise, number)),
             (number > 0 and changeable, "Earlier", partial(self._acts.move, number, -1)),
             (number < last and changeable, "Later", partial(self._acts.move, number, 1)),
         )
         for wanted, text, act in acts:
             if wanted:
-                yield Offered(text, act, name=f"{shoot.drinks[number].name}: {text}")
+                name = f"{shoot.drinks[number].name}: {text}"
+                yield Offered(text, act, name=name, writes=text != BATCH)
 
     def _tell_mise(self) -> None:
         steps, shoot = self._answer.mise.steps, self._answer.shoot
@@ -255,7 +294,10 @@ class _Told:
             return
         done = sum(each.key in shoot.ticked for each in steps)
         to_make = {each.key: each for each in things_to_make(self._answer)}
-        self.pieces.append(heading(f"Mise en place: {done} of {len(steps)} done"))
+        next_step = next((each.text for each in steps if each.key not in shoot.ticked), "")
+        words = f"Mise en place: {done} of {len(steps)} done"
+        if not self._opens("mise", words, f"Next: {next_step}" if next_step else ""):
+            return
         when = ""
         for step in steps:
             now = step.said_when(self._answer.starts)
@@ -271,14 +313,19 @@ class _Told:
             make = partial(self._acts.make, thing.ingredient, thing.amount)
             offers.append(Offered("Make…", make, name=f"Make {name}…"))
         self.ticks[step.key] = len(self.pieces)
-        self.pieces.append(tick(step.text, partial(self._acts.tick, step.key), offers, done=done))
+        act = partial(self._acts.tick, step.key)
+        self.pieces.append(tick(step.text, act, offers, self._acts.held, done=done))
 
-    def _tell_sentences(self, title: str, sentences: Iterable[str]) -> None:
+    def _tell_sentences(self, title: str, sentences: Iterable[str], fold: str = "") -> None:
         said = list(sentences)
-        if said:
+        if not said:
+            return
+        if fold and not self._opens(fold, title, counted(len(said), "bottle")):
+            return
+        if not fold:
             self.pieces.append(heading(title))
-            for each in said:
-                self._say(each)
+        for each in said:
+            self._say(each)
 
     def _say(self, text: str, *, quiet: bool = False, size: TypeSize = TypeSize.BODY) -> None:
         self.pieces.append(words(text, size, quiet=quiet))

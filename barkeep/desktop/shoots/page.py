@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Hashable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Hashable, Iterator, Sequence
 from dataclasses import replace
 from datetime import timedelta
 from functools import partial
@@ -31,15 +31,15 @@ from barkeep.desktop.shoots.rows import (
 )
 from barkeep.desktop.widgets.buttons import primary_button
 from barkeep.desktop.widgets.chips import FilterChips
+from barkeep.desktop.widgets.detail_bar import NO_ACTS, DetailActs
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.layouts import column_of
-from barkeep.desktop.widgets.refilled import Offered
+from barkeep.desktop.widgets.offered import Offered
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.domain.bar.shoots import (
     ChosenPour,
     Shoot,
     ShootDrink,
-    ShootState,
     as_written,
     choose,
     still_chosen,
@@ -50,6 +50,7 @@ from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.drinks import as_poured, spec_of
 from barkeep.domain.shoots.plan import Rescue, as_of, rescued
+from barkeep.domain.shoots.stops import Stop, left_to_make
 from barkeep.domain.specs.shown_lines import names_and_kind
 from barkeep.errors import UserError
 
@@ -96,6 +97,10 @@ STATES_SHOWN = (
     ("logged", "Logged", "Finished"),
 )
 OF_CHIP = {"ahead": ("idea", "planned"), "to_log": ("filmed",), "logged": ("logged",)}
+EDIT, REPEAT, REMOVE = "Edit shoot…", "Repeat shoot", "Remove shoot"
+CAMERA, SHOPPING, VARIANCES = "On camera", "Shopping for it…", "Variances…"
+OFTEN = 3
+"""So many things are offered at once, the rest under More."""
 NEXT_DAYS = 7
 """A new shoot is planned so many days ahead, to begin with."""
 
@@ -105,7 +110,7 @@ class ShootsScreen(TableScreen[Shoot]):
 
     key = "shoots"
     title = "Shoots"
-    only_looks = frozenset({"On camera", "Shopping for it…", "Variances…"})
+    only_looks = frozenset({CAMERA, SHOPPING, VARIANCES})
     noun = "shoots"
     search_hint = "Search theme, drink or bottle…"
     cares_about = EVERYTHING
@@ -116,12 +121,15 @@ class ShootsScreen(TableScreen[Shoot]):
         super().__init__(context, shoot_columns(), empty, parent)
         self.page: ShootPage | None = None
         """What is shown of the chosen shoot."""
-        self._both = (ShootPage(), ShootPage())
+        self._answer: ShootAnswer | None = None
+        folds = self.detail.folds
+        self._both = (ShootPage(folds), ShootPage(folds))
         """One is filled while the other is shown, and has the keyboard."""
         self.detail.show_page(holder := QWidget())
         column_of(*self._both, on=holder, gap=0)
         for each in self._both:
             each.hide()
+        folds.turned.connect(self._show_again)
         self._kept = KeptTyping(context.state.folder, context.bar.kept_beside)
         self.chips = FilterChips("Show", STATES_SHOWN, "all")
         self.chips.chosen.connect(lambda _key: self.filter_again())
@@ -161,10 +169,22 @@ class ShootsScreen(TableScreen[Shoot]):
             self.ask_no_more()
             for each in self._both:
                 each.hide()
-            self.page = None
+            self.page, self._answer = None, None
+            self.detail.show_bar("", NO_ACTS)
             return
         question = partial(answer_for, row, self.context.bar.snapshot)
         self.ask(question, self._show_answer, "Working out the shoot…")
+
+    def hold(self, reason: str) -> None:
+        renew = reason != self.held
+        super().hold(reason)
+        if renew:
+            self._show_again()  # what stands within the details writes too
+
+    def _show_again(self) -> None:
+        """The same answer, after parts of it were opened or closed."""
+        if self._answer is not None:
+            self._show_answer(self._answer)
 
     # What the user does
 
@@ -351,20 +371,23 @@ class ShootsScreen(TableScreen[Shoot]):
         shoot = answer.shoot
         if self.current is None or self.current.id != shoot.id:
             return
+        self._answer = answer
+        self.detail.show_bar(shoot.theme, self._acts_of(answer))
         kept, before = self.detail.verticalScrollBar().value(), self.page
         same = before is not None and before.shoot_id == shoot.id
         focused = before.focused_name() if same and before is not None else ""
         page = next(each for each in self._both if each is not before)
-        page.fill(answer, [*self._next_step(shoot), *self._offers(shoot)], self._acts_on(shoot))
+        page.fill(answer, self._acts_on(answer))
         self.page = page
         page.show()
         if before is not None:
             before.hide()
-        self.detail.verticalScrollBar().setValue(kept if same else 0)
+        self.detail.scroll_to(kept if same else 0)
         if focused and not page.take_focus(focused):
             self.detail.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    def _acts_on(self, shoot: Shoot) -> ShootActs:
+    def _acts_on(self, answer: ShootAnswer) -> ShootActs:
+        shoot = answer.shoot
         return ShootActs(
             rescue=partial(self.rescue, shoot),
             pour_as_written=partial(self.pour_as_written, shoot),
@@ -373,6 +396,8 @@ class ShootsScreen(TableScreen[Shoot]):
             move=partial(self.move_drink, shoot),
             tick=partial(self.tick, shoot),
             make=self.make,
+            stop=partial(self._take_stop, answer),
+            held=self.held,
         )
 
     def _pour_otherwise(self, shoot: Shoot, number: int) -> None:
@@ -382,16 +407,78 @@ class ShootsScreen(TableScreen[Shoot]):
             where = asked.mapToGlobal(asked.rect().bottomLeft())
             self.pour_otherwise(shoot, number, where)
 
-    def _next_step(self, shoot: Shoot) -> Iterator[Offered]:
-        steps: Mapping[ShootState, Offered] = {
-            "idea": Offered(
-                "Plan it", lambda: self._move(shoot, "planned"), "calendar", primary=True
-            ),
-            "planned": Offered("It is filmed", lambda: self._film(shoot), "check", primary=True),
-            "filmed": Offered("Log it…", lambda: self._log(shoot), "count", primary=True),
-        }
-        if shoot.state in steps:
-            yield steps[shoot.state]
+    def _acts_of(self, answer: ShootAnswer) -> DetailActs:
+        """What is next first; what else moves it on or is read from it; and the rest."""
+        shoot, offered = answer.shoot, {each.text(): each for each in self.bar_actions}
+        stop = answer.stops.next
+        first = [] if stop is None else [replace(self._next_act(answer, stop), primary=True)]
+        sheet = Offered("Run sheet…", lambda: self.run_sheet(shoot), writes=False)
+        edit = self.offered(offered[EDIT], "Edit…")
+        often, more = [*first, *self._moves_on(answer)], list[Offered]()
+        if shoot.log is None:
+            often += [] if stop is not None and stop.key == "idea" else [edit]
+            often, more = often[:OFTEN], often[OFTEN:]
+        else:
+            often += [sheet, self.offered(offered[VARIANCES])]
+        if shoot.state in ("idea", "planned"):
+            more += [
+                self.offered(offered[SHOPPING], "Shopping…"),
+                Offered("Make…", self.make, writes=True),
+            ]
+        more += [sheet, self.offered(offered[CAMERA]), self.offered(offered[REPEAT], "Repeat")]
+        more += [self.offered(offered[each]) for each in (VARIANCES, REMOVE)]
+        taken = {each.text for each in often}
+        once = {each.text: each for each in more if each.text not in taken}
+        return DetailActs(tuple(often), tuple(once.values()))
+
+    def _moves_on(self, answer: ShootAnswer) -> Iterator[Offered]:
+        """What may be said of a shoot before it is next."""
+        shoot, stop = answer.shoot, answer.stops.next
+        if shoot.state == "idea":
+            yield Offered("Plan it", lambda: self._move(shoot, "planned"))
+        elif shoot.state == "planned" and stop is not None and stop.key != "film":
+            yield Offered("It is filmed", lambda: self._film(shoot))
+
+    def _next_act(self, answer: ShootAnswer, stop: Stop) -> Offered:
+        """The one thing that is next of a shoot, and what does it."""
+        shoot = answer.shoot
+        match stop.key:
+            case "idea":
+                unsettled = [each for each in answer.plan.menu.orders if each.spec.unsettled]
+                if not answer.plan.removed and unsettled:
+                    show = partial(self.context.go, "specs", unsettled[0].spec.name)
+                    return Offered("Open the spec", show, writes=False)
+                return Offered("Choose drinks…" if not shoot.drinks else "Edit…", self.edit_current)
+            case "shop":
+                return Offered("Shopping…", partial(self.shop, shoot), writes=False)
+            case "prepare":
+                left = left_to_make(answer.mise, shoot)
+                if left:
+                    name = answer.snapshot.knowledge.tree.in_sentence(left[0].ingredient)
+                    make = partial(self.make, left[0].ingredient, left[0].amount)
+                    return Offered(f"Make {name}…".replace("&", "&&"), make)
+                return Offered("Mise en place", self.show_mise, writes=False)
+            case "film":
+                return Offered("It is filmed", partial(self._film, shoot))
+            case "count":
+                return Offered("Log it…", partial(self._log, shoot))
+
+    def show_mise(self) -> None:
+        """Open the mise en place, and go to its first step that is not ticked."""
+        self.detail.folds.turn("mise", True)
+        boxes = [] if self.page is None else [*self.page.ticks.values()]
+        box = next((each for each in boxes if not each.isChecked()), None)
+        if box is not None:
+            self.show_in_details(box)
+            box.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _take_stop(self, answer: ShootAnswer, key: str) -> None:
+        """Do what is next, as its button does; on paper nothing is written."""
+        stop = answer.stops.next
+        if stop is not None and stop.key == key:
+            act = self._next_act(answer, stop)
+            if not act.why_not(self.held):
+                act.act()
 
     def _move(self, shoot: Shoot, state: str) -> None:
         if (identity := shoot.id) is not None:
@@ -428,33 +515,18 @@ class ShootsScreen(TableScreen[Shoot]):
             today = self.context.bar.snapshot.on
             self.do(film, then, f"{shoot.theme}: filmed today, {today}, not on {shoot.on}")
 
-    def _offers(self, shoot: Shoot) -> list[Offered]:
-        offers = [
-            Offered("Run sheet…", lambda: self.run_sheet(shoot), "print"),
-            Offered("On camera", lambda: self.on_camera(shoot)),
-        ]
-        if shoot.state in ("idea", "planned"):
-            offers.append(Offered("Shopping…", lambda: self.shop(shoot), "price"))
-            offers.append(Offered("Make…", self.make, "house-made"))
-        if shoot.log is None:
-            offers.append(Offered("Edit…", self.edit_current))
-        else:
-            offers.append(Offered("Variances…", self.show_variances))
-        offers.append(Offered("Repeat", self.repeat_current, "redo"))
-        return offers
-
     def _prepare_actions(self) -> None:
         log = partial(self._with_current, self._log)
         show = partial(self._with_current, self.on_camera)
         self.list_actions(
             (
                 ("New shoot…", "Ctrl+N", "add", self.write_new, False),
-                ("Edit shoot…", ("Ctrl+E", "F2"), "shoots", self.edit_current, True),
-                ("Repeat shoot", "Ctrl+R", "redo", self.repeat_current, True),
+                (EDIT, ("Ctrl+E", "F2"), "shoots", self.edit_current, True),
+                (REPEAT, "Ctrl+R", "redo", self.repeat_current, True),
                 ("Log shoot…", "Ctrl+G", "count", log, True),
-                ("On camera", "F8", "", show, True),
-                ("Shopping for it…", "Ctrl+B", "price", lambda: self.shop(self.current), False),
-                ("Variances…", "", "history", self.show_variances, False),
-                ("Remove shoot", "Delete", "remove", self.remove_current, True),
+                (CAMERA, "F8", "", show, True),
+                (SHOPPING, "Ctrl+B", "price", lambda: self.shop(self.current), False),
+                (VARIANCES, "", "history", self.show_variances, False),
+                (REMOVE, "Delete", "remove", self.remove_current, True),
             )
         )

@@ -30,6 +30,7 @@ from barkeep.domain.bar.shoots import (
 )
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.level_words import in_doubt, quantity
+from barkeep.domain.buying.for_shoot import stops_for
 from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised, counted
@@ -48,6 +49,7 @@ from barkeep.domain.shoots.plan import (
     plan,
     shortfall,
 )
+from barkeep.domain.shoots.stops import StopLine
 from barkeep.domain.specs.shown_lines import names_in_sentence, names_of, shown_lines, worded
 from barkeep.domain.specs.spec import Line, UnsettledLine, with_unsettled
 from barkeep.errors import spoken_list
@@ -68,12 +70,13 @@ STATE_PICTURES: Mapping[ShootState, str] = {
 
 @dataclass(frozen=True)
 class ShootAnswer:
-    """Everything asked about one shoot: the menu against the levels, and what to have ready."""
+    """All that is asked about one shoot: the menu, what to have ready, what is next."""
 
     shoot: Shoot
     snapshot: Snapshot
     plan: ShootPlan
     mise: MiseEnPlace
+    stops: StopLine
 
     @cached_property
     def starts(self) -> datetime | None:
@@ -86,7 +89,9 @@ def answer_for(shoot: Shoot, snapshot: Snapshot) -> ShootAnswer:
     """Ask everything about one shoot."""
     then = as_of(shoot, snapshot)
     ready = mise_en_place(orders_of(shoot, then), then, on=then.on)
-    return ShootAnswer(shoot, snapshot, plan(shoot, snapshot), ready)
+    found = plan(shoot, snapshot)
+    stops = stops_for(found, ready, snapshot)
+    return ShootAnswer(shoot, snapshot, plan=found, mise=ready, stops=stops)
 
 
 def shoot_columns() -> tuple[Column[Shoot], ...]:
@@ -211,6 +216,17 @@ def logged_in_words(each: LoggedBottle) -> str:
     apart = f"{quantity(abs(missing), unit)} {'less' if missing >= 0 else 'more'}"
     within = f" ({doubt})" if doubt else ""
     return f"{said}, counted {quantity(each.counted, unit)}: {apart}{within}"
+
+
+def used_in_brief(bottles: Sequence[LoggedBottle]) -> str:
+    """How many bottles a log has, and how many of them were counted or only accepted."""
+    counts = sum(each.counted is not None for each in bottles)
+    parts = (f"{counts} counted" if counts else "", _accepted(len(bottles) - counts))
+    return f"{counted(len(bottles), 'bottle')}: {spoken_list([*filter(None, parts)], 'and')}"
+
+
+def _accepted(many: int) -> str:
+    return f"{many} taken as expected" if many else ""
 
 
 RUNS_OUT = LineState("Runs out", "verdict-short", "short")

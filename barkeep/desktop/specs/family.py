@@ -171,6 +171,13 @@ def version_rows(spec: Spec, snapshot: Snapshot) -> tuple[VersionRow, ...]:
     )
 
 
+def kin_in_brief(spec: Spec, snapshot: Snapshot) -> str:
+    """*Riff of Wet Rails · 3 versions*; empty for a spec without kin."""
+    many = len(family(spec.name, snapshot.all_specs))
+    riff = f"Riff of {spec.riff_of}" if spec.riff_of else ""
+    return " · ".join(filter(None, (riff, f"{many} versions" if many > 1 else "")))
+
+
 def trial_rows(spec: Spec, snapshot: Snapshot) -> tuple[TrialRow, ...]:
     """The trials of a spec, newest first."""
     own = trials_of(spec, snapshot)

@@ -5,18 +5,15 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import partial
 from typing import TypeVar
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
 
 from barkeep.desktop.drink.analysis_panel import AnalysisPanel, BalancePicture
-from barkeep.desktop.drink.analysis_view import (
-    AnalysisView,
-    BalanceBar,
-    CautionRow,
-    before_you_pour,
-)
+from barkeep.desktop.drink.analysis_view import AnalysisView, BalanceBar
+from barkeep.desktop.drink.cautions_in_brief import minded_section
 from barkeep.desktop.drink.words import (
     NOT_UNDERSTOOD,
     duty,
@@ -25,18 +22,17 @@ from barkeep.desktop.drink.words import (
     reason,
     written,
 )
-from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
-from barkeep.desktop.screens.screen import order_tabs
+from barkeep.desktop.look.metrics import HALF, PAD, UNIT
 from barkeep.desktop.specs.rows import origin, technique_in_words
 from barkeep.desktop.widgets.details import (
     DetailRow,
     DetailSection,
     DetailSections,
-    add_heading,
     remove,
     say,
 )
 from barkeep.desktop.widgets.drink_picture import DrinkPictureView
+from barkeep.desktop.widgets.folds import FoldedPart, Folds
 from barkeep.desktop.widgets.labels import Link, copyable
 from barkeep.desktop.widgets.layouts import (
     SPRING,
@@ -47,7 +43,6 @@ from barkeep.desktop.widgets.layouts import (
     row_of,
     wide,
 )
-from barkeep.desktop.widgets.refilled import Offered, OfferedRow
 from barkeep.desktop.widgets.terms import meaning
 from barkeep.desktop.widgets.tips import broken
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
@@ -69,17 +64,6 @@ BROUGHT_ALONG = "A classic that barkeep brings along. To change it, write a riff
 
 
 @dataclass(frozen=True, slots=True)
-class SpecActs:
-    """What can be done with the spec on the page; None where it cannot."""
-
-    show_tonight: Callable[[], object]
-    edit: Callable[[], object] | None
-    riff: Callable[[], object]
-    remove: Callable[[], object] | None
-    settle: Callable[[], object] | None = None
-
-
-@dataclass(frozen=True, slots=True)
 class SpecShown:
     """All that the page of one spec says.
 
@@ -97,40 +81,50 @@ class SpecShown:
     questions: Sequence[OpenQuestion] = ()
 
 
+@dataclass(frozen=True)
+class SpecPart:
+    """A further part of a spec's page, such as its trials: that in brief, and what makes it.
+
+    It is made once its fold is open.
+    """
+
+    fold: str
+    heading: str
+    brief: str
+    make: Callable[[], QWidget]
+
+
 class SpecPage(QWidget):
     """`ingredient_followed` carries a key, `spec_followed` a name.
 
     `balance_seen` comes once the figures of another spec are painted.
 
-    Made once, and filled with each spec that is looked at.
+    Made once, and filled with each spec that is looked at; what is folded, once it is opened.
     """
 
     ingredient_followed = Signal(str)
     spec_followed = Signal(str)
     balance_seen = Signal()
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, folds: Folds, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._title = copyable("", TypeSize.TITLE)
+        self._folds = folds
         self._facts, self._tags, self._serves, self._brief = (
             copyable("", quiet=True) for _ in range(4)
         )
         self._parent = DetailSections()
         self._badge, self._glass = VerdictBadge("short"), DrinkPictureView()
-        self._sections, self._origin = DetailSections(), DetailSections()
-        self._figures, self._analysis = QWidget(), AnalysisPanel()
-        add_heading(column := column_of(on=self._figures, gap=HALF), "What it comes to")
-        column.addWidget(self._analysis)
-        self._kin = column_of(gap=HALF)
-        self._kindred: tuple[QWidget, ...] = ()
+        self._sections, self._origin = DetailSections(folds), DetailSections(folds)
+        self._analysis = AnalysisPanel()
+        self._figures = FoldedPart(folds, "figures", self._analysis)
+        self._kin = column_of(gap=0)
+        self._further: dict[str, tuple[FoldedPart, Holder]] = {}
         self._shown: SpecShown | None = None
-        self._offers = OfferedRow()
         self._parent.followed.connect(self.spec_followed)
         balance: BalancePicture = self._analysis.picture
         balance.seen.connect(self.balance_seen)
         self._sections.followed.connect(self.ingredient_followed)
         head = column_of(
-            self._title,
             self._facts,
             self._tags,
             self._parent,
@@ -146,29 +140,28 @@ class SpecPage(QWidget):
             self._figures,
             self._kin,
             self._origin,
-            UNIT,
-            self._offers,
             SPRING,
             on=self,
-            margins=PAD,
+            margins=(PAD, HALF, PAD, PAD),
             gap=HALF,
         )
 
-    def fill(self, shown: SpecShown, acts: SpecActs, kin: Sequence[QWidget]) -> None:
-        """Show another spec; `kin` are further parts of its page, such as its versions."""
+    def fill(self, shown: SpecShown, further: Sequence[SpecPart]) -> None:
+        """Show another spec, and further parts of its page, such as its versions."""
         self._shown = shown
-        with laid_out_once(self, self._figures):
+        with laid_out_once(self):
             self._fill_head(shown)
             self._fill_sections("")
             self._fill_figures(shown.view)
-            self._put_kin(kin)
+            self._fill_further(further)
             source = tuple(map(DetailRow, _source(shown.spec)))
-            self._origin.fill([DetailSection("Origin", source)])
-            self._offers.fill(list(_offers(acts)))
+            brief = source[0].text
+            self._origin.fill([DetailSection("Origin", source, fold="origin", brief=brief)])
 
     def shown_part(self, kind: type[Part]) -> Part | None:
         """The further part of this kind, where the spec has one."""
-        return next((each for each in self._kindred if isinstance(each, kind)), None)
+        held = (holder.held for _part, holder in self._further.values())
+        return next((each for each in held if isinstance(each, kind)), None)
 
     def show_correction(self, words: str) -> None:
         """Say below the lines what to pour so that stand-ins leave the drink what it was."""
@@ -181,7 +174,6 @@ class SpecPage(QWidget):
     def _fill_head(self, shown: SpecShown) -> None:
         spec, drink = shown.spec, shown.drink
         facts = (technique_in_words(spec), spec.glass, _ice(spec))
-        say(self._title, spec.name)
         say(self._facts, " · ".join(each for each in facts if each))
         say(self._tags, f"Tags: {', '.join(spec.tags)}" if spec.tags else "")
         self._parent.setVisible(bool(spec.riff_of))
@@ -204,43 +196,68 @@ class SpecPage(QWidget):
             lines.append(
                 DetailRow(correction, label="Balance", picture="stand-ins", tone="stand_in")
             )
-        sections = [DetailSection("What goes in", tuple(lines))]
-        if minded := tuple(map(_mind, _before_you_pour(shown.drink, shown.view))):
-            sections.append(DetailSection("Before you pour", minded))
+        sections = [
+            *_before_you_pour(shown.drink, shown.view),
+            DetailSection("What goes in", tuple(lines)),
+        ]
         for heading, words in _words_of(shown.spec):
-            sections.append(DetailSection(heading, (DetailRow(words),)))
+            fold, opens = heading.casefold(), heading != "Notes"
+            row = (DetailRow(words),)
+            sections.append(DetailSection(heading, row, fold=fold, brief=words[:80], opens=opens))
         self._sections.fill(sections)
 
     def _fill_figures(self, view: AnalysisView | None) -> None:
         self._figures.setVisible(view is not None)
         if view is not None:
-            self._analysis.show_view(view)
+            brief = " · ".join(f"{each.label} {each.value}" for each in view.bars)
+            fill = partial(self._analysis.show_view, view)
+            self._figures.show_part("What it comes to", brief, fill)
 
-    def _put_kin(self, kin: Sequence[QWidget]) -> None:
-        for old in self._kindred:
-            if old not in kin:
-                self._kin.removeWidget(old)
-                remove(old)
-        self._kindred = tuple(kin)
-        for each in kin:
-            self._kin.addWidget(each)
-            each.show()
-        if kin:
-            order_tabs(self)
+    def _fill_further(self, further: Sequence[SpecPart]) -> None:
+        wanted = {each.fold for each in further}
+        for fold, (part, holder) in self._further.items():
+            if fold not in wanted:
+                part.hide()
+                holder.empty()
+        for each in further:
+            part, holder = self._part(each.fold)
+            holder.empty()
+            part.show_part(each.heading, each.brief, partial(holder.hold, each.make))
+            part.show()
+
+    def _part(self, fold: str) -> tuple[FoldedPart, Holder]:
+        if fold not in self._further:
+            holder = Holder(self._folds)
+            self._further[fold] = FoldedPart(self._folds, fold, holder), holder
+            self._kin.addWidget(self._further[fold][0])
+            self._folds.grow()
+        return self._further[fold]
 
 
-def _offers(acts: SpecActs) -> Iterator[Offered]:
-    """Only what can be done."""
-    wanted = (
-        ("Show in Tonight", acts.show_tonight),
-        ("Settle", acts.settle),
-        ("Edit…", acts.edit),
-        ("Riff…", acts.riff),
-        ("Remove", acts.remove),
-    )
-    for words, act in wanted:
-        if act is not None:
-            yield Offered(words, act)
+class Holder(QWidget):
+    """Holds one widget at a time, made anew for each spec."""
+
+    def __init__(self, folds: Folds) -> None:
+        super().__init__()
+        self._column = column_of(on=self, gap=0)
+        self._folds = folds
+        self.held: QWidget | None = None
+        """What it holds."""
+
+    def hold(self, make: Callable[[], QWidget]) -> None:
+        """Make it and show it in place of what was there."""
+        self.empty()
+        self.held = made = make()
+        self._column.addWidget(made)
+        made.show()
+        self._folds.grow()
+
+    def empty(self) -> None:
+        """Hold nothing."""
+        if self.held is not None:
+            self._column.removeWidget(self.held)
+        remove(self.held)
+        self.held = None
 
 
 def _riff_of(shown: SpecShown) -> Iterator[DetailRow]:
@@ -291,10 +308,6 @@ def _line(line: Line, shown: ShownLine, answer: LineAnswer | None, tree: FamilyT
         said=written(shown),
         parts=parts,
     )
-
-
-def _mind(row: CautionRow) -> DetailRow:
-    return DetailRow(row.text, label=row.meaning, note=row.source, picture="warning", tone=row.tone)
 
 
 def line_parts(line: Line, ingredient: Ingredient, text: str = "") -> tuple[str | Link, ...]:
@@ -350,9 +363,9 @@ def _source(spec: Spec) -> Iterator[str]:
         yield f"Source: {spec.source}"
 
 
-def _before_you_pour(drink: Drink | None, view: AnalysisView | None) -> tuple[CautionRow, ...]:
+def _before_you_pour(drink: Drink | None, view: AnalysisView | None) -> tuple[DetailSection, ...]:
     """As it would be poured tonight, and what else its figures and its words raise."""
     written = Minded() if view is None else view.minded
     if drink is None:
-        return before_you_pour(written)
-    return before_you_pour(drink.minded.with_more(written.cautions), drink.notices)
+        return minded_section(written)
+    return minded_section(drink.minded.with_more(written.cautions), drink.notices)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Hashable, Sequence
+from collections.abc import Callable, Hashable, Iterator, Sequence
 from dataclasses import replace
 from functools import partial
 
@@ -24,14 +24,24 @@ from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, one_or_many, sort_by
 from barkeep.desktop.specs.drafts import for_edit, for_new, for_riff
 from barkeep.desktop.specs.editor import SpecEditor, SpecWriting
-from barkeep.desktop.specs.family import FamilySection, beside_parent, trial_rows, version_rows
-from barkeep.desktop.specs.one_spec import SpecActs, SpecPage, SpecShown
+from barkeep.desktop.specs.family import (
+    FamilySection,
+    TrialRow,
+    beside_parent,
+    in_brief,
+    kin_in_brief,
+    trial_rows,
+    version_rows,
+)
+from barkeep.desktop.specs.one_spec import SpecPage, SpecPart, SpecShown
 from barkeep.desktop.specs.rows import SpecRow, spec_columns, spec_rows
 from barkeep.desktop.specs.trials import TrialActs, TrialDialog, TrialsSection, day_of
 from barkeep.desktop.widgets.buttons import offer_choices, primary_button
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.delegates import VerdictDelegate
+from barkeep.desktop.widgets.detail_bar import NO_ACTS, DetailActs
 from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.desktop.widgets.offered import Offered
 from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.search import facts_for
@@ -70,6 +80,8 @@ CORRECTION, KIN = "specs-correction", "specs-kin"
 
 Keys = QKeySequence.StandardKey
 
+EDIT, RIFF, REMOVE = "&Edit spec…", "R&iff…", "&Remove spec"
+SHOW_TONIGHT, BATCH, ON_CAMERA = "Show in &Tonight", "&Batch…", "On &camera"
 COLUMN_WIDTHS = (236, 104, 124, 88, 112, 72)
 
 
@@ -78,7 +90,7 @@ class SpecsScreen(TableScreen[SpecRow]):
 
     key = "specs"
     title = "Specs"
-    only_looks = frozenset({"Show in &Tonight", "&Batch…", "On &camera"})
+    only_looks = frozenset({SHOW_TONIGHT, BATCH, ON_CAMERA})
     noun = "specs"
     search_hint = "Search specs and ingredients…"
     search_help = language_as_help()
@@ -92,7 +104,7 @@ class SpecsScreen(TableScreen[SpecRow]):
         self._finding: Finding[Snapshot] = Finding(
             context.background, QUESTION, _facts_of, self.filter_again, waiting=self.waiting
         )
-        self._page = SpecPage()
+        self._page = SpecPage(self.detail.folds)
         self._page.ingredient_followed.connect(lambda key: context.go("stand-ins", key))
         self._page.spec_followed.connect(self.show_thing)
         self._page.balance_seen.connect(self._ask_of_kin)
@@ -147,16 +159,24 @@ class SpecsScreen(TableScreen[SpecRow]):
         self.bases.setCurrentIndex(0)
         super().clear_filters()
 
+    def hold(self, reason: str) -> None:
+        renew = reason != self.held and self.current is not None
+        super().hold(reason)
+        if renew:
+            self.show_row(self.current)  # what stands within the details writes too
+
     def show_row(self, row: SpecRow | None) -> None:
         self.context.background.forget(CORRECTION)
         self.context.background.forget(KIN)
         self._page.setVisible(row is not None)
         if row is None:
+            self.detail.show_bar("", NO_ACTS)
             return
         drink = row.drink()
         shown = self._shown(row.spec, drink)
-        self._page.fill(shown, self._acts(row.spec, shown.questions), self._kin_of(row.spec))
-        self.detail.verticalScrollBar().setValue(0)
+        self.detail.show_bar(row.spec.name, self._acts(row.spec, shown.questions))
+        self._page.fill(shown, list(self._further_of(row.spec)))
+        self.detail.scroll_to(0)
         if drink is not None and drink.verdict == "stand_in":
             snapshot, tree = self.context.bar.snapshot, shown.tree
             self.context.background.ask(
@@ -189,27 +209,38 @@ class SpecsScreen(TableScreen[SpecRow]):
             questions=open_questions(spec, tree, settings.units),
         )
 
-    def _acts(self, spec: Spec, questions: Sequence[OpenQuestion]) -> SpecActs:
+    def _acts(self, spec: Spec, questions: Sequence[OpenQuestion]) -> DetailActs:
+        """An own spec is edited, a classic riffed on; what is asked of its lines goes first."""
+        offered = {each.text(): each for each in self.of_a_row}
         own = not spec.classic
-        return SpecActs(
-            self.show_tonight,
-            edit=self.edit_current if own else None,
-            riff=self.riff_current,
-            remove=self.remove_current if own else None,
-            settle=self.settle_current if own and any(each.settles for each in questions) else None,
-        )
+        often = [
+            self.offered(offered[RIFF], "Riff…"),
+            self.offered(offered[SHOW_TONIGHT], "Show in Tonight"),
+        ]
+        if own:
+            often.insert(0, self.offered(offered[EDIT], "Edit…"))
+        if own and any(each.settles for each in questions):
+            often.insert(0, Offered("Settle", self.settle_current))
+        rest = [offered[each] for each in (BATCH, ON_CAMERA, *([REMOVE] if own else []))]
+        return DetailActs(tuple(often), tuple(map(self.offered, rest)))
 
-    def _kin_of(self, spec: Spec) -> list[QWidget]:
-        """The further parts of a spec's page, which few have."""
+    def _further_of(self, spec: Spec) -> Iterator[SpecPart]:
+        """The further parts of a spec's page: its kin, and the trials of an own one."""
+        snapshot = self.context.bar.snapshot
+        kin = kin_in_brief(spec, snapshot)
+        if kin:
+            yield SpecPart("family", "Family", kin, partial(self._family_of, spec))
+        if spec.id is not None:
+            rows = trial_rows(spec, snapshot)
+            brief = in_brief([each.trial for each in rows]) or "None yet"
+            yield SpecPart("trials", "Trials", brief, partial(self._trials_of, rows))
+
+    def _family_of(self, spec: Spec) -> FamilySection:
         snapshot = self.context.bar.snapshot
         beside, versions = beside_parent(spec, snapshot), version_rows(spec, snapshot)
-        kin: list[QWidget] = []
-        if beside is not None or versions:
-            kin.append(section := FamilySection(spec.name, beside, versions))
-            section.followed.connect(self.show_thing)
-        if (trials := self._trials_of(spec)) is not None:
-            kin.append(trials)
-        return kin
+        section = FamilySection(spec.name, beside, versions)
+        section.followed.connect(self.show_thing)
+        return section
 
     # What the user does
 
@@ -297,12 +328,9 @@ class SpecsScreen(TableScreen[SpecRow]):
         if self.do(partial(self.context.bar.trials.mark_won, trial.id or 0, won), say=said):
             self._come_back_to_trials()
 
-    def _trials_of(self, spec: Spec) -> TrialsSection | None:
-        """The trials of an own spec; a classic has none."""
-        if spec.id is None:
-            return None
+    def _trials_of(self, rows: Sequence[TrialRow]) -> TrialsSection:
         acts = TrialActs(self.add_trial, self.edit_trial, self.mark_won, self.remove_trial)
-        return TrialsSection(trial_rows(spec, self.context.bar.snapshot), acts)
+        return TrialsSection(rows, acts, self.held)
 
     def _ask_trial(self, trial: Trial, name: str) -> None:
         self.clear_refusal()
@@ -397,12 +425,12 @@ class SpecsScreen(TableScreen[SpecRow]):
         self.list_actions(
             (
                 ("&New spec…", Keys.New, "add", self.write_new, False),
-                ("&Edit spec…", ("Ctrl+E", "F2"), "specs", self.edit_current, True),
-                ("R&iff…", "Ctrl+R", "stand-ins", self.riff_current, True),
-                ("&Remove spec", Keys.Delete, "remove", self.remove_current, True),
-                ("Show in &Tonight", "Ctrl+T", "tonight", self.show_tonight, True),
-                ("&Batch…", "Ctrl+B", "pour", self.batch_current, True),
-                ("On &camera", "F8", "shoots", self.show_on_camera, True),
+                (EDIT, ("Ctrl+E", "F2"), "specs", self.edit_current, True),
+                (RIFF, "Ctrl+R", "stand-ins", self.riff_current, True),
+                (REMOVE, Keys.Delete, "remove", self.remove_current, True),
+                (SHOW_TONIGHT, "Ctrl+T", "tonight", self.show_tonight, True),
+                (BATCH, "Ctrl+B", "pour", self.batch_current, True),
+                (ON_CAMERA, "F8", "shoots", self.show_on_camera, True),
             )
         )
 

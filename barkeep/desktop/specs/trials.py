@@ -27,9 +27,8 @@ from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, dialog_width
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.specs.family import TrialRow, in_brief
-from barkeep.desktop.widgets.buttons import button, day_field, day_in
+from barkeep.desktop.widgets.buttons import button, day_field, day_in, hold
 from barkeep.desktop.widgets.chips import FlowLayout
-from barkeep.desktop.widgets.details import add_heading
 from barkeep.desktop.widgets.labels import PictureLabel, caption, copyable, selectable, text_label
 from barkeep.desktop.widgets.layouts import column_of, row_of
 from barkeep.desktop.widgets.tips import plain_tip
@@ -286,16 +285,22 @@ NO_TRIALS = "No trial yet. Taste it, and write down what each taster made of it.
 
 
 class TrialsSection(QWidget):
-    """The trials of one spec, newest first; older ones come when they are asked for."""
+    """The trials of one spec, newest first; older ones come when they are asked for.
+
+    While something is `held` for a reason, nothing of it is written.
+    """
 
     def __init__(
-        self, rows: Sequence[TrialRow], acts: TrialActs, parent: QWidget | None = None
+        self,
+        rows: Sequence[TrialRow],
+        acts: TrialActs,
+        held: str = "",
+        parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self._acts = acts
+        self._acts, self._held = acts, held
         self._blocks: list[_TrialBlock] = []
         self._column = column_of(on=self, gap=HALF)
-        add_heading(self._column, "Trials")
         words = in_brief([row.trial for row in rows]) or NO_TRIALS
         self._column.addWidget(copyable(words, quiet=True))
         self._rows = QVBoxLayout()
@@ -307,6 +312,7 @@ class TrialsSection(QWidget):
         self.more_button = button(f"Show all {len(rows)} trials", self.show_all)
         self.more_button.setVisible(bool(self._older))
         self.add_button = button("Add a trial…", acts.add)
+        hold(self.add_button, held)
         self._column.addSpacing(UNIT)
         self._column.addLayout(FlowLayout((self.add_button, self.more_button)))
 
@@ -325,6 +331,8 @@ class TrialsSection(QWidget):
 
     def _add_block(self, row: TrialRow) -> _TrialBlock:
         block = _TrialBlock(row, self._acts)
+        for each in block.buttons:
+            hold(each, self._held)
         self._rows.addWidget(block)
         self._blocks.append(block)
         return block

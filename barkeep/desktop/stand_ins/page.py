@@ -8,7 +8,7 @@ from functools import partial
 
 from PySide6.QtCore import QModelIndex, QPoint, Qt
 from PySide6.QtGui import QKeySequence
-from PySide6.QtWidgets import QCheckBox, QComboBox, QMenu, QPushButton, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QMenu, QWidget
 
 from barkeep.application.owner_knowledge import Standing
 from barkeep.desktop.ingredients.own_ingredient import OwnIngredientDialog
@@ -17,8 +17,9 @@ from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.screens.table_screen import TableScreen, sort_by
 from barkeep.desktop.stand_ins.neighbourhood import NeighbourPicture, Neighbours
 from barkeep.desktop.stand_ins.own_stand_in import OwnStandInDialog
-from barkeep.desktop.widgets.buttons import button, offer, offer_choices, primary_button
+from barkeep.desktop.widgets.buttons import offer, offer_choices, primary_button
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
+from barkeep.desktop.widgets.detail_bar import DetailActs
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.bar.changes import Changes
@@ -100,7 +101,6 @@ def _row(key: str, snapshot: Snapshot, standing: Standing) -> IngredientRow:
 
 
 ADD, REMOVE = "Add a stand-in", "Remove my stand-in"
-REMOVE_BUTTON = "remove-own"
 NEW_INGREDIENT, CHANGE, FORGET = "New ingredient", "Change ingredient", "Remove ingredient"
 
 
@@ -326,8 +326,9 @@ class StandInsScreen(TableScreen[IngredientRow]):
         menu.popup(self._below_button())
 
     def _below_button(self) -> QPoint:
-        near = self.detail.findChild(QPushButton, REMOVE_BUTTON) or self.view
-        corner = near.rect().bottomLeft() if near is not self.view else near.rect().center()
+        bar = self.detail.bar
+        near = bar if bar.isVisible() else self.view
+        corner = near.rect().bottomLeft() if near is bar else near.rect().center()
         return near.mapToGlobal(corner)
 
     def _remove(self, entry: StandIn, _checked: bool = False) -> None:
@@ -351,18 +352,18 @@ class StandInsScreen(TableScreen[IngredientRow]):
         row = self.current
         return () if row is None else own_for(self.context.bar.snapshot.knowledge, row.key)
 
-    def _buttons(self) -> tuple[QPushButton, ...]:
-        """What the details offer."""
+    def _acts(self) -> DetailActs:
+        """An own stand-in or ingredient is added, changed or taken back; the rest under More."""
         own, row = self._own, self.current
-        buttons = []
+        often = [self.offered(self.add_action)]
+        more = [self.offered(self.teach_action)]
         if own:
-            made = button(REMOVE if len(own) == 1 else f"{REMOVE}…", self.remove_own)
-            made.setObjectName(REMOVE_BUTTON)
-            buttons.append(made)
+            words = REMOVE if len(own) == 1 else f"{REMOVE}…"
+            often.append(self.offered(self.remove_action, words))
         if row is not None and row.standing != "known":
-            buttons.append(button(f"{CHANGE}…", self.change_ingredient))
-            buttons.append(button(FORGET, self.remove_ingredient))
-        return tuple(buttons)
+            often.append(self.offered(self.change_action, f"{CHANGE}…"))
+            more.append(self.offered(self.forget_action, FORGET))
+        return DetailActs(tuple(often), tuple(more))
 
     def _offer_drinks(self, key: str) -> None:
         """The drinks with a line that asks for it; the choice stays where it still stands."""
@@ -395,10 +396,10 @@ class StandInsScreen(TableScreen[IngredientRow]):
             return
         there = row.there if row.amount != 0.0 else "not in the bar"
         about = f"{row.family} · {there}".strip(" ·")
-        buttons = self._buttons()
         self.neighbours.picture.show_neighbourhood(around)
         sections = tuple(self._sections(answer))
-        self.detail.show_details(row.name, about, sections, top=self.neighbours, buttons=buttons)
+        self.offer_actions()  # or what is offered would go by the row before
+        self.detail.show_details(row.name, about, sections, top=self.neighbours, acts=self._acts())
 
     def _sections(self, answer: StandIns) -> Iterable[DetailSection]:
         row = self.current
@@ -413,7 +414,10 @@ class StandInsScreen(TableScreen[IngredientRow]):
             offers = [each for each in answer.stand_ins if each.owned == owned]
             if offers:
                 rows = tuple(map(self._offer, offers))
-                yield DetailSection(heading, rows)
+                brief = ", ".join(self._tree.name(each.ingredient) for each in offers[:3])
+                fold = "owned" if owned else "to-buy"
+                opens = owned or not any(each.owned for each in answer.stand_ins)
+                yield DetailSection(heading, rows, fold=fold, brief=brief, opens=opens)
         taken = {entry for offer in answer.stand_ins for entry in offer.derivation.stand_ins}
         own = own_for(self.context.bar.snapshot.knowledge, answer.wanted)
         left_out = [entry for entry in own if entry not in taken]

@@ -4,13 +4,23 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from functools import partial
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QPalette
-from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtGui import QContextMenuEvent, QPalette
+from PySide6.QtWidgets import (
+    QFrame,
+    QGridLayout,
+    QLabel,
+    QScrollArea,
+    QScrollBar,
+    QVBoxLayout,
+    QWidget,
+)
 
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, scaled
-from barkeep.desktop.widgets.chips import FlowLayout
+from barkeep.desktop.widgets.detail_bar import NO_ACTS, DetailActs, DetailBar
+from barkeep.desktop.widgets.folds import FoldHead, Folds
 from barkeep.desktop.widgets.labels import (
     Link,
     LinkLabel,
@@ -19,7 +29,8 @@ from barkeep.desktop.widgets.labels import (
     copyable,
     text_label,
 )
-from barkeep.desktop.widgets.layouts import column_of, laid_out_once, row_of
+from barkeep.desktop.widgets.layouts import SPRING, column_of, laid_out_once, row_of, wide
+from barkeep.desktop.widgets.offered import forget_words
 from barkeep.desktop.widgets.terms import TermLabel, word_in
 from barkeep.desktop.widgets.tips import plain_tip
 
@@ -92,10 +103,19 @@ class DetailRow:
 
 @dataclass(frozen=True, slots=True)
 class DetailSection:
-    """Some facts under a heading."""
+    """Some facts under a heading.
+
+    With the name of a `fold` they are shown where that is open, and `brief` says in its line what
+    is in it; with a `tone`, a field of `Tones`, what is brief are tags that are always seen.
+    """
 
     heading: str
     rows: tuple[DetailRow, ...]
+    fold: str = ""
+    brief: str = ""
+    tone: str = ""
+    opens: bool = False
+    """Whether the fold is open as long as nobody has turned it."""
 
 
 class ScrolledPage(QScrollArea):
@@ -133,15 +153,19 @@ class DetailLine(QWidget):
         self._heading = TermLabel("", TypeSize.STRONG)
         self._heading.setWordWrap(True)
         self._line = rule()
+        self._head: FoldHead | None = None
+        self._turned: Callable[[bool], object] = lambda _is_open: None
         self._picture = PictureLabel("info", 16)
         self.label = text_label("", quiet=True)
         self._text, self._note = copyable(""), caption()
+        self._body = QWidget()
         grid = grid_of_rows()
+        self._body.setLayout(grid)
         grid.addWidget(self._picture, 0, 0, Qt.AlignmentFlag.AlignTop)
         grid.addWidget(self.label, 0, 0, Qt.AlignmentFlag.AlignTop)
         self._words = column_of(self._text, self._note, gap=2)
         grid.addLayout(self._words, 0, 1)
-        self._column = column_of(self._heading, self._line, grid, on=self, gap=HALF)
+        self._column = column_of(self._heading, self._line, self._body, on=self, gap=HALF)
 
     def add_below(self, widget: QWidget) -> None:
         """Put something below the words."""
@@ -149,12 +173,35 @@ class DetailLine(QWidget):
 
     def fill(self, row: DetailRow, heading: str, label_width: int) -> None:
         """Show a fact; the quiet labels of a section are as wide as the widest of them."""
-        with laid_out_once(self):
+        with laid_out_once(self, self._body):
+            if self._head is not None and not self._head.isHidden():
+                self._head.hide()
+                forget_words(self._head)
             self._fill(row, heading, label_width)
+        self.show()
+
+    def fill_head(
+        self, section: DetailSection, turned: Callable[[bool], object], *, is_open: bool
+    ) -> None:
+        """Show the line of a fold in place of a heading, and nothing of what is in it."""
+        with laid_out_once(self, self._body):
+            self._fill(NO_FACT, "", 0)
+            self._body.hide()
+            self._column.setContentsMargins(0, UNIT, 0, 0)
+            if self._head is None:
+                self._head = FoldHead()
+                self._head.wanted.connect(lambda is_open: self._turned(is_open))
+                self._column.insertWidget(0, self._head)
+            self._turned = turned
+            brief = section.brief
+            self._head.show_fold(section.heading, brief, section.tone, is_open=is_open)
+            self._head.show()
+            self._line.setVisible(is_open)
         self.show()
 
     def _fill(self, row: DetailRow, heading: str, label_width: int) -> None:
         self._column.setContentsMargins(0, PAD if heading else 0, 0, 0)
+        self._body.show()
         say(self._heading, heading)
         self._heading.explain(word_in(heading))
         self._line.setVisible(bool(heading))
@@ -187,6 +234,8 @@ class DetailLine(QWidget):
         self.hide()
         for each in (self._heading, self.label, self._text, self._note):
             each.clear()
+        if self._head is not None:
+            forget_words(self._head)
         if self._linked is not None:
             self._linked.show_parts(())
 
@@ -207,27 +256,49 @@ class DetailSections(QWidget):
 
     followed = Signal(str)
 
-    def __init__(self) -> None:
+    def __init__(self, folds: Folds | None = None) -> None:
         super().__init__()
         self._column = column_of(on=self, gap=HALF)
         self._rows: list[DetailLine] = []
+        self._folds = folds or Folds(parent=self)
+        self._sections: tuple[DetailSection, ...] = ()
+        self._folds.turned.connect(self._fill)
 
     def fill(self, sections: Sequence[DetailSection]) -> None:
-        """Show these."""
+        """Show these; of a fold that is closed its line alone."""
+        self._sections = tuple(sections)
+        self._fill()
+
+    def _fill(self) -> None:
         number = 0
         with laid_out_once(self):
-            for section in sections:
-                width = self._label_width(section)
-                for place, row in enumerate(section.rows or (NO_FACT,)):
-                    self._row(number).fill(row, "" if place else section.heading, width)
-                    number += 1
+            for section in self._sections:
+                number = self._fill_section(section, number)
             for row_left in self._rows[number:]:
                 row_left.empty()
+
+    def _fill_section(self, section: DetailSection, number: int) -> int:
+        """Show one from a row on; the row after it."""
+        heading = section.heading
+        if section.fold:
+            is_open = self._folds.is_open(section.fold, section.opens)
+            turn = partial(self._folds.turn, section.fold)
+            self._row(number).fill_head(section, turn, is_open=is_open)
+            number += 1
+            if not is_open:
+                return number
+            heading = ""
+        width = self._label_width(section)
+        for place, row in enumerate(section.rows or (NO_FACT,)):
+            self._row(number).fill(row, "" if place else heading, width)
+            number += 1
+        return number
 
     def _row(self, number: int) -> DetailLine:
         if number == len(self._rows):
             self._rows.append(made := DetailLine(self.followed.emit))
             self._column.addWidget(made)
+            self._folds.grow()
         return self._rows[number]
 
     def _label_width(self, section: DetailSection) -> int:
@@ -239,40 +310,30 @@ class DetailSections(QWidget):
 
 
 class _DetailPage(QWidget):
-    """Title, subtitle, what stands below them, facts under headings, and buttons."""
+    """What is said of a thing below its name, and facts under headings."""
 
-    def __init__(self) -> None:
+    def __init__(self, folds: Folds, follow: Callable[[str], object]) -> None:
         super().__init__()
-        self._title, self._subtitle = copyable("", TypeSize.TITLE), copyable("", quiet=True)
-        self._top, self._foot = (column_of(gap=HALF) for _ in range(2))
-        self._facts = DetailSections()
+        self._subtitle = copyable("", quiet=True)
+        self._top = column_of(gap=HALF)
+        self._facts = DetailSections(folds)
+        self._facts.followed.connect(follow)
         self._above: QWidget | None = None
         self._beside: QWidget | None = None
-        self._buttons: tuple[QWidget, ...] = ()
-        self._button_row: QWidget | None = None
-        head = column_of(self._title, self._subtitle, gap=HALF)
+        head = column_of(self._subtitle, gap=HALF)
         head.addLayout(self._top)
         head.addStretch(1)
         self._head = row_of(head)
         self._head.setStretch(0, 1)
-        column = column_of(self._head, on=self, margins=PAD, gap=HALF)
-        column.addWidget(self._facts)
-        column.addLayout(self._foot)
-        column.addStretch(1)
+        column_of(self._head, self._facts, SPRING, on=self, margins=(PAD, HALF, PAD, PAD), gap=HALF)
 
-    def fill(self, title: str, subtitle: str, sections: Sequence[DetailSection]) -> None:
+    def fill(self, subtitle: str, sections: Sequence[DetailSection]) -> None:
         """Show one thing."""
-        say(self._title, title)
         say(self._subtitle, subtitle)
         self._facts.fill(sections)
 
-    def put(
-        self, above: QWidget | None, beside: QWidget | None, buttons: Sequence[QWidget]
-    ) -> None:
-        """Put a badge or a gauge below the title, a picture beside it, and buttons at the end.
-
-        They become its own.
-        """
+    def put(self, above: QWidget | None, beside: QWidget | None) -> None:
+        """Put a badge or a gauge at the top, and a picture beside it; they become its own."""
         if beside is not self._beside:
             remove(self._beside)
             self._beside = beside
@@ -286,13 +347,6 @@ class _DetailPage(QWidget):
                 is_wide = bool(above.sizePolicy().expandingDirections() & Qt.Orientation.Horizontal)
                 side = Qt.AlignmentFlag(0) if is_wide else Qt.AlignmentFlag.AlignLeft
                 self._top.addWidget(above, 0, side)
-        if tuple(buttons) != self._buttons:
-            remove(self._button_row)
-            self._buttons, self._button_row = tuple(buttons), None
-            if buttons:
-                self._button_row = QWidget()
-                column_of(FlowLayout(buttons), on=self._button_row, margins=(0, PAD, 0, 0), gap=0)
-                self._foot.addWidget(self._button_row)
 
 
 def remove(widget: QWidget | None) -> None:
@@ -309,19 +363,35 @@ def remove(widget: QWidget | None) -> None:
 NO_FACT = DetailRow("")
 
 
-class DetailPanel(ScrolledPage):
+class DetailPanel(QWidget):
     """Shows one thing at a time; `show_details` takes the place of what was there.
 
-    The page is made once and then filled with each thing.
+    Its name and what is done with it most stand in a bar that stays; the page below is scrolled,
+    made once and then filled with each thing. `folds` says which parts of it are open, and
+    `followed` carries where a link leads.
     """
 
+    followed = Signal(str)
+
     def __init__(self, name: str = "Details", parent: QWidget | None = None) -> None:
-        super().__init__(name, scaled(264), parent)
+        super().__init__(parent)
+        self.folds = Folds(parent=self)
+        self.bar = DetailBar(self.folds)
+        self.scrolled = ScrolledPage(name, scaled(264))
         self._filled: _DetailPage | None = None
+        column_of(self.bar, wide(self.scrolled), on=self, gap=0)
+        self.setFocusProxy(self.scrolled)
 
     def show_page(self, page: QWidget) -> None:
+        """Show another page below the bar."""
         self._filled = page if isinstance(page, _DetailPage) else None
-        super().show_page(page)
+        self.scrolled.show_page(page)
+
+    def show_bar(self, title: str, acts: DetailActs) -> None:
+        """Say what the page is of, and what is done with that; without a title there is no bar."""
+        self.bar.fill(title, acts)
+        if (layout := self.layout()) is not None:
+            layout.activate()  # or a title of two lines would have the room of one
 
     def show_details(
         self,
@@ -331,34 +401,45 @@ class DetailPanel(ScrolledPage):
         *,
         top: QWidget | None = None,
         beside: QWidget | None = None,
-        buttons: Sequence[QWidget] = (),
+        acts: DetailActs = NO_ACTS,
     ) -> None:
-        """Show one thing; `top` (a badge, a gauge), `beside` and `buttons` become the panel's own.
+        """Show one thing; `top` (a badge, a gauge) and `beside` become the panel's own.
 
         Those that are there already stay as they are.
         """
-        page = self._filled or _DetailPage()
+        page = self._filled or _DetailPage(self.folds, self.followed.emit)
+        self.show_bar(title, acts)
         with laid_out_once(page):
-            page.fill(title, subtitle, sections)
-            page.put(top, beside, buttons)
+            page.fill(subtitle, sections)
+            page.put(top, beside)
         if page is not self._filled:
             self.show_page(page)
         page.show()
-        self.verticalScrollBar().setValue(0)
+        self.scroll_to(0)
 
     def clear(self) -> None:
         """Show nothing."""
+        self.show_bar("", NO_ACTS)
         if self._filled is None:
             self.show_page(QWidget())
             return
-        self._filled.fill("", "", ())
+        self._filled.fill("", ())
         self._filled.hide()
 
+    def widget(self) -> QWidget | None:
+        """The page below the bar."""
+        return self.scrolled.widget()
 
-def in_pairs(widgets: Sequence[QWidget]) -> QGridLayout:
-    """Two a row, one below the other: what is beside a list is narrow."""
-    grid = QGridLayout()
-    grid.setSpacing(UNIT)
-    for place, each in enumerate(widgets):
-        grid.addWidget(each, place // 2, place % 2)
-    return grid
+    def verticalScrollBar(self) -> QScrollBar:
+        """That of the page."""
+        return self.scrolled.verticalScrollBar()
+
+    def scroll_to(self, down: int) -> None:
+        """Scroll the page so far down, in device-independent pixels."""
+        self.verticalScrollBar().setValue(down)
+
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        """The menu key opens More from anywhere in the details that has no menu of its own."""
+        if self.bar.isVisible():
+            self.bar.pop_up(event.globalPos())
+        event.accept()

@@ -9,12 +9,12 @@ from typing import Any, Generic, TypeVar
 
 from PySide6.QtCore import QSignalBlocker, Qt
 from PySide6.QtGui import QMouseEvent, QPalette
-from PySide6.QtWidgets import QAbstractButton, QCheckBox, QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QCheckBox, QLabel, QWidget
 
 from barkeep.desktop.look.metrics import HALF, PAD, TypeSize
-from barkeep.desktop.widgets.buttons import button, primary_button
-from barkeep.desktop.widgets.chips import FlowLayout
+from barkeep.desktop.widgets.buttons import offer
 from barkeep.desktop.widgets.details import DetailLine, DetailRow, rule
+from barkeep.desktop.widgets.folds import FoldHead
 from barkeep.desktop.widgets.labels import caption, copyable, text_label
 from barkeep.desktop.widgets.layouts import (
     SPRING,
@@ -24,6 +24,7 @@ from barkeep.desktop.widgets.layouts import (
     row_of,
     wide,
 )
+from barkeep.desktop.widgets.offered import Offered, OfferedRow, forget_words
 
 Made = TypeVar("Made", bound=QWidget)
 
@@ -62,7 +63,7 @@ class FilledColumn(QWidget):
             left = [(kind, each) for kind, some in spare.items() for each in some]
             for _kind, widget in left:
                 widget.hide()
-                _forget_words(widget)
+                forget_words(widget)
         self._kept = [*shown, *left]
         return tuple(widget for _kind, widget in shown)
 
@@ -71,16 +72,6 @@ class FilledColumn(QWidget):
         if there is None or there.widget() is not widget:
             self._column.removeWidget(widget)
             self._column.insertWidget(place, widget)
-
-
-def _forget_words(widget: QWidget) -> None:
-    """What is not shown says nothing, to whoever looks for words."""
-    for each in (widget, *widget.findChildren(QWidget)):
-        if isinstance(each, QLabel):
-            each.clear()
-        elif isinstance(each, QAbstractButton):
-            each.setText("")
-            each.setAccessibleName("")
 
 
 def words(
@@ -119,67 +110,32 @@ def heading(text: str) -> Piece[_Heading]:
     return Piece("heading", _Heading, lambda made: made.label.setText(text))
 
 
-@dataclass(frozen=True)
-class Offered:
-    """A button: what it says and does, and what it is called where that says more."""
-
-    text: str
-    act: Callable[[], object]
-    picture: str = ""
-    name: str = ""
-    primary: bool = False
+def offered_row(offers: Sequence[Offered], held: str = "") -> Piece[OfferedRow]:
+    """Buttons beside each other; those that write are off while that is `held` for a reason."""
+    return Piece("offers", OfferedRow, lambda made: made.fill(offers, held))
 
 
-class OfferedRow(QWidget):
-    """Buttons beside each other, as far as there is room where it `wraps`.
+class _TurnedHead(FoldHead):
+    """The line of a fold in a column that is filled again: what it turns is told anew each time."""
 
-    `shown` are those offered now.
-    """
-
-    def __init__(self, *, wraps: bool = True) -> None:
+    def __init__(self) -> None:
         super().__init__()
-        self._row = FlowLayout() if wraps else row_of()
-        self._made: list[tuple[tuple[str, bool], QPushButton]] = []
-        self._acts: dict[QPushButton, Callable[[], object]] = {}
-        self.shown: tuple[QPushButton, ...] = ()
-        column_of(self._row, on=self, margins=(0, HALF if wraps else 0, 0, 0), gap=0)
+        self._turn: Callable[[bool], object] = lambda _is_open: None
+        self.wanted.connect(lambda is_open: self._turn(is_open))
 
-    def fill(self, offers: Sequence[Offered]) -> None:
-        """Offer these."""
-        spare, shown = list(self._made), []
-        for each in offers:
-            kind = (each.picture, each.primary)
-            kept = next((made for made in spare if made[0] == kind), None)
-            if kept is None:
-                kept = (kind, self._new(each))
-            else:
-                spare.remove(kept)
-            shown.append(kept)
-            self._acts[kept[1]] = each.act
-            kept[1].setText(each.text)
-            kept[1].setAccessibleName(each.name or each.text)
-        self._made = [*shown, *spare]
-        self.shown = tuple(made for _kind, made in shown)
-        self._lay_out()
-
-    def _new(self, offered: Offered) -> QPushButton:
-        make = primary_button if offered.primary else button
-        made: QPushButton = make("", lambda: self._acts[made](), offered.picture or None)
-        return made
-
-    def _lay_out(self) -> None:
-        while self._row.takeAt(0) is not None:
-            pass
-        for _kind, made in self._made:
-            self._row.addWidget(made)
-            made.setVisible(made in self.shown)
-            if made not in self.shown:
-                _forget_words(made)
+    def fill(
+        self, words: str, brief: str, turn: Callable[[bool], object], *, is_open: bool
+    ) -> None:
+        """Show what is in the fold, and turn it by this."""
+        self._turn = turn
+        self.show_fold(words, brief, is_open=is_open)
 
 
-def offered_row(offers: Sequence[Offered]) -> Piece[OfferedRow]:
-    """Buttons beside each other."""
-    return Piece("offers", OfferedRow, lambda made: made.fill(offers))
+def fold_line(
+    words: str, brief: str, turn: Callable[[bool], object], *, is_open: bool
+) -> Piece[_TurnedHead]:
+    """What a part of the column begins with that opens and closes."""
+    return Piece("fold", _TurnedHead, lambda made: made.fill(words, brief, turn, is_open=is_open))
 
 
 class FactRow(DetailLine):
@@ -190,16 +146,16 @@ class FactRow(DetailLine):
         self.offers = OfferedRow()
         self.add_below(self.offers)
 
-    def fill_fact(self, row: DetailRow, offers: Sequence[Offered]) -> None:
+    def fill_fact(self, row: DetailRow, offers: Sequence[Offered], held: str) -> None:
         """Show a fact and what is offered."""
         self.fill(row, "", 0)
-        self.offers.fill(offers)
+        self.offers.fill(offers, held)
         self.offers.setVisible(bool(offers))
 
 
-def fact(row: DetailRow, offers: Sequence[Offered] = ()) -> Piece[FactRow]:
+def fact(row: DetailRow, offers: Sequence[Offered] = (), held: str = "") -> Piece[FactRow]:
     """A fact with its picture and note, and what can be done about it."""
-    return Piece("fact", FactRow, lambda made: made.fill_fact(row, offers))
+    return Piece("fact", FactRow, lambda made: made.fill_fact(row, offers, held))
 
 
 class TickRow(QWidget):
@@ -215,9 +171,16 @@ class TickRow(QWidget):
         row_of(at_top(self.box), wide(self._words), at_top(self._offers), on=self)
 
     def fill(
-        self, text: str, act: Callable[[bool], object], offers: Sequence[Offered], *, done: bool
+        self,
+        text: str,
+        act: Callable[[bool], object],
+        offers: Sequence[Offered],
+        held: str = "",
+        *,
+        done: bool,
     ) -> None:
-        """Show a step, which is quieter once it is done."""
+        """Show a step, which is quieter once it is done, and cannot be ticked while it is held."""
+        offer(self.box, held)
         with QSignalBlocker(self.box):
             self.box.setChecked(done)
         self._act = act
@@ -225,17 +188,22 @@ class TickRow(QWidget):
         role = QPalette.ColorRole
         self._words.setForegroundRole(role.PlaceholderText if done else role.WindowText)
         self._words.setText(text)
-        self._offers.fill(offers)
+        self._offers.fill(offers, held)
         self._offers.setVisible(bool(offers))
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
-        if event.button() == Qt.MouseButton.LeftButton:
+        if event.button() == Qt.MouseButton.LeftButton and self.box.isEnabled():
             self.box.toggle()
         event.accept()
 
 
 def tick(
-    text: str, act: Callable[[bool], object], offers: Sequence[Offered] = (), *, done: bool
+    text: str,
+    act: Callable[[bool], object],
+    offers: Sequence[Offered] = (),
+    held: str = "",
+    *,
+    done: bool,
 ) -> Piece[TickRow]:
     """A step to be ticked off, and what can be done about it."""
-    return Piece("tick", TickRow, lambda made: made.fill(text, act, offers, done=done))
+    return Piece("tick", TickRow, lambda made: made.fill(text, act, offers, held, done=done))

@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QLabel
-
 from barkeep.application.bar import Bar
 from barkeep.desktop.bottles.page import BottlesScreen
-from tests.desktop.pages import shown_page
+from tests.desktop.pages import said_in, shown_page
 
 
 def bottles_page(bar, qtbot, folder, size=(1096, 760)):
@@ -36,4 +34,4 @@ def ledger(path, bottle_id: int, clock):
 
 def texts(widget) -> str:
     """Every word a widget shows."""
-    return "\n".join(each.text() for each in widget.findChildren(QLabel))
+    return "\n".join(said_in(widget))

@@ -23,6 +23,7 @@ from barkeep.desktop.bottles.rows import (
 )
 from barkeep.desktop.screens.row_table import RowTable
 from barkeep.desktop.widgets.delegates import ICONS_ROLE, LEVEL_ROLE
+from barkeep.desktop.widgets.labels import LinkLabel
 from barkeep.desktop.widgets.levels import LevelGauge, LevelReading
 from barkeep.documents.bottles_csv import ListedBottle
 from barkeep.domain.bottles.bottle import Label
@@ -240,12 +241,9 @@ def test_a_long_ledger_is_shown_on_demand(page, screen):
         page.bar.inventory.pour(gin.id, 1.0, "a drop")
     assert texts(screen.detail).count("a drop") == NEWEST
     assert "Received 700 ml" not in texts(screen.detail)
-    button = next(
-        each
-        for each in screen.detail.findChildren(QWidget)
-        if each.accessibleName().startswith("Show all")
-    )
-    button.click()
+    links = screen.detail.findChildren(LinkLabel)
+    link = next(each for each in links if each.plain_text.startswith("Show all"))
+    link.linkActivated.emit(link.links[0].target)
     assert "Received 700 ml" in texts(screen.detail)
 
 
@@ -255,7 +253,9 @@ def test_details_fit_beside_the_list(bar, qtbot, tmp_path, size):
         for row in page.screen.table.rows:
             page.screen.choose(row.bottle.id)
             panel = page.screen.detail
-            assert panel.widget().minimumSizeHint().width() <= panel.viewport().width(), row
+            assert panel.widget().minimumSizeHint().width() <= panel.scrolled.viewport().width(), (
+                row
+            )
 
 
 def test_long_names_keep_their_whole_words_within_reach(page, screen):

@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 import pytest
 from PySide6.QtCore import QModelIndex, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QWidget
 
 from barkeep.desktop.counting.rows import COUNTED as COUNTED_ON_SHELF
 from barkeep.desktop.look.theme import Theme
@@ -23,6 +23,7 @@ from barkeep.desktop.shoots.log import SPILLED
 from barkeep.desktop.widgets.keys import KeyLegend
 from barkeep.domain.bottles.bottle import Bottle, Label
 from tests.desktop.count_keys import type_keys
+from tests.desktop.pages import do_in_details
 from tests.how_much import some_of
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
@@ -184,10 +185,7 @@ def log(window, qtbot) -> Place:
     (filmed,) = [each for each in window.bar.snapshot.shoots if each.state == "filmed"]
     screen.show_thing(filmed.id)
     settle(window, qtbot)
-    button = next(
-        each for each in screen.page.findChildren(QPushButton) if each.text() == "Log it…"
-    )
-    QTest.mouseClick(button, Qt.MouseButton.LeftButton)
+    do_in_details(screen, "Log it…", qtbot)
     dialog = screen.dialog
     activate(dialog, qtbot)
     qtbot.waitUntil(dialog.table.hasFocus)

@@ -218,7 +218,7 @@ def silent_buttons(window, key, qtbot, asked) -> list[str]:
 
 def press(button) -> None:
     """Click it; a menu of its own is opened without waiting for it."""
-    area = button.window().current.detail
+    area = button.window().current.detail.scrolled
     if area.isAncestorOf(button):
         area.ensureWidgetVisible(button)
     menu = button.menu() if isinstance(button, QPushButton) else None

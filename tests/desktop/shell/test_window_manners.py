@@ -147,7 +147,9 @@ def test_tab_goes_over_the_bottles_page_as_the_eye_does(window, qtbot):
         screen.kinds.chip("all"),
         screen.states.chip("any"),
         screen.view,
-        screen.detail,
+        *screen.detail.bar.offers.shown,
+        screen.detail.bar.more,
+        screen.detail.scrolled,
     ]
     stops = tabbed(screen, screen.add_button, qtbot)
     assert stops[: len(wanted)] == wanted

@@ -7,13 +7,13 @@ from datetime import timedelta
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QLabel, QPushButton
+from PySide6.QtWidgets import QApplication, QPushButton
 
 from barkeep.application.bar import Bar
 from barkeep.desktop.shoots.page import ShootsScreen
 from barkeep.domain.bar.shoots import ServeCounts, Shoot, ShootDrink
 from tests.desktop.audit import cut_off, focusable_without_name
-from tests.desktop.pages import shown_page
+from tests.desktop.pages import do_in_details, said_in, shown_page
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -29,12 +29,11 @@ def themes(page):
 
 
 def said(page):
-    return [each.text() for each in page.screen.page.findChildren(QLabel)]
+    return said_in(page.screen.page)
 
 
 def press(page, qtbot, text):
-    buttons = page.screen.page.findChildren(QPushButton)
-    qtbot.mouseClick(next(b for b in buttons if b.text() == text), Qt.MouseButton.LeftButton)
+    do_in_details(page.screen, text, qtbot)
     page.settle(qtbot)
 
 
@@ -218,7 +217,7 @@ def test_the_keyboard_stays_where_it_was(page, qtbot):
     choose(page, qtbot, "Summer Excursion")
     keys = list(page.screen.page.ticks)
     bar = page.screen.detail.verticalScrollBar()
-    page.screen.detail.ensureWidgetVisible(page.screen.page.ticks[keys[-1]])
+    page.screen.detail.scrolled.ensureWidgetVisible(page.screen.page.ticks[keys[-1]])
     scrolled = bar.value()
     assert scrolled > 0
     for key in keys[-2:]:
@@ -244,7 +243,7 @@ def test_the_keyboard_stays_on_the_page_where_its_button_went(page, qtbot):
     use.setFocus()
     qtbot.keyClick(use, Qt.Key.Key_Space)
     page.settle(qtbot)
-    assert QApplication.focusWidget() is page.screen.detail
+    assert QApplication.focusWidget() is page.screen.detail.scrolled
 
 
 def test_only_the_left_button_ticks(page, qtbot):
@@ -271,7 +270,7 @@ def test_a_step_is_made_from_the_list(page, qtbot):
 def test_the_menu_opens_below_its_button_and_marks_what_is_poured(page, qtbot):
     shoot = choose(page, qtbot, "Summer Excursion")
     button = page.screen.page.drinks[0].buttons["Pour otherwise…"]
-    page.screen.detail.ensureWidgetVisible(button)
+    page.screen.detail.scrolled.ensureWidgetVisible(button)
     button.setFocus()
     qtbot.keyClick(button, Qt.Key.Key_Space)
     menu = page.screen.dialog

@@ -63,7 +63,7 @@ def written(screen, text: str):
 
 
 def links(screen) -> list[LinkLabel]:
-    return screen.detail.findChildren(LinkLabel)
+    return [each for each in screen.detail.findChildren(LinkLabel) if each.links]
 
 
 class TestModel:

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QPushButton
+from PySide6.QtWidgets import QApplication
 
 from barkeep.desktop.screens.row_table import RowFilter, RowTable
 from barkeep.desktop.stand_ins.page import StandInsScreen, ingredient_columns, ingredient_rows
 from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.stand_ins.offers import FLOOR, stand_in
 from tests.desktop.audit import cut_off, focusable_without_name
-from tests.desktop.pages import shown_page
+from tests.desktop.pages import do_in_details, offered_in_details, shown_page
 from tests.walked import walked
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
@@ -194,7 +194,7 @@ def test_a_way_through_an_own_stand_in_says_so(bar, page, qtbot):
 def test_only_shipped_stand_ins_are_marked_as_nobodys(bar, page, qtbot):
     show(page, qtbot, WANTED)
     assert not any("your own" in text for text in page.detail_texts())
-    assert page.screen.detail.findChild(QPushButton, "remove-own") is None
+    assert "Remove my stand-in" not in offered_in_details(page.screen)
 
 
 def test_what_nothing_stood_in_for_can_be_decided_otherwise(bar, page, qtbot):
@@ -344,7 +344,7 @@ def test_removing_the_only_one_brings_the_shipped_one_back(bar, page, qtbot):
     shipped = entry_of(bar)
     bar.knowledge.add_stand_in(StandIn(WANTED, OFFERED, 0.5, 1.0, "mine"))
     show(page, qtbot, WANTED)
-    page.screen.detail.findChild(QPushButton, "remove-own").click()
+    do_in_details(page.screen, "Remove my stand-in", qtbot)
     page.settle(qtbot)
     assert entry_of(bar) == shipped
     assert page.toast.text == "Removed your stand-in triple sec"

@@ -30,11 +30,13 @@ from barkeep.desktop.widgets.delegates import (
     RowDelegate,
     VerdictDelegate,
 )
+from barkeep.desktop.widgets.detail_bar import DetailActs
 from barkeep.desktop.widgets.details import DetailPanel, DetailRow, DetailSection, remove
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.labels import ElidedLabel
 from barkeep.desktop.widgets.levels import LevelGauge, LevelReading, draw_level, share_at
 from barkeep.desktop.widgets.notices import SHOWN_MS, Banner, Toast
+from barkeep.desktop.widgets.offered import Offered
 from barkeep.desktop.widgets.search_field import SearchField
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS
@@ -457,10 +459,11 @@ def test_details_wrap_and_are_never_cut(host, qtbot, width):
     panel = DetailPanel("Bottle", host)
     panel.resize(width, 400)
     panel.show()
-    buttons = [QPushButton("Count…"), QPushButton("Pour…"), QPushButton("Receive")]
-    panel.show_details("Outer Buoy navy-strength gin", "Grey Ferry", sections(), buttons=buttons)
+    often = [Offered(words, lambda: None) for words in ("Count…", "Pour…", "Receive")]
+    acts = DetailActs(tuple(often))
+    panel.show_details("Outer Buoy navy-strength gin", "Grey Ferry", sections(), acts=acts)
     qtbot.waitUntil(lambda: panel.widget().height() > 400)
-    assert panel.widget().width() <= panel.viewport().width()
+    assert panel.widget().width() <= panel.scrolled.viewport().width()
     assert cut_off(panel) == []
 
 
@@ -480,7 +483,7 @@ def test_new_details_take_the_place_of_the_old(host):
 
 def said_by(panel) -> list[str]:
     """What the details say, top to bottom; what is made for other facts says nothing."""
-    labels = panel.widget().findChildren(QLabel)
+    labels = panel.findChildren(QLabel)
     return [each.text() for each in labels if each.text()]
 
 
