@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QSignalBlocker, Qt, Signal
+from PySide6.QtCore import QPoint, QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QSizePolicy, QWidget
 
@@ -190,8 +190,19 @@ class PourPanel(QWidget):
     def take_focus(self) -> None:
         """Go to the line that most asks for a choice."""
         first = -1 if self.asked is None else self.asked.first_open
-        where = self.pour_button if first < 0 else self._rows[first].box
-        where.setFocus(Qt.FocusReason.TabFocusReason)
+        if first < 0:
+            self.back_button.setFocus(Qt.FocusReason.TabFocusReason)
+            return
+        row = self._rows[first]
+        row.box.setFocus(Qt.FocusReason.TabFocusReason)
+        self._begin_with(row)
+
+    def _begin_with(self, row: QWidget) -> None:
+        """Scroll so far that a line begins at the top, with what is said of it below."""
+        for layout in (self.layout(), self._page.layout()):
+            if layout is not None:
+                layout.activate()  # or it would still be where it was before
+        self.scrolled.verticalScrollBar().setValue(row.mapTo(self._page, QPoint(0, 0)).y() - UNIT)
 
     def show_seen(self, seen: PourSeen) -> None:
         """Show what the choices make of the drink."""

@@ -31,7 +31,7 @@ from barkeep.domain.stand_ins.in_a_drink import (
     riff_name,
     with_pours,
 )
-from barkeep.domain.stand_ins.offers import Offer
+from barkeep.domain.stand_ins.offers import UNKNOWN, Offer
 from barkeep.domain.stand_ins.words import closeness_in_words
 from barkeep.errors import spoken_list
 
@@ -190,7 +190,8 @@ def _choice(spec: Spec, place: int, offer: Offer, snapshot: Snapshot) -> Choice:
     amount = shown_lines(poured, tree, settings.shown_in, settings.units)[place].amount
     name = " ".join(filter(None, (amount, tree.in_sentence(offer.ingredient))))
     times = show_number(round(chosen.ratio, 2), fractions=False)
-    ratio = f"{times} times as much." if abs(chosen.ratio - 1.0) > 0.005 else ""
+    alike = tree[spec.lines[place].ingredient].unit == tree[offer.ingredient].unit
+    ratio = f"{times} times as much." if alike and abs(chosen.ratio - 1.0) > 0.005 else ""
     from_bottle = "" if offer.bottle is None else f"From {offer.bottle.product.title}."
     changes = as_sentence("; ".join(offer.corrections)) if offer.corrections else ""
     said = " ".join(filter(None, (ratio, offer.why, from_bottle, changes)))
@@ -201,7 +202,8 @@ def _rest(offers: LineOffers, tree: FamilyTree) -> Iterator[str]:
     """What is not offered for a line that is not met as written, and why."""
     found = offers.stand_ins
     if found.none_because and not offers.owned:
-        yield as_sentence(f"nothing stands in for it: {found.none_because.rstrip('.')}")
+        known = "" if found.none_because == UNKNOWN else "nothing stands in for it: "
+        yield as_sentence(f"{known}{found.none_because}")
     if offers.beyond:
         named = [_with_closeness(each, tree) for each in offers.beyond[:MOST_BEYOND]]
         yield f"Not in the bar: {spoken_list(named, 'and')}."

@@ -31,6 +31,8 @@ FLOOR = 0.3
 """The least closeness worth naming at all; a choice of barkeep."""
 
 
+UNKNOWN = "no stand-in for it is known"
+"""Why nothing stands in, where nobody said why."""
 MOST_NAMED = 4
 """How many of the things that would do are named before they are only counted."""
 
@@ -116,7 +118,7 @@ def stand_in(snapshot: Snapshot, ingredient: str, spec: Spec | None = None) -> S
     offers.sort(key=lambda each: (not each.owned, -each.closeness, each.ingredient != safer))
     none = snapshot.knowledge.none_because.get(ingredient)
     if none is None and not offers:
-        none = "no stand-in for it is known"
+        none = UNKNOWN
     return StandIns(ingredient, none, tuple(offers), _false_friends(ingredient, tree))
 
 
