@@ -229,7 +229,8 @@ def _label_is_cut(label: QLabel) -> bool:
     is_drawn_plain = label.textFormat() == Qt.TextFormat.PlainText and label.buddy() is None
     words = label.text() if is_drawn_plain else label.text().replace("&", "")
     low = label.height() < label.fontMetrics().boundingRect(words).height()
-    return low or label.width() < label.fontMetrics().horizontalAdvance(words)
+    rounded = 1  # a label asks for the whole pixels below
+    return low or label.width() < label.fontMetrics().horizontalAdvance(words) - rounded
 
 
 def _button_is_cut(button: QAbstractButton) -> bool:

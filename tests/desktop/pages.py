@@ -7,7 +7,7 @@ from contextlib import contextmanager
 from dataclasses import dataclass, field
 from typing import Generic, TypeVar
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, Qt
 from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QWidget
 
 from barkeep.application.bar import Bar
@@ -93,6 +93,7 @@ def settled(background: Background, qtbot) -> None:
     while True:
         qtbot.waitUntil(lambda: not background.is_busy)
         QApplication.processEvents()
+        QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)  # as the event loop does
         if not background.is_busy:
             return
 

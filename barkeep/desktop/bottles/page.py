@@ -36,6 +36,7 @@ from barkeep.desktop.bottles.level_dialog import (
 from barkeep.desktop.bottles.payments import PaymentsDialog
 from barkeep.desktop.bottles.rows import (
     KINDS,
+    LEFT,
     LEVEL,
     SHELF,
     STATES,
@@ -118,7 +119,7 @@ def _keys(shortcut: str) -> tuple[str, ...]:
 UPWARDS = Qt.SortOrder.AscendingOrder
 
 
-COLUMN_WIDTHS = (64, 184, 108, 104, 104, 130, 76)
+COLUMN_WIDTHS = (56, 164, 80, 104, 96, 116, 74)
 """Shelf to opened; the price takes the rest."""
 ROW_HEIGHT = 48
 KIND_CHIPS = (
@@ -690,7 +691,7 @@ class BottlesScreen(TableScreen[BottleRow]):
     def _prepare_view(self) -> None:
         self.view.setItemDelegateForColumn(LEVEL, LevelDelegate(self.view))
         self.view.verticalHeader().setDefaultSectionSize(scaled(ROW_HEIGHT))
-        set_widths(self.view, COLUMN_WIDTHS)
+        set_widths(self.view, COLUMN_WIDTHS, whole=(LEFT,))
         self.splitter.setSizes([700, 320])
         sort_by(self.view, SHELF)
         self.view.selectionModel().currentRowChanged.connect(lambda *_rows: self.clear_refusal())

@@ -95,10 +95,8 @@ class UseUpScreen(OfParts, TableScreen[UsedIn]):
         self.said = text_label("", quiet=True, wrap=True)
         self.chart = DaysChart("Days by which things should be used")
         self._acts = DetailActs(
-            (
-                Offered("Open the spec", self._open_spec, writes=False),
-                Offered("Show it in Tonight", self._show_tonight, writes=False),
-            )
+            (Offered("Open the spec", self._open_spec, writes=False),),
+            (Offered("Show it in Tonight", self._show_tonight, writes=False),),
         )
         self._prepare_page()
 

@@ -218,7 +218,7 @@ class ChoiceChip(QComboBox):
 
     def sizeHint(self) -> QSize:
         words = self.fontMetrics().horizontalAdvance(self.shown)
-        wide = min(words, scaled(self.MOST_WIDE)) + ARROW + 2 * PAD - HALF
+        wide = min(words, scaled(self.MOST_WIDE)) + scaled(ARROW) + 2 * PAD - HALF
         return QSize(wide, super().sizeHint().height())
 
     def minimumSizeHint(self) -> QSize:

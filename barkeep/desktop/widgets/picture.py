@@ -11,6 +11,7 @@ from PySide6.QtGui import (
     QGuiApplication,
     QHelpEvent,
     QImage,
+    QKeyEvent,
     QKeySequence,
     QPainter,
     QPaintEvent,
@@ -27,6 +28,7 @@ COPIED_SCALE = 3.0
 """How many pixels a device-independent one becomes in what is copied."""
 COPIED_LARGEST = 8_000
 """No side of a copied picture has more pixels: a long shelf would fill the memory."""
+Copy = QKeySequence.StandardKey.Copy
 COPY, COPY_SVG = "Copy picture", "Copy picture as SVG"
 
 
@@ -59,7 +61,7 @@ class Picture(QWidget):
         self.setAccessibleName(name)
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
-        self._add_action(COPY, self.copy_image).setShortcut(QKeySequence.StandardKey.Copy)
+        self._add_action(COPY, self.copy_image).setShortcut(Copy)
         self._add_action(COPY_SVG, self.copy_svg)
 
     def draw(self, painter: QPainter, rect: QRectF, tones: Tones) -> None:
@@ -120,7 +122,18 @@ class Picture(QWidget):
         if isinstance(event, QHelpEvent) and event.type() == QEvent.Type.ToolTip:
             self.show_tip(self.says_at(QPointF(event.pos())), event.pos())
             return True
+        # What the keys copy is the picture that has the focus, not the rows of the list.
+        is_override = event.type() == QEvent.Type.ShortcutOverride
+        if is_override and isinstance(event, QKeyEvent) and event.matches(Copy):
+            event.accept()
+            return True
         return super().event(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.matches(Copy):
+            self.copy_image()
+        else:
+            super().keyPressEvent(event)
 
     def _add_action(self, words: str, does: object) -> QAction:
         action = QAction(words, self)

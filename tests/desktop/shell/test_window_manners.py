@@ -144,6 +144,7 @@ def test_tab_goes_over_the_bottles_page_as_the_eye_does(window, qtbot):
         screen.add_button,
         screen.count_button,
         screen.search.focusProxy(),
+        screen.look_button,
         screen.kinds.chip("all"),
         screen.states.chip("any"),
         screen.view,
