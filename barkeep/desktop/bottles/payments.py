@@ -14,7 +14,14 @@ from barkeep.desktop.look.metrics import PAD, TypeSize
 from barkeep.desktop.screens.list_stack import ListStack, prepare_view, set_widths
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.screens.row_table import Column, RowTable
-from barkeep.desktop.widgets.buttons import button, day_field, day_in, offer, primary_button
+from barkeep.desktop.widgets.buttons import (
+    accept_by_keys,
+    button,
+    day_field,
+    day_in,
+    offer,
+    primary_button,
+)
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.fields import labelled
 from barkeep.desktop.widgets.labels import text_label
@@ -65,6 +72,7 @@ class PaymentsDialog(RefusedInBanner, QDialog):
         self.forget_button = button("&Forget the chosen one", self.forget)
         self.close_button = button("C&lose", self.reject)
         self._lay_out()
+        accept_by_keys(self)
         self.renew()
         self._offer_likely(product)
 

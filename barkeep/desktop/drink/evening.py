@@ -13,7 +13,7 @@ from barkeep.desktop.look.metrics import PAD, TypeSize
 from barkeep.desktop.screens.list_stack import ListStack, prepare_view, set_widths
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
 from barkeep.desktop.screens.row_table import Column, RowTable
-from barkeep.desktop.widgets.buttons import button, day_field, day_in
+from barkeep.desktop.widgets.buttons import accept_by_keys, button, day_field, day_in
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.fields import labelled
 from barkeep.desktop.widgets.labels import copyable, text_label
@@ -68,6 +68,7 @@ class EveningDialog(RefusedInBanner, QDialog):
         self.on = day_field(bar.snapshot.on, latest=bar.snapshot.on)
         self.close_button = button("C&lose", self.reject)
         self._lay_out()
+        accept_by_keys(self)
         self.on.dateChanged.connect(lambda _day: self.renew())
         self.renew()
 

@@ -137,12 +137,15 @@ class RowTable(QAbstractTableModel, Generic[Row]):
     ) -> Any:
         if orientation != Qt.Orientation.Horizontal or section >= len(self.columns):
             return None
-        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
-            return self.columns[section].title  # pointed at too: a narrow column cuts it off
+        column = self.columns[section]
+        if role == Qt.ItemDataRole.DisplayRole:
+            return column.title
         if role == Qt.ItemDataRole.TextAlignmentRole:
-            return self.columns[section].alignment
-        if role in (Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.WhatsThisRole):
-            return broken(self.columns[section].about) or None
+            return column.alignment
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return broken(column.about) or column.title  # which a narrow column cuts off
+        if role == Qt.ItemDataRole.WhatsThisRole:
+            return broken(column.about) or None
         return None
 
 

@@ -388,11 +388,16 @@ class Screen(RefusedInBanner, QWidget):
         self.search.set_text(text)
         self.focus_search()
 
-    def find_next(self, by: int) -> None:
-        """Go to the next row that was typed to or is found, or with -1 to the one before."""
+    def find_next(self, by: int) -> bool:
+        """Go to the next row that was typed to or is found, or with -1 to the one before.
+
+        Whether there is one.
+        """
         self.focus_list()
-        if self.list_keys is not None:
-            self.list_keys.find_next(by)
+        stack, keys = self.list_stack, self.list_keys
+        if stack is None or keys is None or not stack.listing.isVisibleTo(stack):
+            return False
+        return keys.find_next(by)
 
     def open_more(self) -> None:
         """Offer what else can be done with what the details show."""

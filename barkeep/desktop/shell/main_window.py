@@ -244,8 +244,9 @@ class MainWindow(QMainWindow):
         self.current.focus_search()
 
     def find_next(self, by: int) -> None:
-        """Go to the next row that is found, or with -1 to the one before."""
-        self.current.find_next(by)
+        """Go to the next row that is found, or with -1 to the one before; or say there is none."""
+        if not self.current.find_next(by):
+            self.toast.say("There is no other row to go to")
 
     def find_anything(self) -> None:
         """Find a command or a thing by its name."""

@@ -118,7 +118,7 @@ class WindowActions(QObject):
         self.paste = self._add(menu, "&Paste specs…", Keys.Paste)
         self.find = self._add(menu, "&Find", Keys.Find, "search")
         self.find_next = self._add(menu, "Find &next", "F3")
-        self.find_previous = self._add(menu, "Find pre&vious", "Shift+F3")
+        self.find_previous = self._add(menu, "Find pr&evious", "Shift+F3")
         self.find_anything = self._add(menu, "Find an&ything…", "Ctrl+K", "search")
 
     def _make_view(self, pages: Sequence[Page], parts: Sequence[Page]) -> None:

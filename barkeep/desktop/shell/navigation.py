@@ -144,7 +144,7 @@ PARTS = (
     Page("pairs", "Buying: pa&irs", "next-bottle", _pairs, of="next-bottle", shortcut="Shift+F7"),
     Page("tick-bottles", "Bottles: tic&k", "bottles", _tick, of="bottles", shortcut="Ctrl+Shift+T"),
     Page(
-        "bottle-list", "Bottles: a lis&t", "bottles", _list, of="bottles", shortcut="Ctrl+Shift+V"
+        "bottle-list", "Bottles: a li&st", "bottles", _list, of="bottles", shortcut="Ctrl+Shift+V"
     ),
 )
 """Further parts of pages."""

@@ -12,6 +12,7 @@ from barkeep.desktop.look.icons import wear
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, set_type
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import at_top, column_of, laid_out_once, row_of, wide
+from barkeep.desktop.widgets.terms import explain_instead, word_in
 
 ALL = "*"
 """Stands for every fold that nothing else is said of."""
@@ -75,11 +76,11 @@ class _FoldButton(QPushButton):
         self.clicked.connect(lambda: self.wanted.emit(not self.is_open))
 
     def show_state(self, words: str, about: str, *, is_open: bool) -> None:
-        """Say what it opens, and whether that is open."""
+        """Say what it opens, and whether that is open; what its word means, to who asks."""
         self.is_open = is_open
         self.setText(words.replace("&", "&&"))
         self.setAccessibleName(f"{words}, {'open' if is_open else 'closed'}")
-        self.setAccessibleDescription(about)
+        explain_instead(self, word_in(words), about)
         picture = "chevron-up" if is_open else "chevron-down"
         if picture != self._picture:
             self._picture = picture

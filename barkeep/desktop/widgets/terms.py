@@ -34,6 +34,19 @@ def explain(widget: QWidget, name: str) -> None:
     widget.setAccessibleDescription(f"{said} {told}" if said else told)
 
 
+def explain_instead(widget: QWidget, name: str, said: str = "") -> None:
+    """Let a widget that is filled anew explain another word, an empty one for none.
+
+    `said` is what it tells a screen reader besides.
+    """
+    widget.setToolTip("")
+    widget.setWhatsThis("")
+    widget.setAccessibleDescription(said)
+    widget.setProperty(EXPLAINS, "")
+    if name:
+        explain(widget, name)
+
+
 def word_in(heading: str) -> str:
     """The word of barkeep's own that a heading begins with, up to a comma; empty for none.
 
@@ -73,11 +86,7 @@ class TermLabel(QLabel):
         if explained_by(self) == name:
             return
         self.mark(bool(name))
-        for clear in (self.setToolTip, self.setWhatsThis, self.setAccessibleDescription):
-            clear("")
-        self.setProperty(EXPLAINS, "")
-        if name:
-            explain(self, name)
+        explain_instead(self, name)
         policy = Qt.FocusPolicy
         self.setFocusPolicy(policy.TabFocus if name else policy.NoFocus)
 

@@ -47,12 +47,25 @@ def test_every_dialog_takes_the_keys():
 
 ACTIONS = {
     "": (
-        *("Settings", "Make something here", "Shopping list", "What if", "Keyboard shortcuts"),
+        *(
+            "Settings",
+            "Make something here",
+            "Shopping list",
+            "What an evening cost",
+            "What if",
+            "Keyboard shortcuts",
+        ),
         *("What is new", "About barkeep", "Backups", "Print and publish"),
     ),
     "bottles": (
         *("Count bottle", "Pour", "Waste", "Correct", "Weigh it full", "Set its dasher"),
-        *("Make it a house pour", "Set its use-by day", "Change its label", "Add bottle"),
+        *(
+            "Make it a house pour",
+            "Set its use-by day",
+            "Change its label",
+            "Add bottle",
+            "What was paid",
+        ),
     ),
     "specs": ("Batch",),
     "shoots": ("New shoot", "Edit shoot", "Shopping for it", "Variances"),
