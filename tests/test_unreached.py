@@ -15,7 +15,7 @@ FOUND = re.compile(r"unused (?P<kind>\w+) '(?P<name>\w+)'")
 
 CALLED_BY_QT = re.compile(
     "contextMenuEvent|createEditor|dragEnterEvent|dropEvent|dropMimeData|expandingDirections|filterAcceptsRow"
-    "|hasHeightForWidth|headerData|lessThan|mimeTypes|mouse[A-Z][A-Za-z]*Event|pathFromIndex"
+    "|hasHeightForWidth|headerData|keyboardSearch|lessThan|mimeTypes|mouse[A-Z][A-Za-z]*Event|pathFromIndex"
     "|splitPath|supportedDropActions|takeAt"
 )
 """Methods of Qt's own classes, which Qt calls."""

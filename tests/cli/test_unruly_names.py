@@ -117,6 +117,7 @@ def test_a_name_never_steers_the_terminal(barkeep, bar, tmp_path):
         ("--bar", STEERING, "bottles"),
         ("bottles", f"--{STEERING}"),
         (STEERING,),
+        ("pour", STEERING),
     ):
         try:
             ran = barkeep("--bar", bar, *command)
@@ -128,7 +129,7 @@ def test_a_name_never_steers_the_terminal(barkeep, bar, tmp_path):
 
 
 def test_what_cannot_be_understood_is_repeated_without_steering(barkeep, bar, capsys):
-    for words in ((f"--{STEERING}",), ("bottles", "--within", STEERING), ("pour", STEERING)):
+    for words in ((f"--{STEERING}",), ("bottles", "--within", STEERING), ("pours", STEERING)):
         with pytest.raises(SystemExit):
             barkeep("--bar", bar, *words)
         shown = capsys.readouterr()

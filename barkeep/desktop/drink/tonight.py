@@ -85,7 +85,7 @@ AS = (
 )
 """The ways in which the drinks are shown."""
 SHOWN_AS = "tonight/shown-as"
-CLEAR_ALL, OTHERWISE = "Clear all &filters", "As a &wall, or a list"
+CLEAR_ALL, OTHERWISE = "Clear all &filters", "&As a wall, or a list"
 POUR = "Pour…"
 """What asks what goes into each line of the drink, and what stands in for what is missing."""
 QUESTION = "tonight-search"

@@ -166,6 +166,7 @@ class BottleListScreen(TakingIn):
             self.put_on_shelf(self.found.coming)
         else:
             self.edit.setFocus()
+            self.banner.say("The list is empty: write or paste a bottle a line first.", "info")
 
     def answer(self) -> None:
         """Take the answer in the field, and go to the next question."""
@@ -217,6 +218,7 @@ class BottleListScreen(TakingIn):
 
     def _on_text(self) -> None:
         self._kept.keep(LIST, {"text": self.edit.toPlainText()})
+        self.banner.clear()
         self._read_again()
 
     def _decide(self, answers: Answers) -> None:

@@ -395,7 +395,7 @@ class Screen(RefusedInBanner, QWidget):
         """
         self.focus_list()
         stack, keys = self.list_stack, self.list_keys
-        if stack is None or keys is None or not stack.listing.isVisibleTo(stack):
+        if stack is None or keys is None or not stack.listing.isVisibleTo(self):
             return False
         return keys.find_next(by)
 

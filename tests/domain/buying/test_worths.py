@@ -44,4 +44,4 @@ def test_queries_multiply_one_after_another():
     found = worths_of(BAR, times=[("with:gin", 3.0), ("tag:summer", 0.0)])
     assert found == {"Tried": 0.0, "Low": 3.0, "Never tried": 1.0}
     with pytest.raises(BadQuery):
-        worths_of(BAR, times=[("strength:strong", 2.0)])
+        worths_of(BAR, times=[("strength:stark", 2.0)])

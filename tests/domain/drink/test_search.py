@@ -113,4 +113,4 @@ def test_a_spec_is_due_with_the_first_bottle_it_uses(bar, tree):
 
 def test_a_term_that_means_nothing_is_refused(bar):
     with pytest.raises(BadQuery):
-        search(bar, "strength:strong")
+        search(bar, "strength:stark")
