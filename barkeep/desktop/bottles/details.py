@@ -20,9 +20,9 @@ from barkeep.desktop.bottles.rows import (
     use_by_in_words,
 )
 from barkeep.desktop.look.metrics import HALF, PAD, TypeSize, scaled
-from barkeep.desktop.widgets.details import DetailRow, DetailSection
+from barkeep.desktop.widgets.details import DetailRow, DetailSection, say
 from barkeep.desktop.widgets.labels import Link, text_label
-from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
+from barkeep.desktop.widgets.layouts import SPRING, column_of, laid_out_once, row_of, wide
 from barkeep.desktop.widgets.levels import LevelGauge
 from barkeep.domain.bottles.bottle import Bottle, Entry
 from barkeep.domain.bottles.containers import Container
@@ -50,38 +50,39 @@ NEWEST = 25
 
 
 class BottleOverview(QWidget):
-    """The drawn bottle, the level in words beside it, and its history."""
+    """The drawn bottle, the level in words beside it, and its history.
 
-    def __init__(self, row: BottleRow, steps: LedgerSteps) -> None:
+    Made once, and filled with each bottle that is looked at.
+    """
+
+    def __init__(self) -> None:
         super().__init__()
         self.setMinimumWidth(scaled(WIDTH))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
-        self.gauge = LevelGauge()
+        self.gauge, self.line = LevelGauge(), LevelHistory()
         self.gauge.setFixedWidth(GAUGE_WIDTH)
-        doubt = doubt_of(row.bottle.level.expected_sigma) / row.bottle.product.size
-        self.gauge.show_reading(
-            replace(reading_of(row.bottle), doubt=doubt), level_in_words(row.bottle)
-        )
-        self.line = LevelHistory()
-        self.line.setParent(self)  # shown without one it would be a window
-        found = level_steps([entry for entry, _level in steps], row.bottle.product.unit)
-        self.line.show_steps(row.bottle, found, datetime.combine(row.on, time(23, 59)))
-        top = row_of(
-            self.gauge, wide(column_of(SPRING, *self._words(row), SPRING, gap=HALF)), gap=PAD
-        )
-        column_of(top, self.line, on=self)
+        self._amount = text_label("", TypeSize.DISPLAY, wrap=True)
+        self._share, self._doubt = text_label("", quiet=True, wrap=True), text_label("", quiet=True)
+        self._state = text_label("", TypeSize.STRONG, wrap=True)
+        self._low = text_label("", TypeSize.STRONG)
+        words = (self._amount, self._share, self._doubt, self._state, self._low)
+        beside = column_of(SPRING, *words, SPRING, gap=HALF)
+        column_of(row_of(self.gauge, wide(beside), gap=PAD), self.line, on=self)
 
-    def _words(self, row: BottleRow) -> Iterator[QWidget]:
+    def fill(self, row: BottleRow, steps: LedgerSteps) -> None:
+        """Show a bottle and what its ledger tells."""
         bottle, unit = row.bottle, row.bottle.product.unit
-        yield text_label(quantity(bottle.level.amount, unit), TypeSize.DISPLAY, wrap=True)
-        size = quantity(bottle.product.size, unit)
-        yield text_label(f"of {size}, {percent(bottle.share)}", quiet=True, wrap=True)
-        doubt = in_doubt(bottle.level.expected_sigma, unit)
-        if doubt:
-            yield text_label(doubt, quiet=True)
-        yield text_label(state_in_words(bottle.level, row.on), TypeSize.STRONG, wrap=True)
-        if row.low:
-            yield text_label("Low", TypeSize.STRONG)
+        size, sigma = bottle.product.size, bottle.level.expected_sigma
+        reading = replace(reading_of(bottle), doubt=doubt_of(sigma) / size)
+        with laid_out_once(self):
+            self.gauge.show_reading(reading, level_in_words(bottle))
+            say(self._amount, quantity(bottle.level.amount, unit))
+            say(self._share, f"of {quantity(size, unit)}, {percent(bottle.share)}")
+            say(self._doubt, in_doubt(sigma, unit))
+            say(self._state, state_in_words(bottle.level, row.on))
+            say(self._low, "Low" if row.low else "")
+            found = level_steps([entry for entry, _level in steps], unit)
+            self.line.show_steps(bottle, found, datetime.combine(row.on, time(23, 59)))
 
 
 def sections_of(

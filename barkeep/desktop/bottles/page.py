@@ -162,6 +162,7 @@ class BottlesScreen(TableScreen[BottleRow]):
         self.kinds = FilterChips("Kind", KIND_CHIPS, "all")
         self.states = FilterChips("State", STATE_CHIPS, "any")
         self._all_entries_of: int | None = None
+        self._overview = BottleOverview()
         self.counting = CountingPage(context)
         self.shelf: Shelf | None = None
         """The picture of the shelf, once it was asked for."""
@@ -283,11 +284,12 @@ class BottlesScreen(TableScreen[BottleRow]):
             all_entries=everything,
             payments=self.context.bar.paying.of(row.bottle.product.id),
         )
+        self._overview.fill(row, steps)
         self.detail.show_details(
             row.bottle.product.name,
             row.bottle.product.maker or row.ingredient,
             sections,
-            top=BottleOverview(row, steps),
+            top=self._overview,
             acts=self._acts_on(row.bottle),
         )
 
