@@ -29,6 +29,7 @@ from barkeep.desktop.widgets.layouts import DIALOG, SPRING, column_of, row_of, w
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.domain.bottles.bottle import Product
 from barkeep.domain.bottles.paid import Paid, Payment, cheapest_in_words
+from barkeep.domain.days import day_said
 from barkeep.domain.phrases import price_in_words
 from barkeep.errors import UserError
 
@@ -37,7 +38,7 @@ NOTHING = "What an old receipt says can be noted here; a price nobody knows is n
 
 def _columns(currency: str) -> tuple[Column[Paid], ...]:
     return (
-        Column("On", lambda row: f"{row.day.day} {row.day:%B %Y}", key=lambda row: row.day),
+        Column("On", lambda row: day_said(row.day), key=lambda row: row.day),
         Column("Paid", lambda row: price_in_words(row.amount, currency), right=True),
         Column("Shop", lambda row: row.shop, tooltip=lambda row: row.shop),
     )

@@ -12,10 +12,10 @@ from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 from barkeep.application.imports import Progress
 from barkeep.application.shopping import listed_of, read_kind_price, read_money, to_buy_of
 from barkeep.desktop.buying.listing import ADD, ADD_KEYS, ListingScreen
-from barkeep.desktop.screens.background import LongQuestion
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.screen import ScreenContext
+from barkeep.desktop.screens.stoppable import StoppableScreen
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
 from barkeep.desktop.widgets.buttons import (
     button,
@@ -136,13 +136,14 @@ def size_line(row: PlanRow, currency: str, tree: FamilyTree) -> str:
     return said.rpartition(", ")[0]
 
 
-class PlanScreen(ListingScreen, TableScreen[PlanRow]):
+class PlanScreen(StoppableScreen, ListingScreen, TableScreen[PlanRow]):
     """One row a step; the picture says where buying stops paying."""
 
     key = "buying-plan"
     title = "Buying"
     noun = "steps"
     only_looks = frozenset({WORK_OUT, STOP})
+    stop_words = STOP
     search_hint = "Search steps and drinks…"
     cares_about = EVERYTHING
 
@@ -156,13 +157,12 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
             "picture-empty-shelf", "Nothing to buy", "Nothing within these limits opens a drink"
         )
         super().__init__(context, plan_columns(self._tree, self._currency), empty, parent)
-        self.asking = LongQuestion(context.background.aside(self.key), self)
+        self.prepare_to_stop()
         self.bottles = number_field("Bottles at most", 0, MOST_BOTTLES)
         self.budget, self.prices = QLineEdit(), QLineEdit()
         self.counted = QComboBox()
         self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")
         self.go_button = primary_button("&Work it out", self.work_out_again)
-        self.stop_button = button("&Stop", self.stop)
         self.all_button = button("Add the whole plan", self.add_all, "price")
         self.said = text_label("", quiet=True, wrap=True)
         self.chart = StepsChart(
@@ -188,24 +188,17 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
         except UserError as error:
             self.show_refusal(error)
             return
-        self.clear_refusal()
-        self.asking.abandon()
-        self.waiting.begin(self.key, "Looking for the best plan…")
-        self._offer_stop()
         snapshot, memory = self.context.bar.snapshot, self._memory
-        self.asking.ask(
-            lambda tell: found_plan(asked, snapshot, memory, tell), self._show_plan, self._refused
+        self.ask_long(
+            lambda tell: found_plan(asked, snapshot, memory, tell),
+            self._show_plan,
+            "Looking for the best plan…",
         )
-        self._offer_stop()
 
     def work_out_again(self) -> None:
         """As the user asks for it, who is told where nothing comes of it."""
         self._is_asked_for = True
         self.work_out()
-
-    def stop(self) -> None:
-        """Be content with the best plan that was found so far."""
-        self.asking.stop()
 
     def add_current(self) -> None:
         """Put what the chosen step buys on the shopping list."""
@@ -254,8 +247,6 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
         if self._is_asked_for and plan == self._plan:
             self.context.toast.say("It is the same plan as before")
         self._plan, self._is_asked_for = plan, False
-        self.waiting.end(self.key)
-        self._offer_stop()
         self.show_rows([PlanRow(number, each) for number, each in enumerate(plan.steps, 1)])
         first, *others = plan_in_words(plan, self._tree)
         self.summary.setText(first)
@@ -275,24 +266,12 @@ class PlanScreen(ListingScreen, TableScreen[PlanRow]):
         self.chart.show_marks(marks, ". ".join(each.words for each in marks) + ".")
         self.chart.choose(None if self.current is None else self.current.number)
 
-    def _refused(self, error: UserError) -> None:
-        self.waiting.end(self.key)
-        self._offer_stop()
-        self.show_refusal(error)
-
     def _on_moved(self, opens: int, bound: int) -> None:
         if bound:
             said = (
                 f"Looking for the best plan… so far it is worth {opens}, and none exceeds {bound}"
             )
             self.waiting.begin(self.key, said)
-
-    def _offer_stop(self) -> None:
-        unless = "" if self.asking.is_running else "Nothing is being worked out"
-        offer(self.stop_button, unless)
-        for action in self.bar_actions:
-            if action.text() == STOP:
-                offer(action, unless)
 
     def likely_on_paper(self) -> tuple[str, str]:
         steps = () if self._plan is None else self._plan.steps

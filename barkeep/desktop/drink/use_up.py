@@ -9,13 +9,13 @@ from functools import partial
 from PySide6.QtWidgets import QWidget
 
 from barkeep.desktop.drink.parts import TONIGHT
-from barkeep.desktop.screens.background import LongQuestion
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.parts import OfParts
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.screens.screen import ScreenContext
+from barkeep.desktop.screens.stoppable import StoppableScreen
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort_by
-from barkeep.desktop.widgets.buttons import button, number_field, offer
+from barkeep.desktop.widgets.buttons import number_field
 from barkeep.desktop.widgets.charts import DaysChart, Mark, Tick
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
 from barkeep.desktop.widgets.delegates import VERDICT_ROLE, VerdictDelegate
@@ -45,7 +45,6 @@ from barkeep.domain.pouring.use_up_words import (
     uses_in_words,
 )
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS
-from barkeep.errors import UserError
 
 A_TICK_EACH = (1, 2, 7, 14, 30, 61, 122)
 """In days: so far apart days may be written on the line."""
@@ -70,7 +69,7 @@ COLUMNS: tuple[Column[UsedIn], ...] = (
 )
 
 
-class UseUpScreen(OfParts, TableScreen[UsedIn]):
+class UseUpScreen(StoppableScreen, OfParts, TableScreen[UsedIn]):
     """One row a drink to make; the picture has the days by which things should be used."""
 
     key = "use-up"
@@ -78,6 +77,7 @@ class UseUpScreen(OfParts, TableScreen[UsedIn]):
     noun = "drinks"
     parts = TONIGHT
     only_looks = frozenset({STOP})
+    stop_words = STOP
     search_hint = "Search drinks and bottles…"
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
@@ -90,8 +90,7 @@ class UseUpScreen(OfParts, TableScreen[UsedIn]):
         self.serves = number_field("Serves at most", 0, MOST_SERVES)
         self.days = number_field("Days ahead", 0, MOST_DAYS)
         self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")
-        self.stop_button = button("&Stop", self.stop)
-        self.asking = LongQuestion(context.background.aside(self.key), self)
+        self.prepare_to_stop()
         self.said = text_label("", quiet=True, wrap=True)
         self.chart = DaysChart("Days by which things should be used")
         self._acts = DetailActs(
@@ -110,17 +109,11 @@ class UseUpScreen(OfParts, TableScreen[UsedIn]):
             days=self.days.value(),
             memory=self._memory,
         )
-        self.clear_refusal()
-        self.asking.abandon()
-        self.waiting.begin(self.key, "Looking for the drinks that use most…")
-        self.asking.ask(
-            lambda tell: question(go_on=lambda: tell(0, 0)), self._show_answer, self._refused
+        self.ask_long(
+            lambda tell: question(go_on=lambda: tell(0, 0)),
+            self._show_answer,
+            "Looking for the drinks that use most…",
         )
-        self._offer_stop()
-
-    def stop(self) -> None:
-        """Be content with the best that was found so far."""
-        self.asking.stop()
 
     def identity(self, row: UsedIn) -> Hashable:
         return row.spec.name
@@ -145,21 +138,8 @@ class UseUpScreen(OfParts, TableScreen[UsedIn]):
         title = "What goes off" if row is None else row.spec.name
         self.detail.show_details(title, "", sections, acts=NO_ACTS if row is None else self._acts)
 
-    def _refused(self, error: UserError) -> None:
-        self.waiting.end(self.key)
-        self._offer_stop()
-        self.show_refusal(error)
-
-    def _offer_stop(self) -> None:
-        unless = "" if self.asking.is_running else "Nothing is being worked out"
-        offer(self.stop_button, unless)
-        for action in self.bar_actions:
-            offer(action, unless)
-
     def _show_answer(self, found: UseUp) -> None:
         self._found = found
-        self.waiting.end(self.key)
-        self._offer_stop()
         self.show_rows(found.drinks)
         first, *others = use_up_in_words(found)
         if found.idle and found.drinks:

@@ -31,6 +31,7 @@ from barkeep.domain.bar.shoots import (
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.level_words import in_doubt, quantity
 from barkeep.domain.buying.for_shoot import stops_for
+from barkeep.domain.days import day_said
 from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised, counted
@@ -126,7 +127,7 @@ def found_by(shoot: Shoot, words: str, snapshot: Snapshot) -> bool:
 def when_in_words(shoot: Shoot) -> str:
     """The day, the hour and the state."""
     at = f", {shoot.starts:%H:%M}" if shoot.starts else ""
-    day = f"{shoot.on:%A} {shoot.on.day} {shoot.on:%B %Y}{at}"
+    day = f"{shoot.on:%A} {day_said(shoot.on)}{at}"
     return f"{day} · {STATE_WORDS[shoot.state]}"
 
 
