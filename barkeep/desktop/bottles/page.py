@@ -56,7 +56,7 @@ from barkeep.desktop.widgets.buttons import button, held_for, offer, primary_but
 from barkeep.desktop.widgets.chips import FilterChips, FlowLayout
 from barkeep.desktop.widgets.delegates import LevelDelegate
 from barkeep.desktop.widgets.detail_bar import DetailActs
-from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.desktop.widgets.empty_state import TO_BOTTLES, EmptyState
 from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bottles.bottle import Bottle, Product
 from barkeep.domain.bottles.containers import container_of
@@ -151,9 +151,10 @@ class BottlesScreen(TableScreen[BottleRow]):
         empty = EmptyState(
             picture="picture-empty-shelf",
             title="No bottles yet",
-            line="Put the first one on the shelf, or bring in a list of them",
+            line="What stands on your shelf is listed here, with what is left of each",
             action="Add bottle…",
             second_action="Import…",
+            leads=TO_BOTTLES,
         )
         super().__init__(context, bottle_columns(), empty, parent)
         empty.acted.connect(self.add_bottle)

@@ -16,7 +16,7 @@ from barkeep.desktop.widgets.charts import BarsChart, Mark
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
-from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.desktop.widgets.empty_state import TO_BOTTLES, EmptyState
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.offered import Offered
 from barkeep.domain.bar.changes import Changes
@@ -100,7 +100,10 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
         self._memory = Memory()
         self._found: Reliance | None = None
         empty = EmptyState(
-            "picture-empty-shelf", "No bottles yet", "What would be lost without each is shown here"
+            "picture-empty-shelf",
+            "No bottles yet",
+            "What would be lost without each is shown here",
+            leads=TO_BOTTLES,
         )
         super().__init__(context, carried_columns(self._tree, self._currency), empty, parent)
         self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")

@@ -18,6 +18,7 @@ from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.desktop.widgets.labels import Link
 from barkeep.desktop.widgets.offered import Offered
 from barkeep.domain.bar.changes import Changes
 from barkeep.domain.buying.next_bottle import next_bottle, unweighed
@@ -101,7 +102,12 @@ class NextBottleScreen(ListingScreen, TableScreen[Candidate]):
         self._tree = snapshot.knowledge.tree
         self._memory = Memory()
         self._currency = snapshot.settings.currency
-        empty = EmptyState("picture-empty-shelf", "Nothing to buy", "Everything known is here")
+        empty = EmptyState(
+            "picture-empty-shelf",
+            "Nothing to buy",
+            "What one more bottle would open is listed here, and all that is asked for is there",
+            leads=("See ", Link("what you can make", "tonight"), "."),
+        )
         columns = candidate_columns(self._tree, self._currency)
         super().__init__(context, columns, empty, parent)
         self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")

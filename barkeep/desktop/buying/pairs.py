@@ -16,6 +16,7 @@ from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.desktop.widgets.labels import Link
 from barkeep.domain.bar.changes import Changes
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.buying.pairs import Pair
@@ -92,7 +93,10 @@ class PairsScreen(ListingScreen, TableScreen[Pair]):
         self._tree, self._currency = snapshot.knowledge.tree, snapshot.settings.currency
         self._memory = Memory()
         empty = EmptyState(
-            "picture-empty-shelf", "No pairs", "No two purchases turn a drink that neither does"
+            "picture-empty-shelf",
+            "No pairs",
+            "Two purchases that open a drink only together are listed here, and there are none",
+            leads=("Look at ", Link("one bottle at a time", "next-bottle"), "."),
         )
         super().__init__(context, pair_columns(self._tree, self._currency), empty, parent)
         self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")

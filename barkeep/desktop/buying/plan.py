@@ -30,7 +30,7 @@ from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.fields import labelled
-from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.labels import Link, text_label
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.domain.bar.shoots import Shoot
 from barkeep.domain.bar.snapshot import Snapshot
@@ -154,7 +154,10 @@ class PlanScreen(StoppableScreen, ListingScreen, TableScreen[PlanRow]):
         self._plan: Plan | None = None
         self._is_asked_for = False
         empty = EmptyState(
-            "picture-empty-shelf", "Nothing to buy", "Nothing within these limits opens a drink"
+            "picture-empty-shelf",
+            "Nothing to buy",
+            "Nothing within these limits opens a drink: allow more bottles, or more money",
+            leads=("Or look at ", Link("one bottle at a time", "next-bottle"), "."),
         )
         super().__init__(context, plan_columns(self._tree, self._currency), empty, parent)
         self.prepare_to_stop()

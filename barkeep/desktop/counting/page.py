@@ -49,7 +49,7 @@ from barkeep.desktop.screens.row_table import RowTable
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import accept_by_keys, button, primary_button
 from barkeep.desktop.widgets.chips import FlowLayout
-from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.desktop.widgets.empty_state import TO_BOTTLES, EmptyState
 from barkeep.desktop.widgets.keys import KeyLegend
 from barkeep.desktop.widgets.labels import ElidedLabel, quiet_line, text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
@@ -465,7 +465,13 @@ class CountingPage(QWidget):
     def _prepare_pages(self) -> ListStack:
         self.view.setModel(self.table)
         self.view.prepare_columns()
-        empty = EmptyState("picture-empty-shelf", "No bottles yet", "There is nothing to count")
+        empty = EmptyState(
+            "picture-empty-shelf",
+            "No bottles yet",
+            "Each is counted here, one after the other, and there is none",
+            leads=TO_BOTTLES,
+        )
+        empty.followed.connect(lambda page: self._context.go(page, None))
         none_open = EmptyState(
             "picture-empty-glass",
             "No open bottles",

@@ -44,6 +44,7 @@ from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.drink_picture import DrinkPictureView
 from barkeep.desktop.widgets.empty_state import WIDER, EmptyState
 from barkeep.desktop.widgets.fields import labelled
+from barkeep.desktop.widgets.labels import Link
 from barkeep.desktop.widgets.layouts import Card
 from barkeep.desktop.widgets.offered import Offered
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
@@ -135,7 +136,12 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         """What is shown once it can be sorted as it is asked."""
         self._query_waits = False
         self._any_made, self._stays = False, ""
-        empty = EmptyState("picture-empty-glass", "No specs yet", "Write one on the Specs page")
+        empty = EmptyState(
+            "picture-empty-glass",
+            "No specs yet",
+            "What you can make of each stands here",
+            leads=("Write one on the page ", Link("Specs", "specs"), "."),
+        )
         super().__init__(context, tonight_columns(self._tree), empty, parent)
         self._finding: Finding[Answered] = Finding(
             context.background, QUESTION, _facts_of, self.filter_again, waiting=self.waiting

@@ -23,7 +23,7 @@ from barkeep.desktop.widgets.detail_bar import NO_ACTS, DetailActs
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.desktop.widgets.fields import labelled
-from barkeep.desktop.widgets.labels import text_label
+from barkeep.desktop.widgets.labels import Link, text_label
 from barkeep.desktop.widgets.offered import Offered
 from barkeep.domain.bar.changes import Changes
 from barkeep.domain.phrases import as_sentence, counted
@@ -84,7 +84,10 @@ class UseUpScreen(StoppableScreen, OfParts, TableScreen[UsedIn]):
         self._memory = Memory()
         self._found: UseUp | None = None
         empty = EmptyState(
-            "picture-empty-glass", "Nothing to use up", "Nothing goes off soon that a drink uses"
+            "picture-empty-glass",
+            "Nothing to use up",
+            "What goes off soon is listed here with the drinks that use it, and nothing does",
+            leads=("Until when each is good stands with ", Link("your bottles", "bottles"), "."),
         )
         super().__init__(context, COLUMNS, empty, parent)
         self.serves = number_field("Serves at most", 0, MOST_SERVES)

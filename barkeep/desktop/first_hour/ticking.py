@@ -23,7 +23,10 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import counted
 
 HOW = "Arrows move, Space ticks, letters find, Enter puts what is ticked on the shelf."
-GUESSES = "Each comes in at its usual size, about half full: a guess, until you count it."
+GUESSES = (
+    "Each comes in at its usual size and about half full, or unopened where it soon goes flat: "
+    "a guess, until you count it."
+)
 REST = "And more"
 
 

@@ -191,6 +191,7 @@ class Screen(RefusedInBanner, QWidget):
         self.list_keys = keys_of(view)
         no_match = EmptyState.no_match(self.noun)
         no_match.acted.connect(self.clear_filters)
+        empty.followed.connect(lambda page: self.context.go(page, None))
         self.list_stack = ListStack(view, empty, no_match)
         self.waiting.dim(view)
         self.splitter.insertWidget(0, Card(self.list_stack))

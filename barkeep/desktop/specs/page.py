@@ -40,7 +40,7 @@ from barkeep.desktop.widgets.buttons import offer_choices, primary_button
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.delegates import VerdictDelegate
 from barkeep.desktop.widgets.detail_bar import NO_ACTS, DetailActs
-from barkeep.desktop.widgets.empty_state import EmptyState
+from barkeep.desktop.widgets.empty_state import WIDER, EmptyState
 from barkeep.desktop.widgets.offered import Offered
 from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bar.snapshot import Snapshot
@@ -56,6 +56,7 @@ from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import Trial
 from barkeep.domain.stand_ins.corrections import correction_for
 
+NONE_OWN = "None is your own yet: write one with New spec…, import some, or riff on a classic"
 QUESTION = "specs-search"
 """Under which slow facts are asked for in the background."""
 
@@ -402,6 +403,8 @@ class SpecsScreen(TableScreen[SpecRow]):
     def _sum_up(self) -> None:
         own = sum(not row.spec.classic for row in self.table.rows)
         self.summary.setText(f"{own} of your own, {len(self.table.rows) - own} classics")
+        if self.list_stack is not None:
+            self.list_stack.no_match.line.setText(WIDER if own else NONE_OWN)
 
     def _offer_bases(self, rows: Sequence[SpecRow]) -> None:
         """Every kind something is built on, by name; the choice stays where it still stands."""

@@ -2,15 +2,25 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
 from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
 from barkeep.desktop.widgets.buttons import button, primary_button
-from barkeep.desktop.widgets.labels import PictureLabel, text_label
+from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import SPRING, row_of
 
 PICTURE = 96
+TO_BOTTLES = (
+    "Begin with your shelf: ",
+    Link("tick what you own", "tick-bottles"),
+    ", or paste ",
+    Link("a list", "bottle-list"),
+    ".",
+)
+"""How bottles come into a bar that has none."""
 WIDER = "Try fewer or other words, or a wider filter"
 """What to do where nothing matches."""
 
@@ -18,11 +28,13 @@ WIDER = "Try fewer or other words, or a wider filter"
 class EmptyState(QWidget):
     """`acted` says that the button was pressed, `acted_second` the other one.
 
+    `leads` is a sentence with links below the buttons, whose targets `followed` carries.
     Pictures: *picture-empty-shelf*, *picture-no-match*, *picture-empty-glass*.
     """
 
     acted = Signal()
     acted_second = Signal()
+    followed = Signal(str)
 
     def __init__(
         self,
@@ -32,6 +44,8 @@ class EmptyState(QWidget):
         action: str = "",
         second_action: str = "",
         parent: QWidget | None = None,
+        *,
+        leads: Sequence[str | Link] = (),
     ) -> None:
         super().__init__(parent)
         self._image = PictureLabel(picture, PICTURE, "glass")
@@ -44,7 +58,10 @@ class EmptyState(QWidget):
             self.buttons.append(primary_button(action, self.acted.emit))
         if second_action:
             self.buttons.append(button(second_action, self.acted_second.emit))
+        self.leads = LinkLabel(leads)
+        self.leads.followed.connect(self.followed)
         self._lay_out()
+        self.leads.setVisible(bool(leads))  # shown before it is laid out it would be a window
 
     @classmethod
     def no_match(cls, noun: str, parent: QWidget | None = None) -> EmptyState:
@@ -63,5 +80,7 @@ class EmptyState(QWidget):
         column.addSpacing(UNIT)
         row = row_of(SPRING, *self.buttons, SPRING)
         column.addLayout(row)
+        self.leads.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        column.addWidget(self.leads)
         column.addStretch(3)
         column.setContentsMargins(PAD, PAD, PAD, PAD)

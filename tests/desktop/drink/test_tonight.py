@@ -296,20 +296,25 @@ def test_an_empty_bar_still_says_what_is_short(empty_bar, qtbot, tmp_path):
         assert {row.verdict for row in rows} <= {"ready", "one_short", "short"}
 
 
-def test_a_bar_without_bottles_says_so_until_there_is_one(empty_bar, qtbot, tmp_path):
+def test_a_bar_without_bottles_greets_until_there_is_one(empty_bar, qtbot, tmp_path):
     with shown_page(TonightScreen, empty_bar, qtbot, tmp_path) as page:
-        greeting, banner = page.screen.greeting, page.screen.banner
-        assert greeting.isVisible() and not page.screen.view.isVisible()
-        greeting.shown_anyway.emit()
-        page.settle(qtbot)
-        assert page.screen.view.isVisible()
+        screen, greeting, banner = page.screen, page.screen.greeting, page.screen.banner
+        assert greeting.isVisible() and not screen.splitter.isVisible()
+        assert not greeting.look.isVisible() and not greeting.open.isVisible()
+        assert greeting.anyway.plain_text == "Or see all 268 drinks, each with what it lacks."
+        for each in greeting.buttons[:2]:
+            qtbot.mouseClick(each, Qt.MouseButton.LeftButton)
+        assert page.went == [("tick-bottles", None), ("bottle-list", None)]
+        greeting.anyway.followed.emit(greeting.anyway.links[0].target)
+        assert screen.splitter.isVisible() and not greeting.isVisible()
         assert banner.text.startswith("No bottles yet: every drink is short")
         offered = next(each for each in banner.findChildren(QPushButton) if each.text())
+        assert offered.text() == "Say what is there"
         qtbot.mouseClick(offered, Qt.MouseButton.LeftButton)
         assert greeting.isVisible() and banner.text == ""
         empty_bar.inventory.receive_new(Label("Dry gin", "Hollow Lamp", "london-dry-gin", 700.0))
         page.settle(qtbot)
-        assert banner.text == ""
+        assert not greeting.isVisible() and screen.splitter.isVisible()
 
 
 def test_a_bar_with_bottles_has_no_banner(page):

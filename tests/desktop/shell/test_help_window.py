@@ -59,8 +59,9 @@ def ask(window: MainWindow, qtbot) -> HelpWindow:
 def back_to(window: QWidget, qtbot) -> None:
     """Close the help by its key, and go on where it was asked."""
     press(Qt.Key.Key_Escape, qtbot)
-    window.activateWindow()
-    qtbot.waitUntil(window.isActiveWindow)
+    QApplication.processEvents()  # the help has left before the window is asked for
+    with qtbot.waitActive(window):
+        window.activateWindow()
 
 
 def shown(window: MainWindow) -> HelpWindow:
