@@ -10,6 +10,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import ClassVar, dataclass_transform
 
+from barkeep.translation import tr, tr_noop
+
 
 @dataclass_transform(eq_default=False)
 class BarkeepError(Exception):
@@ -36,7 +38,7 @@ class BarkeepError(Exception):
         self.__dict__.update(held)
 
     def __str__(self) -> str:
-        return self.says.format_map(vars(self))
+        return tr(self.says, **vars(self)) if vars(self) else tr(self.says)
 
     def __repr__(self) -> str:
         held = (f"{name}={getattr(self, name)!r}" for name in self.__match_args__)
@@ -47,7 +49,7 @@ class UserError(BarkeepError):
     """Something the user gave cannot be used; `str()` says what and why."""
 
 
-def spoken_list(words: Sequence[str], joiner: str = "or") -> str:
+def spoken_list(words: Sequence[str], joiner: str = tr_noop("or")) -> str:
     """Join words as a sentence would.
 
     >>> spoken_list(["gin", "rum", "rye"])
@@ -55,7 +57,7 @@ def spoken_list(words: Sequence[str], joiner: str = "or") -> str:
     """
     if len(words) < 2:
         return "".join(words)
-    return f"{', '.join(words[:-1])} {joiner} {words[-1]}"
+    return f"{', '.join(words[:-1])} {tr(joiner)} {words[-1]}"
 
 
 class AmountError(UserError):

@@ -16,6 +16,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
 
+from barkeep.translation import tr
+
 _WORD = r"[\w']"
 _PATTERNS = {"*": rf"{_WORD}+ ", "...": rf"(?:{_WORD}+ ){{0,4}}"}
 _NOTHING = "(?!)"
@@ -154,7 +156,7 @@ def counted(number: int, word: str, words: str | None = None) -> str:
     >>> counted(2, "serve"), counted(1, "glass", "glasses")
     ('2 serves', '1 glass')
     """
-    return f"{number} {word if number == 1 else words or word + 's'}"
+    return f"{number} {tr(word if number == 1 else words or word + 's')}"
 
 
 def price_in_words(amount: float | None, currency: str = "", unknown: str = "") -> str:

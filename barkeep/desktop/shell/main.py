@@ -19,6 +19,7 @@ from barkeep import __version__
 from barkeep.application import paths
 from barkeep.application.own_locale import print_numbers_as_the_user_does
 from barkeep.desktop.look.icons import app_icon
+from barkeep.desktop.look.language import LANGUAGES, SYSTEM, Language
 from barkeep.desktop.look.theme import CHOICES, TEXT_SIZES, TextSize, Theme, ThemeChoice
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.window_state import WindowState
@@ -39,7 +40,7 @@ if TYPE_CHECKING:
 SWITCH_S = 0.001
 """How soon a working answer gives Python's lock to the window that waits for it; else 5 ms."""
 STATE_FILE, PROGRAM_FILE = "window.ini", "barkeep.ini"
-THEME, TEXT_SIZE = "look/theme", "look/text-size"
+THEME, TEXT_SIZE, LANGUAGE = "look/theme", "look/text-size", "look/language"
 
 NEEDED = (
     "barkeep.application.bar",
@@ -116,6 +117,8 @@ class Desktop(QObject):
         app.setWindowIcon(app_icon())
         self.state = WindowState(paths.state_folder() / STATE_FILE)
         self.program = WindowState(paths.config_folder() / PROGRAM_FILE)
+        self.language = Language(app, _language_choice(self.program))  # before any word is said
+        stack.callback(self.language.leave)
         self.faults = Faults(paths.log_file(), self)
         self.faults.met.connect(self._show_fault)
         self.faults.refused.connect(self._refuse)
@@ -266,6 +269,8 @@ class Desktop(QObject):
         window.first_shown.connect(lambda: QTimer.singleShot(0, self._warm_up_when_idle))
         window.theme_chosen.connect(self._keep_theme)
         window.text_size_chosen.connect(self._set_text_size, Qt.ConnectionType.QueuedConnection)
+        window.actions_.mark_language(self.language.choice)
+        window.language_chosen.connect(self._set_language, Qt.ConnectionType.QueuedConnection)
         self.no_backup.connect(window.toast.say)
         window.first_shown.connect(lambda: QTimer.singleShot(0, window, partial(self._shown, one)))
         window.show()
@@ -335,6 +340,18 @@ class Desktop(QObject):
             return
         self.theme.choose_text_size(cast(TextSize, size))
         self.program.keep_text(TEXT_SIZE, size)
+        self.program.write()
+        self._show(Wanted(self._bar.path))
+
+    def _set_language(self, choice: str) -> None:
+        """Show the same bar in a window that speaks another language, and keep that."""
+        if choice == self.language.choice or self._bar is None or self.window is None:
+            return
+        if not self.window.may_close():
+            self.window.actions_.mark_language(self.language.choice)
+            return
+        self.language.choose(choice)
+        self.program.keep_text(LANGUAGE, choice)
         self.program.write()
         self._show(Wanted(self._bar.path))
 
@@ -439,3 +456,8 @@ def _theme_choice(program: WindowState) -> ThemeChoice:
 def _text_size(program: WindowState) -> TextSize:
     size = program.text(TEXT_SIZE, "plain")
     return cast(TextSize, size) if size in TEXT_SIZES else "plain"
+
+
+def _language_choice(program: WindowState) -> str:
+    choice = program.text(LANGUAGE, SYSTEM)
+    return choice if choice in LANGUAGES else SYSTEM

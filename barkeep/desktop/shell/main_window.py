@@ -129,6 +129,7 @@ class MainWindow(QMainWindow):
     first_shown = Signal()
     theme_chosen = Signal(str)
     text_size_chosen = Signal(str)
+    language_chosen = Signal(str)
 
     def __init__(
         self,
@@ -565,6 +566,7 @@ class MainWindow(QMainWindow):
         actions.mark_theme(self._theme.choice)
         actions.text_size_wanted.connect(self.text_size_chosen)
         actions.mark_text_size(self._theme.text_size)
+        actions.language_wanted.connect(self.language_chosen)
         offered: tuple[tuple[object, Callable[[], object]], ...] = (
             (actions.new_bar, self.new_bar),
             (actions.open_bar, self.open_bar),

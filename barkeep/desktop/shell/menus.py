@@ -9,6 +9,7 @@ from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu, QMenuBar
 
 from barkeep.desktop.look.icons import wear
+from barkeep.desktop.look.language import LANGUAGES, SYSTEM
 from barkeep.desktop.look.theme import CHOICES, TEXT_SIZES, TextSize, ThemeChoice
 from barkeep.desktop.shell.navigation import Page
 from barkeep.desktop.widgets.buttons import hold, offer
@@ -35,13 +36,14 @@ class WindowActions(QObject):
     """Every action of the menu bar, as an attribute; the window connects them.
 
     `page_wanted` carries a page's key, `theme_wanted` a choice of theme and
-    `text_size_wanted` one of the size of all type. The Bar menu starts with what
-    the shown page offers.
+    `text_size_wanted` one of the size of all type, `language_wanted` one of a language. The Bar
+    menu starts with what the shown page offers.
     """
 
     page_wanted = Signal(str)
     theme_wanted = Signal(str)
     text_size_wanted = Signal(str)
+    language_wanted = Signal(str)
 
     def __init__(self, bar: QMenuBar, pages: Sequence[Page], parts: Sequence[Page]) -> None:
         super().__init__(bar)
@@ -50,6 +52,7 @@ class WindowActions(QObject):
         self._page_actions: list[QAction] = []
         self.themes: dict[str, QAction] = {}
         self.text_sizes: dict[TextSize, QAction] = {}
+        self.languages: dict[str, QAction] = {}
         self.pages: dict[str, QAction] = {}
         self._make_file()
         self._make_edit()
@@ -133,6 +136,7 @@ class WindowActions(QObject):
         menu.addSeparator()
         self._make_themes(menu.addMenu("&Theme"))
         self._make_text_sizes(menu.addMenu("Te&xt size"))
+        self._make_languages(menu.addMenu("&Language"))
         self.reset_columns = self._add(menu, "Reset &columns", None)
         self.read_again = self._add(menu, "&Read again", Keys.Refresh)
 
@@ -161,6 +165,15 @@ class WindowActions(QObject):
             self._ask_on(action, self.text_size_wanted.emit, size)
             self.text_sizes[size] = action
 
+    def _make_languages(self, menu: QMenu) -> None:
+        group = QActionGroup(self)
+        for choice, words in {SYSTEM: "&As the system", **LANGUAGES}.items():
+            action = self._add(menu, words, None)
+            action.setCheckable(True)
+            group.addAction(action)
+            self._ask_on(action, self.language_wanted.emit, choice)
+            self.languages[choice] = action
+
     def _make_bar(self) -> None:
         self.bar_menu = self._menu("&Bar")
         self._after_page = self.bar_menu.addSeparator()
@@ -185,6 +198,10 @@ class WindowActions(QObject):
     def mark_text_size(self, size: TextSize) -> None:
         """Tick the size of type that is chosen."""
         self.text_sizes[size].setChecked(True)
+
+    def mark_language(self, choice: str) -> None:
+        """Tick the language that is chosen."""
+        self.languages[choice].setChecked(True)
 
     def _menu(self, title: str) -> QMenu:
         menu = self._bar.addMenu(title)

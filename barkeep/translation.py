@@ -1,0 +1,57 @@
+"""What is said to a person goes through here, so that it can be said in another language.
+
+`tr` takes a whole sentence, its fields in braces, and returns it in the language that is spoken:
+in English, as it is written, until `speak_through` names who translates. The command line, files
+and JSON stay English: they are read by programs too.
+
+A sentence in a module or a class is not said yet when it is read: it is written inside `tr_noop`,
+and goes through `tr` where it is shown. The `says` of an error and the nouns given to
+`phrases.counted` are translated where they are used, without being marked.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+Translator = Callable[[str, str], str]
+"""A sentence in English, and what tells it from the same words elsewhere -> as it is said."""
+
+
+def _in_english(words: str, _about: str) -> str:
+    return words
+
+
+_translator: Translator = _in_english
+
+
+def speak_through(translator: Translator | None) -> None:
+    """From now on words are translated so; None for English."""
+    global _translator
+    _translator = translator or _in_english
+
+
+def tr(words: str, /, **fields: object) -> str:
+    """`words` in the language that is spoken, with its fields filled in.
+
+    Without fields braces are what they are. A field keeps its form: `{abv:.1f}`.
+
+    >>> tr("{left:.0f} ml of {bottle}", left=212.4, bottle="gin")
+    '212 ml of gin'
+    """
+    said = _translator(words, "")
+    return said.format_map(fields) if fields else said
+
+
+def tr_about(about: str, words: str, /, **fields: object) -> str:
+    """The same for words that mean something else elsewhere; `about` tells which is meant.
+
+    >>> tr_about("to empty a field", "Clear")
+    'Clear'
+    """
+    said = _translator(words, about)
+    return said.format_map(fields) if fields else said
+
+
+def tr_noop(words: str) -> str:
+    """Words to be translated later, where they are shown with `tr`."""
+    return words
