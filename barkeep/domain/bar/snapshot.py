@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Iterator, Mapping
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import cached_property
+from operator import is_
 from typing import TYPE_CHECKING, Any, TypeVar, cast
 
 from barkeep.domain.amounts.rounding import Style
@@ -68,6 +69,20 @@ class Settings:
         return BarUnits(self.ounce, self.dash_ml, self.measures)
 
 
+@dataclass(frozen=True, slots=True)
+class _OfKind:
+    """The bottles of one kind: when they end, which are counted, and in which order they go.
+
+    `counted` are the ids of what is `usable`, `past` what holds something and is not.
+    """
+
+    bottles: tuple[Bottle, ...]
+    ends: Mapping[int, End]
+    counted: frozenset[int]
+    usable: tuple[Bottle, ...]
+    past: tuple[Bottle, ...]
+
+
 @dataclass(frozen=True)
 class Snapshot:
     """Everything the answers may ask about, as of the day `on`."""
@@ -105,6 +120,9 @@ class Snapshot:
                 if self.specs is other.specs
                 else other._book_of.changed(self.all_specs, self.specs, other.specs)
             )
+        if "_kinds" in self.__dict__ and _same_around_the_bottles(self, other):
+            other.__dict__["_kinds_before"] = self._kinds
+            other.__dict__["always_there"] = self.always_there
         return other
 
     @property
@@ -175,8 +193,36 @@ class Snapshot:
     @cached_property
     def ends(self) -> Mapping[int, End]:
         """The id of each bottle that goes off -> when it does, and why."""
-        found = ((each.id, self._end_of(each)) for each in self.bottles)
-        return {bottle: end for bottle, end in found if end is not None}
+        return {key: end for kind in self._kinds.values() for key, end in kind.ends.items()}
+
+    @cached_property
+    def _kinds(self) -> Mapping[str, _OfKind]:
+        """Ingredient key -> what is known of its bottles, none of which bears on another kind's."""
+        found: dict[str, list[Bottle]] = {}
+        for bottle in self.bottles:
+            found.setdefault(bottle.ingredient, []).append(bottle)
+        return {key: self._of_kind(key, bottles) for key, bottles in found.items()}
+
+    @cached_property
+    def _kinds_before(self) -> Mapping[str, _OfKind]:
+        """The same of the picture this one was changed from: it holds for the very same bottles."""
+        return {}
+
+    def _of_kind(self, key: str, bottles: Sequence[Bottle]) -> _OfKind:
+        before = self._kinds_before.get(key)
+        if before is not None and _are_the_same(before.bottles, bottles):
+            return before
+        found = ((each.id, self._end_of(each)) for each in bottles)
+        ends = {bottle: end for bottle, end in found if end is not None}
+        there = [each for each in bottles if each.level.amount > 0.0]
+        counted = [each for each in there if self._is_counted(ends.get(each.id))]
+        return _OfKind(
+            bottles=tuple(bottles),
+            ends=ends,
+            counted=frozenset(each.id for each in counted),
+            usable=pour_order(counted, lambda each: self._turn(each, ends.get(each.id))),
+            past=tuple(each for each in there if each not in counted),
+        )
 
     def _end_of(self, bottle: Bottle) -> End | None:
         keeps, own = self.keeps_days(bottle.ingredient), self._own_days(bottle.ingredient)
@@ -206,20 +252,14 @@ class Snapshot:
         Left out: empty bottles and whatever is past its date and would not be
         served. What is only past its best comes last.
         """
-        found: dict[str, list[Bottle]] = {}
-        for bottle in self.bottles:
-            if bottle.level.amount > 0.0 and self._is_counted(bottle):
-                found.setdefault(bottle.ingredient, []).append(bottle)
-        return {key: pour_order(bottles, self.turn_of) for key, bottles in found.items()}
+        kinds = self._kinds
+        there = (each for each in self.bottles if each.id in kinds[each.ingredient].counted)
+        return {each.ingredient: kinds[each.ingredient].usable for each in there}
 
     @cached_property
     def past(self) -> Mapping[str, tuple[Bottle, ...]]:
         """Ingredient key -> bottles that hold something but are past their date and not counted."""
-        found: dict[str, tuple[Bottle, ...]] = {}
-        for bottle in self.bottles:
-            if bottle.level.amount > 0.0 and not self._is_counted(bottle):
-                found[bottle.ingredient] = (*found.get(bottle.ingredient, ()), bottle)
-        return found
+        return {key: kind.past for key, kind in self._kinds.items() if kind.past}
 
     def is_off(self, bottle: Bottle) -> bool:
         """Whether it is past its date today, counted or not."""
@@ -240,9 +280,12 @@ class Snapshot:
 
     def turn_of(self, bottle: Bottle) -> Turn:
         """What decides a bottle's turn."""
-        end, usual = self.ends.get(bottle.id), self.knowledge.tree[bottle.ingredient].abv_percent
+        return self._turn(bottle, self.ends.get(bottle.id))
+
+    def _turn(self, bottle: Bottle, end: End | None) -> Turn:
+        usual = self.knowledge.tree[bottle.ingredient].abv_percent
         return Turn(
-            off=self.is_off(bottle),
+            off=end is not None and end.is_over(self.on),
             house=bottle.product.id in self._house_products,
             strong=is_overproof(bottle.product.abv_percent, usual),
             last=None if end is None else end.last,
@@ -252,8 +295,7 @@ class Snapshot:
     def _house_products(self) -> frozenset[int]:
         return frozenset(each.product for each in self.settings.house)
 
-    def _is_counted(self, bottle: Bottle) -> bool:
-        end = self.ends.get(bottle.id)
+    def _is_counted(self, end: End | None) -> bool:
         return end is None or end.is_counted(self.on)
 
     def faded_in_words(self, wanted: str, amount: float) -> Iterator[str]:
@@ -304,3 +346,16 @@ def _same_around_the_book(before: Snapshot, now: Snapshot) -> bool:
         and before.settings.units == now.settings.units
         and before.settings.classics == now.settings.classics
     )
+
+
+def _same_around_the_bottles(before: Snapshot, now: Snapshot) -> bool:
+    """Whether all is the same that says when a bottle ends and which goes first."""
+    return (
+        before.knowledge is now.knowledge
+        and before.on == now.on
+        and before.settings is now.settings
+    )
+
+
+def _are_the_same(some: Sequence[object], others: Sequence[object]) -> bool:
+    return len(some) == len(others) and all(map(is_, some, others))

@@ -66,7 +66,24 @@ class Memory:
         levels do not matter, only what came into the bar or left it counts as
         a change.
         """
+        return self._recall(
+            question,
+            snapshot,
+            lambda reached, item, value: any(map(reached, asks(item, value))),
+            levels_matter=levels_matter,
+        )
+
+    def _recall(
+        self,
+        question: Hashable,
+        snapshot: Snapshot,
+        is_touched: Callable[[_Reached, Item, Value], bool],
+        *,
+        levels_matter: bool,
+    ) -> dict[Item, Value]:
         last = self._settled.get(question)
+        if last is not None and last.snapshot is snapshot:
+            return last.values
         values: dict[Item, Value] = {}
         if last is not None and _same_world(last.snapshot, snapshot):
             changed = last.snapshot.owned ^ snapshot.owned
@@ -78,7 +95,7 @@ class Memory:
                 values = {
                     item: value
                     for item, value in values.copy().items()  # the last answer may still grow
-                    if not any(map(reached, asks(item, value)))
+                    if not is_touched(reached, item, value)
                 }
         self._settled[question] = _Settled(snapshot, values)
         return values
@@ -94,10 +111,10 @@ class Memory:
         self, question: Hashable, snapshot: Snapshot, *, levels_matter: bool = True
     ) -> BySpec[Any]:
         """What still holds of the last time for specs, which ask for all that their lines take."""
-        known: dict[str, tuple[Spec, Any]] = self.recall(
+        known: dict[str, tuple[Spec, Any]] = self._recall(
             question,
             snapshot,
-            lambda _name, settled: settled[0].wanted,
+            lambda reached, _name, settled: reached.by(settled[0]),
             levels_matter=levels_matter,
         )
         return BySpec(known)
@@ -110,6 +127,11 @@ class _Reached:
     snapshot: Snapshot
     changed: frozenset[str]
     _known: dict[str, bool] = field(default_factory=dict)
+    _specs: BySpec[bool] = field(default_factory=lambda: BySpec({}))
+
+    def by(self, spec: Spec) -> bool:
+        """The same of whatever any line of a spec would take."""
+        return self._specs.of(spec, lambda each: any(map(self, each.wanted)))
 
     def __call__(self, key: str) -> bool:
         if key not in self._known:
