@@ -129,6 +129,7 @@ def test_every_package_says_what_it_is(name):
     [
         ("barkeep.cli", ("PySide6", "scipy", "networkx", "pint", "numpy", "sqlalchemy")),
         ("barkeep.desktop.shell.main", ("scipy", "networkx", "pint", "numpy")),
+        ("barkeep.desktop.drink.tonight", ("scipy", "networkx", "pint", "numpy", "sqlalchemy")),
     ],
 )
 def test_starting_imports_nothing_heavy(module, heavy):

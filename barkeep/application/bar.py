@@ -132,7 +132,7 @@ class Bar:
     @staticmethod
     def at_location(location: Location) -> At:
         """The file or the address that is named as a bar. Raises `UnreadableFile`."""
-        from barkeep.store.place import read_location
+        from barkeep.store.location import read_location
 
         return read_location(location)
 

@@ -14,7 +14,8 @@ from barkeep.domain.phrases import counted
 from barkeep.errors import spoken_list
 from barkeep.store import opening
 from barkeep.store.address import At, Location
-from barkeep.store.place import in_a_file, place_of, read_location
+from barkeep.store.location import read_location
+from barkeep.store.place import in_a_file, place_of
 from barkeep.store.refusals import NoBarThere
 from barkeep.store.saving import Salvage, save_what_can_be, what_can_be_saved
 

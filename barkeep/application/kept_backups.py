@@ -20,7 +20,8 @@ from barkeep.errors import UnreadableFile, UserError, spoken_list
 from barkeep.store.address import At, Location
 from barkeep.store.checking import check_file
 from barkeep.store.holdings import Holdings, holdings_of
-from barkeep.store.place import place_of, read_location
+from barkeep.store.location import read_location
+from barkeep.store.place import place_of
 from barkeep.store.refusals import CannotWrite, ReadOnlyBar
 
 FOLDER_SUFFIX = ".backups"

@@ -1,9 +1,8 @@
-"""Pouring one drink, or keeping it as a riff, with what was chosen for its lines."""
+"""Pouring one drink with what was chosen for its lines."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_bottle, find_ingredient
@@ -13,9 +12,7 @@ from barkeep.domain.bar.shoots import ChosenPour
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.shoots.one_drink import PouredOut, poured_out
-from barkeep.domain.specs.riffs import riff_on
 from barkeep.domain.specs.spec import Spec
-from barkeep.domain.stand_ins.in_a_drink import with_pours
 from barkeep.domain.stand_ins.offers import stand_in
 from barkeep.errors import AmbiguousName, InvalidField, UnknownName, UserError
 
@@ -55,17 +52,6 @@ def refuse_lacking(found: PouredOut) -> PouredOut:
     if found.lacking:
         raise CannotPour(found.of.name, found.lacking)
     return found
-
-
-def riff_with(spec: Spec, chosen: Sequence[ChosenPour], name: str, snapshot: Snapshot) -> Spec:
-    """A riff in which the chosen pours are what its lines ask for; each says what it replaced.
-
-    Raises `InvalidField` where nothing is poured otherwise.
-    """
-    poured = with_pours(spec, chosen, snapshot.knowledge.tree)
-    if poured.lines == spec.lines:
-        raise InvalidField("riff", name, "nothing in it is poured otherwise")
-    return replace(riff_on(spec, name), lines=poured.lines)
 
 
 def poured_instead(

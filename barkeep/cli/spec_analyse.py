@@ -8,7 +8,6 @@ from typing import get_args
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_spec
-from barkeep.application.pouring import riff_with
 from barkeep.cli.arguments import DRINK, Arguments, argument, command, flag
 from barkeep.cli.bar_source import in_bar
 from barkeep.cli.output import IN_FULL, Answer, rounded, table, wrapped
@@ -32,6 +31,7 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.text import write_spec
 from barkeep.domain.specs.riffs import riff_on
 from barkeep.domain.specs.spec import Line, Spec
+from barkeep.domain.stand_ins.in_a_drink import riff_with
 from barkeep.errors import InvalidField
 
 WIDTH, LABEL = 92, 15

@@ -16,12 +16,10 @@ from pathlib import Path
 from typing import Any
 
 from sqlalchemy import URL, Connection, Dialect, Engine, QueuePool, create_engine, event
-from sqlalchemy.engine import make_url
-from sqlalchemy.exc import ArgumentError, DBAPIError
+from sqlalchemy.exc import DBAPIError
 from sqlalchemy.util import LRUCache
 
 from barkeep.errors import UnreadableFile
-from barkeep.store.address import NEITHER, without_password
 from barkeep.store.refusals import BarIsBusy, BarMoved, CannotWrite
 
 _MAGIC = b"SQLite format 3\0"
@@ -68,24 +66,6 @@ class FileHeader:
 
     application_id: int
     schema: int
-
-
-def local_path(location: str | Path) -> Path:
-    """The file that a path or an `sqlite:///` URL names. Raises `UnreadableFile`."""
-    if isinstance(location, Path) or "://" not in location:
-        return Path(location).expanduser().absolute()
-    try:
-        url = make_url(location)
-    except (ArgumentError, ValueError):  # a port that is no number is the latter
-        raise UnreadableFile(without_password(location), NEITHER) from None
-    shown = url.render_as_string(hide_password=True)
-    if url.get_backend_name() != "sqlite":
-        raise UnreadableFile(shown, "only a SQLite file or a PostgreSQL server can hold a bar")
-    if url.host or url.query:
-        raise UnreadableFile(shown, "write it as sqlite:/// and the path, with nothing more")
-    if not url.database:
-        raise UnreadableFile(shown, "it names no file")
-    return Path(url.database).expanduser().absolute()
 
 
 def read_header(path: Path, busy_ms: int = BUSY_MS) -> FileHeader | None:

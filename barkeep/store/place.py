@@ -9,12 +9,13 @@ from typing import Literal, Protocol
 
 from sqlalchemy import Connection
 
-from barkeep.store.address import At, Location, ServerAddress, is_on_a_server, read_address
+from barkeep.store.address import At, Location, ServerAddress
 from barkeep.store.checking import Looked
-from barkeep.store.connection import BUSY_MS, local_path
+from barkeep.store.connection import BUSY_MS
 from barkeep.store.faults import Fault
 from barkeep.store.file_place import FilePlace
 from barkeep.store.holdings import Holdings
+from barkeep.store.location import read_location
 from barkeep.store.refusals import NotInAFile
 from barkeep.store.server_place import ServerPlace
 from barkeep.store.steps import Beneath
@@ -52,15 +53,6 @@ class Place(Protocol):
     def copy_into(self, folder: Path, name: Callable[[int], str]) -> Path: ...
     def keep_as_it_is(self, folder: Path, name: Callable[[int], str]) -> Path: ...
     def put_in_place(self, ready: Path) -> None: ...
-
-
-def read_location(location: Location) -> At:
-    """The file or the address that is named. Raises `UnreadableFile`."""
-    if isinstance(location, ServerAddress):
-        return location
-    if isinstance(location, str) and is_on_a_server(location):
-        return read_address(location)
-    return local_path(location)
 
 
 def place_of(location: Location, busy_ms: int = BUSY_MS) -> Place:

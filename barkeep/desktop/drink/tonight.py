@@ -9,7 +9,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QApplication, QCheckBox, QStackedWidget, QVBoxLayout, QWidget
 
-from barkeep.application.pouring import riff_with
 from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS, AllCautionsDialog
 from barkeep.desktop.drink.analysis_view import correction_words
 from barkeep.desktop.drink.bases import base_of
@@ -72,6 +71,7 @@ from barkeep.domain.specs.query import SpecFacts
 from barkeep.domain.specs.shown_lines import ShownLine, shown_lines
 from barkeep.domain.specs.spec import Spec, UnsettledLine, with_unsettled
 from barkeep.domain.stand_ins.corrections import Correction, correction_for
+from barkeep.domain.stand_ins.in_a_drink import riff_with
 
 CORRECTION = "tonight-correction"
 """Under which the question is asked what a drink with stand-ins needs."""

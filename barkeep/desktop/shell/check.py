@@ -16,7 +16,8 @@ from barkeep.desktop.widgets.notices import Banner
 from barkeep.domain.phrases import counted
 from barkeep.errors import UserError
 from barkeep.store.address import Location
-from barkeep.store.place import in_a_file, read_location
+from barkeep.store.location import read_location
+from barkeep.store.place import in_a_file
 
 TITLE = "Check this bar"
 BACK_UP_FIRST = "The bar has faults. Back it up before anything else."

@@ -20,10 +20,11 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.sourcing import WITHIN
 from barkeep.domain.pouring.verdicts import Drink
+from barkeep.domain.specs.riffs import riff_on
 from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.domain.stand_ins.offers import Offer, StandIns, stand_in
-from barkeep.errors import spoken_list
+from barkeep.errors import InvalidField, spoken_list
 
 
 @dataclass(frozen=True, slots=True)
@@ -171,3 +172,14 @@ def riff_name(spec: Spec, chosen: Sequence[ChosenPour], tree: FamilyTree) -> str
     """What a drink poured otherwise is likely called: *Airmail with white rum*."""
     poured = dict.fromkeys(tree.in_sentence(each.ingredient) for each in chosen)
     return f"{spec.name} with {spoken_list(list(poured), 'and')}" if poured else spec.name
+
+
+def riff_with(spec: Spec, chosen: Sequence[ChosenPour], name: str, snapshot: Snapshot) -> Spec:
+    """A riff in which the chosen pours are what its lines ask for; each says what it replaced.
+
+    Raises `InvalidField` where nothing is poured otherwise.
+    """
+    poured = with_pours(spec, chosen, snapshot.knowledge.tree)
+    if poured.lines == spec.lines:
+        raise InvalidField("riff", name, "nothing in it is poured otherwise")
+    return replace(riff_on(spec, name), lines=poured.lines)
