@@ -31,6 +31,7 @@ from barkeep.desktop.widgets.terms import TermLabel, explain
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.phrases import capitalised
 from barkeep.errors import InvalidField, UserError
+from barkeep.translation import tr
 
 
 def read_number(field: str, text: str, example: str) -> float | None:
@@ -67,8 +68,8 @@ class FormDialog(QDialog):
     def __init__(self, title: str, verb: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         accept_by_keys(self)
-        self.setWindowTitle(title)
-        self.heading = text_label(title, TypeSize.SUBTITLE, wrap=True)
+        self.setWindowTitle(tr(title))
+        self.heading = text_label(tr(title), TypeSize.SUBTITLE, wrap=True)
         self.intro = text_label("", quiet=True, wrap=True)
         self.intro.hide()
         self.banner = Banner(closable=False)
@@ -105,7 +106,7 @@ class FormDialog(QDialog):
 
     def say_intro(self, text: str) -> None:
         """One quiet sentence below the heading."""
-        self.intro.setText(text)
+        self.intro.setText(tr(text))
         self.intro.setVisible(bool(text))
 
     def add_field(
@@ -122,6 +123,7 @@ class FormDialog(QDialog):
 
         The label of a `tall` one stands beside its first line, and no higher than that.
         """
+        label = tr(label)
         words = TermLabel(label)
         words.setBuddy(widget)
         plain = label.replace("&", "")
@@ -141,7 +143,7 @@ class FormDialog(QDialog):
             self.form.addWidget(unit, row, 2)
         self.form.addWidget(problem, row + 1, 1, 1, 2 if after else 1)
         if hint:
-            below = text_label(hint, TypeSize.CAPTION, quiet=True, wrap=True)
+            below = text_label(tr(hint), TypeSize.CAPTION, quiet=True, wrap=True)
             below.setContentsMargins(0, 0, 0, HALF)
             self.form.addWidget(below, row + 2, 1)
         self.fields[name] = FormField(words, widget, problem)
@@ -308,7 +310,7 @@ class FormDialog(QDialog):
             return column
         page = QWidget()
         page.setLayout(column)
-        self._scrolled = ScrolledPage("Fields")
+        self._scrolled = ScrolledPage(tr("Fields"))
         self._scrolled.show_page(page)
         self._scrolled.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # its fields take it, and scroll it
         return wide(self._scrolled)

@@ -7,12 +7,13 @@ from PySide6.QtWidgets import QWidget
 
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import row_of
+from barkeep.translation import tr
 
 
 def labelled(words: str, field: QWidget) -> QWidget:
     """A field behind its word; an underlined letter of that leads to it by Alt."""
     holder = QWidget()
-    label = text_label(words, quiet=True)
+    label = text_label(tr(words), quiet=True)
     label.setTextFormat(Qt.TextFormat.AutoText)  # or the letter would not be underlined
     label.setBuddy(field)
     row_of(label, field, on=holder)

@@ -19,9 +19,10 @@ from barkeep.desktop.widgets.keys import HELD
 from barkeep.desktop.widgets.notices import announce
 from barkeep.documents.csv_cells import as_text, csv_text
 from barkeep.domain.phrases import folded
+from barkeep.translation import tr, tr_noop
 
 CSV = "text/csv"
-COPY, COPY_CSV = "&Copy rows", "Copy rows as CS&V"
+COPY, COPY_CSV = tr_noop("&Copy rows"), tr_noop("Copy rows as CS&V")
 Rows = Sequence[Sequence[str]]
 
 
@@ -160,7 +161,7 @@ class ListKeys(QObject):
     # Inside
 
     def _action(self, words: str, act: Callable[[], object]) -> QAction:
-        made = QAction(words, self._view)
+        made = QAction(tr(words), self._view)
         made.triggered.connect(lambda: act())
         return made
 

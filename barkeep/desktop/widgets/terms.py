@@ -13,6 +13,7 @@ from barkeep.desktop.look.metrics import TypeSize, set_type
 from barkeep.desktop.widgets.tips import broken
 from barkeep.documents.help.glossary import word_called
 from barkeep.domain.phrases import capitalised
+from barkeep.translation import tr
 
 EXPLAINS = "explains"
 
@@ -21,7 +22,7 @@ def meaning(name: str) -> str:
     """What one of barkeep's words means, with the word before it."""
     word = word_called(name)
     assert word is not None, name
-    return f"{capitalised(word.key)}: {word.says}"
+    return f"{capitalised(tr(word.key))}: {tr(word.says)}"
 
 
 def explain(widget: QWidget, name: str) -> None:
