@@ -42,7 +42,9 @@ def read_number(field: str, text: str, example: str) -> float | None:
     try:
         return float(plain)
     except ValueError:
-        raise InvalidField(field, text.strip(), f"it is a number such as {example}") from None
+        raise InvalidField(
+            field, text.strip(), tr("it is a number such as {example}", example=example)
+        ) from None
 
 
 T = TypeVar("T")
@@ -76,7 +78,7 @@ class FormDialog(QDialog):
         self.fields: dict[str, FormField] = {}
         self.accept_button = primary_button(verb, self.submit)
         self.accept_button.setDefault(True)
-        self.cancel_button: QPushButton = button("Cancel", self.reject)
+        self.cancel_button: QPushButton = button(tr("Cancel"), self.reject)
         self.cancel_button.setAutoDefault(False)
         self.form = QGridLayout()
         self.whose: BothVersions | None = None

@@ -12,7 +12,7 @@ from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
 from barkeep.desktop.look.sides import point_turned_about, turned_about
 from barkeep.desktop.look.tones import Tones, current_tones
 from barkeep.desktop.widgets.levels import draw_pointer
-from barkeep.translation import tr
+from barkeep.translation import tr, tr_noop
 
 HELD = (
     Qt.KeyboardModifier.ControlModifier
@@ -25,9 +25,9 @@ _NAMES: Mapping[int, str] = {
     Qt.Key.Key_Return: "Enter",
     Qt.Key.Key_Enter: "Enter",
     Qt.Key.Key_Space: "Space",
-    Qt.Key.Key_Backspace: "Backspace",
-    Qt.Key.Key_Home: "Home",
-    Qt.Key.Key_End: "End",
+    Qt.Key.Key_Backspace: tr_noop("Backspace"),
+    Qt.Key.Key_Home: tr_noop("Home"),
+    Qt.Key.Key_End: tr_noop("End"),
 }
 
 
