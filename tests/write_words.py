@@ -43,7 +43,7 @@ def said_in_sources() -> tuple[Message, ...]:
 
 
 def said_in(source: str) -> Iterator[Message]:
-    """The messages of one module: `tr` and its like, `counted`, errors' `says` and what they name."""
+    """The messages of one module: `tr` and its like, `counted`, what errors say and name."""
     for node in ast.walk(ast.parse(source)):
         match node:
             case ast.Call(func=ast.Name("tr" | "tr_noop" | "spoken_list"), args=args):
