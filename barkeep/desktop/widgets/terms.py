@@ -13,9 +13,20 @@ from barkeep.desktop.look.metrics import TypeSize, set_type
 from barkeep.desktop.widgets.tips import broken
 from barkeep.documents.help.glossary import word_called
 from barkeep.domain.phrases import capitalised
-from barkeep.translation import tr
+from barkeep.translation import tr, tr_noop
 
 EXPLAINS = "explains"
+HEADS = (
+    tr_noop("Ledger"),
+    tr_noop("Label"),
+    tr_noop("Made here"),
+    tr_noop("Riff"),
+    tr_noop("Trials"),
+    tr_noop("Stand-ins"),
+    tr_noop("Mise en place"),
+    tr_noop("Serves"),
+)
+"""Words that headings begin with, which are known in another language too."""
 
 
 def meaning(name: str) -> str:
@@ -54,7 +65,10 @@ def word_in(heading: str) -> str:
     >>> word_in("Ledger, 8 entries"), word_in("Method")
     ('ledger', '')
     """
-    word = word_called(heading.partition(",")[0])
+    first = heading.partition(",")[0]
+    word = word_called(first) or word_called(
+        next((each for each in HEADS if tr(each) == first), "")
+    )
     return "" if word is None else word.key
 
 
