@@ -9,6 +9,7 @@ from typing import Any, ClassVar, TypeVar
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
+    QComboBox,
     QDialog,
     QGridLayout,
     QHBoxLayout,
@@ -29,6 +30,7 @@ from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Slot, column_of, row
 from barkeep.desktop.widgets.notices import Banner, announce
 from barkeep.desktop.widgets.terms import TermLabel, explain
 from barkeep.desktop.widgets.tips import plain_tip
+from barkeep.desktop.widgets.type_ahead import type_to_choices
 from barkeep.domain.phrases import capitalised
 from barkeep.errors import InvalidField, UserError
 from barkeep.translation import tr
@@ -149,6 +151,8 @@ class FormDialog(QDialog):
             below.setContentsMargins(0, 0, 0, HALF)
             self.form.addWidget(below, row + 2, 1)
         self.fields[name] = FormField(words, widget, problem)
+        if isinstance(widget, QComboBox):
+            type_to_choices(widget)
         if isinstance(widget, QLineEdit):
             if not widget.toolTip():  # a narrow field cuts off what it asks for
                 widget.setToolTip(plain_tip(widget.placeholderText()))

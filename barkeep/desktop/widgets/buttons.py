@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 from barkeep.desktop.look.icons import wear
 from barkeep.desktop.look.metrics import HALF, ICON, scaled
 from barkeep.desktop.widgets.tips import plain_tip
+from barkeep.desktop.widgets.type_ahead import type_to_choices
 from barkeep.translation import tr, tr_about
 
 
@@ -130,6 +131,7 @@ def day_in(field: QDateEdit) -> date:
 
 def offer_choices(box: QComboBox, choices: Iterable[tuple[str, object]]) -> None:
     """Offer these words, each with its value; the choice stays where it still stands."""
+    type_to_choices(box)
     kept = box.currentData()
     box.blockSignals(True)
     box.clear()

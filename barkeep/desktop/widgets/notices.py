@@ -1,4 +1,4 @@
-"""What is said in passing or lasts: a toast, a banner, and words for those who do not see them."""
+"""What is said in passing or lasts: a toast, a banner, a question."""
 
 from __future__ import annotations
 
@@ -7,8 +7,6 @@ from typing import Literal, Protocol
 
 from PySide6.QtCore import QEvent, QObject, QRectF, Qt, QTimer, SignalInstance
 from PySide6.QtGui import (
-    QAccessible,
-    QAccessibleAnnouncementEvent,
     QColor,
     QEnterEvent,
     QKeyEvent,
@@ -23,13 +21,8 @@ from barkeep.desktop.look.tones import blend, current_tones
 from barkeep.desktop.widgets.buttons import accept_by_keys, quiet_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import Slot, row_of, wide
+from barkeep.desktop.widgets.said_aloud import announce as announce
 from barkeep.translation import tr, tr_noop
-
-
-def announce(widget: QWidget, text: str) -> None:
-    """Have a screen reader speak `text`, where one is running."""
-    if QAccessible.isActive():
-        QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(widget, text))
 
 
 def question_before_losing(
