@@ -1,4 +1,4 @@
-"""Typing to what is no page's list, in the real window: the stops at the left, choices, the help."""
+"""Typing to what is no page's list, in the real window: the stops at the left, and choices."""
 
 from __future__ import annotations
 
