@@ -19,11 +19,13 @@ class BarkeepError(Exception):
 
     A kind of error declares its fields, in order and with their types, as a dataclass does, and
     `says`, its sentence with the fields in braces; where that is not enough it has a `__str__`.
+    Fields that are `in_words` of barkeep's own are said in the language that is spoken.
     (Decorating them all as dataclasses would take longer than the rest of this module.)
     """
 
     __match_args__: ClassVar[tuple[str, ...]] = ()
     says = ""
+    in_words: ClassVar[tuple[str, ...]] = ()
 
     def __init_subclass__(cls) -> None:
         cls.__match_args__ = (*cls.__match_args__, *cls.__annotations__)  # type: ignore[misc]
@@ -38,7 +40,11 @@ class BarkeepError(Exception):
         self.__dict__.update(held)
 
     def __str__(self) -> str:
-        return tr(self.says, **vars(self)) if vars(self) else tr(self.says)
+        held = vars(self)
+        return tr(self.says, **held | self._in_words()) if held else tr(self.says)
+
+    def _in_words(self) -> dict[str, str]:
+        return {name: tr(getattr(self, name)) for name in self.in_words}
 
     def __repr__(self) -> str:
         held = (f"{name}={getattr(self, name)!r}" for name in self.__match_args__)
@@ -65,6 +71,7 @@ class AmountError(UserError):
 
     text: str
     expected: str
+    in_words = ("expected",)
     says = "“{text}” cannot be read as an amount: {expected}."
 
 
@@ -74,6 +81,7 @@ class WrongDimension(UserError):
     text: str
     given: str
     wanted: str
+    in_words = ("given", "wanted")
     says = "“{text}” is {given}; {wanted} is expected here."
 
 
@@ -105,8 +113,15 @@ class OutsideRange(UserError):
 
     def __str__(self) -> str:
         unit = f" {self.unit}" if self.unit else ""
-        range_ = f"{self.low:.6g} to {self.high:.6g}{unit}"
-        return f"a {self.quantity} of {self.value:.6g}{unit} cannot be used: it is {range_}."
+        return tr(
+            "a {quantity} of {value:.6g}{unit} cannot be used: "
+            "it is {low:.6g} to {high:.6g}{unit}.",
+            quantity=tr(self.quantity),
+            value=self.value,
+            low=self.low,
+            high=self.high,
+            unit=unit,
+        )
 
 
 class HeightAboveBottle(UserError):
@@ -121,12 +136,17 @@ class HeightAboveBottle(UserError):
     bottle: str
 
     def __str__(self) -> str:
-        height = f"{self.height_cm:.4g} cm"
         if self.height_cm > self.tallest_cm:
-            fault = f"is above the whole bottle: {self.bottle} is {self.tallest_cm:.3g} cm tall"
+            says = tr_noop(
+                "{height_cm:.4g} cm is above the whole bottle: "
+                "{bottle} is {tallest_cm:.3g} cm tall. Measure again, or choose another shape."
+            )
         else:
-            fault = f"is above the mouth: {self.bottle} is brimful at {self.brim_cm:.3g} cm"
-        return f"{height} {fault}. Measure again, or choose another shape."
+            says = tr_noop(
+                "{height_cm:.4g} cm is above the mouth: {bottle} is brimful at {brim_cm:.3g} cm. "
+                "Measure again, or choose another shape."
+            )
+        return tr(says, **vars(self))
 
 
 class TareUnknown(UserError):
@@ -147,6 +167,7 @@ class DensityUnknown(UserError):
 
     bottle: str
     because: str
+    in_words = ("because",)
     says = (
         "How much a weight of {bottle} leaves cannot be worked out: {because}. "
         "Weigh a bottle of it once full and once empty, or count it in another way."
@@ -186,17 +207,25 @@ class UnlikelyTare(UserError):
     full_g: float | None
 
     def __str__(self) -> str:
-        holds = f"the {self.size_ml:g} ml that {self.bottle} holds"
-        if self.empty_g is None:
-            full_g = self.full_g or 0.0
-            too = "much" if full_g > 3.0 * self.size_ml else "little"
-            return f"{full_g:.5g} g full is too {too} for {holds} and a bottle."
-        if self.full_g is None:
-            return f"{self.empty_g:.5g} g is no weight of an empty bottle of {self.size_ml:g} ml."
-        return (
-            f"{self.empty_g:.5g} g empty and {self.full_g:.5g} g full do not go with {holds}; "
-            "one of the two was not what it was taken for."
-        )
+        held = vars(self) | {"full_g": self.full_g or 0.0}
+        if self.empty_g is None and held["full_g"] > 3.0 * self.size_ml:
+            says = tr_noop(
+                "{full_g:.5g} g full is too much for the {size_ml:g} ml "
+                "that {bottle} holds and a bottle."
+            )
+        elif self.empty_g is None:
+            says = tr_noop(
+                "{full_g:.5g} g full is too little for the {size_ml:g} ml "
+                "that {bottle} holds and a bottle."
+            )
+        elif self.full_g is None:
+            says = tr_noop("{empty_g:.5g} g is no weight of an empty bottle of {size_ml:g} ml.")
+        else:
+            says = tr_noop(
+                "{empty_g:.5g} g empty and {full_g:.5g} g full do not go with the {size_ml:g} ml "
+                "that {bottle} holds; one of the two was not what it was taken for."
+            )
+        return tr(says, **held)
 
 
 class NotEnoughLeft(UserError):
@@ -220,11 +249,13 @@ class UnknownName(UserError):
     nearest: tuple[str, ...] = ()
 
     def __str__(self) -> str:
-        sentence = f"There is no {self.kind} called “{self.name}”."
-        if self.nearest:
-            verb = "are" if len(self.nearest) > 1 else "is"
-            sentence += f" The nearest {verb} {spoken_list(self.nearest, 'and')}."
-        return sentence
+        sentence = tr("There is no {kind} called “{name}”.", kind=tr(self.kind), name=self.name)
+        if not self.nearest:
+            return sentence
+        names = spoken_list(self.nearest, "and")
+        if len(self.nearest) > 1:
+            return f"{sentence} {tr('The nearest are {names}.', names=names)}"
+        return f"{sentence} {tr('The nearest is {names}.', names=names)}"
 
 
 class AmbiguousName(UserError):
@@ -235,9 +266,11 @@ class AmbiguousName(UserError):
     choices: tuple[str, ...]
 
     def __str__(self) -> str:
-        return (
-            f"“{self.name}” could be more than one {self.kind}: "
-            f"{spoken_list(self.choices)}. Say which."
+        return tr(
+            "“{name}” could be more than one {kind}: {choices}. Say which.",
+            name=self.name,
+            kind=tr(self.kind),
+            choices=spoken_list(self.choices),
         )
 
 
@@ -248,8 +281,12 @@ class DuplicateName(UserError):
     name: str
 
     def __str__(self) -> str:
-        article = "an" if self.kind[:1] in "aeiou" else "a"
-        return f"There is already {article} {self.kind} called “{self.name}”; choose another name."
+        kind = tr(self.kind)
+        if self.kind[:1] in "aeiou":
+            says = tr_noop("There is already an {kind} called “{name}”; choose another name.")
+        else:
+            says = tr_noop("There is already a {kind} called “{name}”; choose another name.")
+        return tr(says, kind=kind, name=self.name)
 
 
 class InvalidField(UserError):
@@ -258,6 +295,7 @@ class InvalidField(UserError):
     field: str
     value: object
     expected: str
+    in_words = ("field", "expected")
     says = "{field} cannot be “{value}”: {expected}."
 
 
@@ -266,6 +304,7 @@ class CannotBatch(UserError):
 
     spec: str
     reason: str
+    in_words = ("reason",)
     says = "{spec} cannot be batched: {reason}."
 
 
@@ -274,6 +313,7 @@ class BadQuery(UserError):
 
     term: str
     expected: str
+    in_words = ("expected",)
     says = "“{term}” finds nothing: {expected}."
 
 
@@ -290,6 +330,7 @@ class NothingToUndo(UserError):
     """Undo or redo with nothing before or after; `what` is which of the two."""
 
     what: str
+    in_words = ("what",)
     says = "There is nothing to {what}."
 
 
@@ -310,7 +351,12 @@ class Problem:
     asks: bool = False
 
     def __str__(self) -> str:
-        return f"line {self.line}, column {self.column}: {self.message}"
+        return tr(
+            "line {line}, column {column}: {message}",
+            line=self.line,
+            column=self.column,
+            message=self.message,
+        )
 
 
 class UnusableFile(UserError):
@@ -324,10 +370,13 @@ class UnusableFile(UserError):
     way_out: str = ""
 
     def __str__(self) -> str:
-        first = f"{self.file}, {self.problems[0]}" if self.problems else self.file
+        told = f"{self.file}, {self.problems[0]}" if self.problems else self.file
         more = len(self.problems) - 1
-        told = first + (f" ({more} more problem{'s' * (more > 1)})" if more > 0 else "")
-        return f"{told}; {self.way_out}" if self.way_out else told
+        if more == 1:
+            told += tr(" (1 more problem)")
+        elif more > 1:
+            told += tr(" ({more} more problems)", more=more)
+        return f"{told}; {tr(self.way_out)}" if self.way_out else told
 
 
 class UnreadableFile(UserError):
@@ -344,10 +393,12 @@ class UnreadableFile(UserError):
     overall: str = ""
 
     def __str__(self) -> str:
-        column = f", column {self.column}" if self.column else ""
-        place = f"line {self.line}{column}" if self.line else ""
-        told = ": ".join(each for each in (self.overall, place, self.reason) if each)
-        return f"{self.file} cannot be used: {told}."
+        place = tr("line {line}", line=self.line) if self.line else ""
+        if self.line and self.column:
+            place = tr("line {line}, column {column}", line=self.line, column=self.column)
+        said = (tr(self.overall), place, tr(self.reason))
+        told = ": ".join(each for each in said if each)
+        return tr("{file} cannot be used: {told}.", file=self.file, told=told)
 
     @property
     def problem(self) -> Problem:
@@ -367,6 +418,7 @@ class NotPrinted(UserError):
     """An answer that could not be printed, though what was asked was done."""
 
     reason: str
+    in_words = ("reason",)
     says = "What was asked is done, but the answer could not be printed: {reason}."
 
 
@@ -375,6 +427,7 @@ class CannotUse(UserError):
 
     what: str
     reason: str
+    in_words = ("what", "reason")
     says = "{what} cannot be used: {reason}."
 
 
@@ -382,6 +435,7 @@ class Stopped(UserError):
     """The user stopped something before it was done; `what` names it. Nothing was written."""
 
     what: str
+    in_words = ("what",)
     says = "{what} was stopped; nothing was written."
 
 
@@ -411,4 +465,7 @@ class CyclicFamily(KnowledgeError):
     """A family tree that runs in a circle; `others` are the keys of the circle."""
 
     def __str__(self) -> str:
-        return f"{self.file}: the family tree runs in a circle: {' → '.join(self.others)}"
+        circle = " → ".join(self.others)
+        return tr(
+            "{file}: the family tree runs in a circle: {circle}", file=self.file, circle=circle
+        )

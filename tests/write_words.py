@@ -21,6 +21,8 @@ ROOT = Path(__file__).resolve().parent.parent
 FOLDER = ROOT / "resources" / "translations"
 LANGUAGES = ("de",)
 CONTEXT = "barkeep"
+NAMING_ERRORS = ("InvalidField", "UnsureField", "UnknownName", "AmbiguousName", "DuplicateName")
+"""Errors that begin with the name of a field or a kind, which is translated when they are said."""
 HEAD = '<?xml version="1.0" encoding="utf-8"?>\n<!DOCTYPE TS>\n'
 
 
@@ -41,13 +43,15 @@ def said_in_sources() -> tuple[Message, ...]:
 
 
 def said_in(source: str) -> Iterator[Message]:
-    """The messages of one module: `tr`, `tr_noop`, `tr_about`, `counted`, and errors' `says`."""
+    """The messages of one module: `tr` and its like, `counted`, what errors say and name."""
     for node in ast.walk(ast.parse(source)):
         match node:
             case ast.Call(func=ast.Name("tr" | "tr_noop" | "spoken_list"), args=args):
                 yield from (Message(words) for arg in args for words in _constants(arg))
             case ast.Call(func=ast.Name("tr_about"), args=[ast.Constant(str(about)), words, *_]):
                 yield from (Message(each, about) for each in _constants(words))
+            case ast.Call(func=ast.Name(name), args=[called, *_]) if name in NAMING_ERRORS:
+                yield from (Message(words) for words in _constants(called) if words[0] != "-")
             case ast.Call(func=ast.Name("counted"), args=[_, one, *more]):
                 yield from _nouns(one, more)
             case ast.Assign(targets=[ast.Name("says")], value=words):

@@ -27,6 +27,7 @@ from barkeep.store.backup import copy_bar
 from barkeep.store.everything import fill_with
 from barkeep.store.everything import read_everything as read_all
 from barkeep.store.store import Store
+from barkeep.translation import tr
 
 _LOOKED_AT = 1000
 """Bytes of a file that tell what it is."""
@@ -87,7 +88,7 @@ def _filling(clock: Clock) -> Callable[[Path, Path], None]:
 def _fill(file: Path, ready: Path, clock: Clock) -> None:
     """Make the bar of a file, brought to the newest schema, and see that it can be opened."""
     if file.stat().st_size == 0:
-        raise UnreadableFile(str(file), "it is empty")
+        raise UnreadableFile(str(file), tr("it is empty"))
     text = _document_in(file)
     if text is None:
         copy_bar(file, ready)
@@ -112,7 +113,7 @@ def _document_in(file: Path) -> str | None:
         return decoded(file.read_bytes(), str(file)).text
     except OSError as error:
         raise UnreadableFile(
-            str(file), begun_small(error.strerror or "it cannot be read")
+            str(file), begun_small(error.strerror or tr("it cannot be read"))
         ) from error
 
 
@@ -128,4 +129,6 @@ def _said_of(file: Path, ready: Path) -> Iterator[None]:
             raise
         raise UnreadableFile(str(file), error.reason) from error
     except KnowledgeError as error:
-        raise UnreadableFile(str(file), f"what it says of ingredients: {error}") from error
+        raise UnreadableFile(
+            str(file), tr("what it says of ingredients: {error}", error=error)
+        ) from error

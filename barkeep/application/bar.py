@@ -20,6 +20,7 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.errors import InvalidField
 from barkeep.store.address import At, Location
 from barkeep.store.refusals import NoBarThere
+from barkeep.translation import tr
 
 if TYPE_CHECKING:  # each room, and the store, is loaded by whoever enters it first
     from barkeep.application.backups import Backups
@@ -52,9 +53,11 @@ def usual_bar() -> Path:
         from barkeep.application.likely_bars import bars_beside
 
         if others := bars_beside(path):
-            what = "gone" if is_gone else "empty"
+            why = tr("it is empty, though other bars are beside it")
+            if is_gone:
+                why = tr("it is gone, though other bars are beside it")
             likely = tuple(map(str, others))
-            raise NoBarThere(str(path), f"it is {what}, though other bars are beside it", likely)
+            raise NoBarThere(str(path), why, likely)
         if not is_gone:
             _refuse_where_it_was_more(path)
     return path
@@ -64,7 +67,7 @@ def _refuse_where_it_was_more(empty: Path) -> None:
     from barkeep.application.kept_backups import beside
 
     if beside(empty).exists():
-        raise NoBarThere(str(empty), "it is empty, though there are backups of it")
+        raise NoBarThere(str(empty), tr("it is empty, though there are backups of it"))
 
 
 class Bar:
@@ -316,7 +319,7 @@ class Bar:
 
         paper = read_on_paper(self._session.snapshot, bought, gone)
         if not paper.is_changed:
-            raise InvalidField("with", "nothing", "say what there would be, or what would not")
+            raise InvalidField("with", "nothing", tr("say what there would be, or what would not"))
         self._session.put_on_paper(paper)
         return paper
 

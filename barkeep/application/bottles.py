@@ -44,9 +44,11 @@ from barkeep.domain.bottles.bottle import (
     history,
 )
 from barkeep.domain.bottles.paid import Payment
+from barkeep.domain.phrases import counted
 from barkeep.errors import InvalidField, LevelAboveSize
 from barkeep.store import bottles as bottle_rows
 from barkeep.store.unit_of_work import UnitOfWork
+from barkeep.translation import tr
 
 
 class Inventory(UseCases):
@@ -87,7 +89,7 @@ class Inventory(UseCases):
             work.label = f"Remove product {product.title}"
             count = bottle_rows.bottles_of(work.connection, product_id)
             if count:
-                users = f"{count} bottle{'s' * (count > 1)}"
+                users = counted(count, "bottle")
                 raise StillInUse(product.title, users, several=count > 1)
             work.put("product", (product_id,), None)
         return self._session.finished(work, lambda _bar: product)
@@ -126,7 +128,9 @@ class Inventory(UseCases):
         """
         checked = checked_draft(draft, self._session.tree)
         if payment is not None and checked.price not in (None, payment.amount):
-            expected = f"{payment.amount:.2f} was paid for it; leave one of the two out"
+            expected = tr(
+                "{amount:.2f} was paid for it; leave one of the two out", amount=payment.amount
+            )
             raise InvalidField("price", f"{checked.price:.2f}", expected)
         with self._session.writing() as work:
             product = take_in(work, checked)
@@ -171,12 +175,12 @@ class Inventory(UseCases):
         `WrongState` for an empty bottle, which is to be counted.
         """
         if not isfinite(change) or change == 0:
-            raise InvalidField("correction", change, "it adds or takes away an amount")
+            raise InvalidField("correction", change, tr("it adds or takes away an amount"))
 
         def put_right(work: UnitOfWork, bottle: Bottle) -> None:
             by = change
             if bottle.level.state == "empty":
-                raise WrongState(bottle.product.title, "empty", "count it if something is left")
+                raise WrongState(bottle.product.title, "empty", tr("count it if something is left"))
             if by < 0:
                 by = -taken_from(bottle, -by)
             else:
@@ -205,7 +209,7 @@ class Inventory(UseCases):
         Raises `UnknownName`, and `InvalidField` for a place before itself.
         """
         if before == bottle_id:
-            raise InvalidField("before", f"#{before}", "name another bottle")
+            raise InvalidField("before", f"#{before}", tr("name another bottle"))
 
         def put(work: UnitOfWork, _bottle: Bottle) -> None:
             along = {each.id: each for each in bottle_rows.read_bottles(work.connection)}
@@ -293,7 +297,7 @@ def _refuse_overfull(work: UnitOfWork, old: Product, draft: Label) -> None:
         if bottle.product.id == old.id
     ]
     if own and draft.unit != old.unit:
-        expected = f"its bottles are counted in {old.unit}"
+        expected = tr("its bottles are counted in {unit}", unit=old.unit)
         raise InvalidField("unit", draft.unit, expected)
     for bottle in own:
         if bottle.level.amount > draft.size + ROUNDING:

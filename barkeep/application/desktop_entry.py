@@ -17,6 +17,7 @@ from pathlib import Path
 
 from barkeep import resource_files
 from barkeep.errors import CannotUse
+from barkeep.translation import tr
 
 SIZES = (16, 24, 32, 48, 64, 128, 256)
 """Of the pictures, in pixels."""
@@ -56,7 +57,7 @@ def entry() -> Entry:
     Raises `CannotUse` where the desktop goes by other standards.
     """
     if sys.platform in ("win32", "darwin"):
-        raise CannotUse("A desktop entry", "this system's desktop knows programs otherwise")
+        raise CannotUse(tr("A desktop entry"), tr("this system's desktop knows programs otherwise"))
     folder = data_home(os.environ)
     files = {folder / place: content for place, content in _files(started_by())}
     there = [each for each in files if each.is_file()]
@@ -155,8 +156,15 @@ def _told(folder: Path) -> Iterator[str]:
         if not place.is_dir():
             continue
         if found is None:
-            yield f"Your desktop may notice only once you log in again: there is no {program} here"
+            yield tr(
+                "Your desktop may notice only once you log in again: there is no {program} here",
+                program=program,
+            )
             continue
         done = subprocess.run([found, str(place)], capture_output=True, check=False)
         if done.returncode:
-            yield f"Your desktop may not notice: {program} could not go through {place}"
+            yield tr(
+                "Your desktop may not notice: {program} could not go through {place}",
+                program=program,
+                place=place,
+            )

@@ -23,6 +23,7 @@ from barkeep.store.holdings import Holdings, holdings_of
 from barkeep.store.location import read_location
 from barkeep.store.place import place_of
 from barkeep.store.refusals import CannotWrite, ReadOnlyBar
+from barkeep.translation import tr, tr_noop
 
 FOLDER_SUFFIX = ".backups"
 ELSEWHERE = "kept elsewhere.txt"
@@ -40,9 +41,13 @@ class NoSuchBackup(UserError):
     newest: tuple[str, ...] = ()
 
     def __str__(self) -> str:
-        said = f"There is no backup “{self.name}”, neither as a file nor in {self.folder}."
+        said = tr(
+            "There is no backup “{name}”, neither as a file nor in {folder}.",
+            name=self.name,
+            folder=self.folder,
+        )
         newest = spoken_list([f"“{each}”" for each in self.newest], "and")
-        return f"{said} The newest there are {newest}." if newest else said
+        return f"{said} {tr('The newest there are {newest}.', newest=newest)}" if newest else said
 
 
 class BackupOffered(UnreadableFile):
@@ -56,7 +61,9 @@ class BackupOffered(UnreadableFile):
     how: str = ""
 
     def __str__(self) -> str:
-        offered = f"Its newest good backup is “{self.backup}” {self.told}"
+        offered = tr(
+            "Its newest good backup is “{backup}” {told}", backup=self.backup, told=self.told
+        )
         return f"{super().__str__()} {offered}{self.how}."
 
 
@@ -82,8 +89,8 @@ class KeptBackup:
     @property
     def told(self) -> str:
         """Its day and what it holds, as part of a sentence."""
-        held = in_words(self.holds) if self.holds else "cannot be read"
-        return f"of {said_at(self.at)} ({held})"
+        held = in_words(self.holds) if self.holds else tr("cannot be read")
+        return tr("of {moment} ({held})", moment=said_at(self.at), held=held)
 
 
 def in_words(holds: Holdings) -> str:
@@ -94,13 +101,13 @@ def in_words(holds: Holdings) -> str:
 
 def said_at(moment: datetime) -> str:
     """A moment as the program's sentences have it."""
-    return f"{moment:%Y-%m-%d %H:%M}"
+    return tr("{moment:%Y-%m-%d %H:%M}", moment=moment)
 
 
 def last_change(holds: Holdings) -> str:
     """When and by what a bar was changed last."""
     if holds.changed is None:
-        return "never changed"
+        return tr("never changed")
     return f"{said_at(holds.changed)}, {holds.last}"
 
 
@@ -325,7 +332,7 @@ def prepared(bar: At, file: Path, fill: Filled) -> Iterator[tuple[Path, Comparis
     try:
         folder = TemporaryDirectory(prefix="barkeep-", ignore_cleanup_errors=True)
     except OSError as error:
-        raise CannotWrite("the folder for temporary files", str(error.strerror)) from error
+        raise CannotWrite(tr_noop("the folder for temporary files"), str(error.strerror)) from error
     with folder as name:
         ready = Path(name) / "bar"
         fill(file, ready)

@@ -9,8 +9,9 @@ from tempfile import NamedTemporaryFile
 
 from barkeep.store.connection import is_database, journal_owner, kept_for
 from barkeep.store.refusals import CannotWrite
+from barkeep.translation import tr, tr_noop
 
-ANOTHER = "choose another name"
+ANOTHER = tr_noop("choose another name")
 
 
 def write_file(path: str | Path, content: str | bytes, open_bar: Path | None) -> Path:
@@ -37,19 +38,19 @@ def write_file(path: str | Path, content: str | bytes, open_bar: Path | None) ->
 def _why_not(target: Path, open_bar: Path | None) -> str:
     """Why a file must be left as it is, empty where it may be written."""
     if open_bar is not None and _same(target, open_bar):
-        return f"it is the bar that is open; {ANOTHER}"
+        return tr("it is the bar that is open; {another}", another=tr(ANOTHER))
     owner = journal_owner(target, known=open_bar)
     if owner is not None:
         return f"{kept_for(owner)}; {ANOTHER}"
     if not target.exists():
         return ""
     if target.is_dir():
-        return "it is a folder"
+        return tr("it is a folder")
     if not target.is_file():
-        return "it is not an ordinary file"
+        return tr("it is not an ordinary file")
     if is_database(target):
-        return f"it is a bar or another SQLite file; {ANOTHER}"
-    return "" if os.access(target, os.W_OK) else "it is read-only"
+        return tr("it is a bar or another SQLite file; {another}", another=tr(ANOTHER))
+    return "" if os.access(target, os.W_OK) else tr("it is read-only")
 
 
 def _same(one: Path, other: Path) -> bool:

@@ -40,6 +40,7 @@ from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import folded
 from barkeep.errors import InvalidField, UnknownName
 from barkeep.shipped_data import Texts, parse, read
+from barkeep.translation import tr, tr_noop
 
 FILE = "bottle_words.toml"
 
@@ -177,7 +178,7 @@ def read_ingredient(text: str, tree: FamilyTree, beside: str = "") -> str:
     """
     rather = rather_named(text, tree)
     if rather:
-        said = f"“{text}” may be any of several kinds"
+        said = tr("“{text}” may be any of several kinds", text=text)
         raise UnsureField("ingredient", text, said, tree.name(rather))
     if text in tree:
         return text
@@ -189,10 +190,10 @@ def read_ingredient(text: str, tree: FamilyTree, beside: str = "") -> str:
     name = tree.name(found.key)
     if found.maker and not _said_in(found.maker, beside):
         likely = _likeliest(_like(text, tree), tree) or name
-        said = f"“{found.maker}” names no kind, nor this row’s maker"
+        said = tr("“{maker}” names no kind, nor this row’s maker", maker=found.maker)
         raise UnsureField("ingredient", text, said, likely)
     if notes:
-        said = f"“{', '.join(notes)}” says more than {name} does"
+        said = tr("“{notes}” says more than {name} does", notes=", ".join(notes), name=name)
         raise UnsureField("ingredient", text, said, name)
     return found.key
 
@@ -228,17 +229,27 @@ def read_abv(text: str, usual: float | None) -> float:
     plain = _ABV.sub("", text)
     degrees = _DEGREES.fullmatch(plain)
     if degrees:
-        expected = f"write {degrees[1]} % where that is % vol, or {degrees[1]} proof"
+        expected = tr(
+            "write {degrees} % where that is % vol, or {degrees} proof", degrees=degrees[1]
+        )
         raise UnsureField("abv", text, expected, f"{degrees[1]} %")
     bare = NUMBER.fullmatch(plain)
     abv = _plain(plain) if bare and _plain(plain) < 1.0 else read_strength(plain, "abv")
     if bare and 0.0 < abv < 1.0:
         share = f"{abv * 100:g} %"
         likely = share if usual is None or usual >= 1.0 else f"{abv:g} %"
-        expected = f"write {share} where it is a share, or {abv:g} % where it is as weak as that"
+        expected = tr(
+            "write {share} where it is a share, or {abv:g} % where it is as weak as that",
+            share=share,
+            abv=abv,
+        )
         raise UnsureField("abv", text, expected, likely)
     if bare and usual and abv >= RARELY_ABOVE and abv > 1.5 * usual:
-        expected = f"write {abv:g} % vol or {abv:g} proof; the kind has about {usual:g} % vol"
+        expected = tr(
+            "write {abv:g} % vol or {abv:g} proof; the kind has about {usual:g} % vol",
+            abv=abv,
+            usual=usual,
+        )
         raise UnsureField("abv", text, expected, f"{abv:g} proof")
     return abv
 
@@ -252,12 +263,12 @@ def read_size(text: str, key: str, tree: FamilyTree, units: BarUnits) -> Package
     found = PackageSize(_plain(text)) if bare else _on_the_package(text, key, tree, units)
     size = found.amount
     if size <= 0:
-        raise InvalidField("size", text, "it is more than nothing")
+        raise InvalidField("size", text, tr("it is more than nothing"))
     if bare and kind.unit == "ml" and size < SMALLEST_ML:
-        expected = "write its unit, such as 0.7 l, 70 cl or 700 ml"
+        expected = tr("write its unit, such as 0.7 l, 70 cl or 700 ml")
         raise UnsureField("size", text, expected, _ml(size * 1000.0))
     if bare and kind.unit == "ml" and size <= SMALL_ML and size < SMALL_SHARE * kind.typical_size:
-        expected = f"write {size:g} cl or {size:g} ml"
+        expected = tr("write {size:g} cl or {size:g} ml", size=size)
         raise UnsureField("size", text, expected, _ml(size * 10.0))
     return found
 
@@ -266,7 +277,7 @@ def _on_the_package(text: str, key: str, tree: FamilyTree, units: BarUnits) -> P
     try:
         return package_size(text, key, tree, units)
     except PiecesToCount as error:
-        expected = f"write how many pieces it holds, about {error.likely}"
+        expected = tr("write how many pieces it holds, about {likely}", likely=error.likely)
         raise UnsureField("size", text, expected, str(error.likely)) from None
 
 
@@ -292,7 +303,7 @@ def read_level(
         return None if share == 1.0 else judged(share, container.size)
     if folded(text) in about:
         likely = f"{about[folded(text)] * 100:g} %"
-        raise UnsureField("level", text, "write a share or an amount", likely)
+        raise UnsureField("level", text, tr("write a share or an amount"), likely)
     if container.unit != "ml" or not NUMBER.fullmatch(text):
         return parse_level(text, container, units)
     number = _plain(text)
@@ -300,7 +311,7 @@ def read_level(
     unit = "ml" if bare_size else parse_amount(size_text, units).unit
     amount_ml = to_quantity(Amount(number, None, unit), "ml", units)
     if unit == "ml" and SMALLEST_ML <= number <= SMALL_ML < container.size:
-        expected = f"write {number:g} % or {number:g} ml"
+        expected = tr("write {number:g} % or {number:g} ml", number=number)
         raise UnsureField("level", text, expected, f"{number:g} %")
     if number > 1 and amount_ml >= SMALLEST_ML:
         text = f"{text} {OUNCES.get(unit, unit.replace('_', ' '))}"
@@ -325,14 +336,14 @@ def read_grams_per_litre(text: str, field: str) -> float:
 def read_density(text: str) -> float:
     """g per ml. Raises `InvalidField`."""
     plain = re.sub(r"\s*g\s*/\s*ml$", "", text, flags=re.IGNORECASE)
-    return _number("density", plain, "write g per ml, such as 0.957")
+    return _number("density", plain, tr("write g per ml, such as 0.957"))
 
 
 def read_count(text: str) -> int:
     """How many bottles a row stands for. Raises `InvalidField`."""
     plain = re.sub(r"^[x×] ?| ?[x×]$", "", text.strip(), flags=re.IGNORECASE)
     if not plain.isdecimal() or not 1 <= int(plain) <= MOST_BOTTLES:
-        expected = f"write how many bottles it is, 1 to {MOST_BOTTLES}"
+        expected = tr("write how many bottles it is, 1 to {most}", most=MOST_BOTTLES)
         raise InvalidField("count", text, expected)
     return int(plain)
 
@@ -341,7 +352,9 @@ def read_dash(text: str, units: BarUnits) -> float:
     """What one dash of a bottle's own dasher gives, in ml. Raises `InvalidField`."""
     dash_ml = _plain(text) if NUMBER.fullmatch(text) else quantity_in(text, "ml", units)
     if not LEAST_DASH_ML <= dash_ml <= MOST_DASH_ML:
-        expected = f"a dash gives {LEAST_DASH_ML:g} to {MOST_DASH_ML:g} ml"
+        expected = tr(
+            "a dash gives {least:g} to {most:g} ml", least=LEAST_DASH_ML, most=MOST_DASH_ML
+        )
         raise InvalidField("dash", text, expected)
     return dash_ml
 
@@ -352,7 +365,7 @@ def read_shape(text: str) -> str:
     named = {folded(name): key for key in shapes for name in (key, shapes[key].name)}
     key = named.get(folded(text))
     if key is None:
-        raise InvalidField("shape", text, f"it is one of {', '.join(shapes)}")
+        raise InvalidField("shape", text, tr("it is one of {shapes}", shapes=", ".join(shapes)))
     return key
 
 
@@ -371,11 +384,11 @@ def read_weight(field: str, text: str) -> float:
     plain = text.strip()
     weight_g = _plain(plain) if NUMBER.fullmatch(plain) else read_weight_g(plain)
     if weight_g <= 0:
-        raise InvalidField(field, plain, "a bottle weighs more than nothing")
+        raise InvalidField(field, plain, tr("a bottle weighs more than nothing"))
     return weight_g
 
 
-HOW_PRICES = "write a number, such as 24.50"
+HOW_PRICES = tr_noop("write a number, such as 24.50")
 
 
 def read_price(text: str, currency: str) -> float:
@@ -388,7 +401,9 @@ def read_price(text: str, currency: str) -> float:
         known = any(_is_sign_of(sign, each) for each in words().currencies)
         if not known:
             raise InvalidField("price", text, HOW_PRICES)
-        expected = f"this bar reckons in {currency}; write what it comes to in that"
+        expected = tr(
+            "this bar reckons in {currency}; write what it comes to in that", currency=currency
+        )
         raise InvalidField("price", text, expected)
     grouped = _GROUPED.fullmatch(number)
     if grouped:
@@ -449,7 +464,7 @@ def read_yes_or_no(field: str, text: str) -> bool:
     """Whether a cell says yes. Raises `InvalidField`."""
     said = answer(text)
     if said not in ("yes", "no"):
-        raise InvalidField(field, text, "write yes or no")
+        raise InvalidField(field, text, tr("write yes or no"))
     return said == "yes"
 
 
@@ -457,12 +472,12 @@ def read_day_gone(text: str, today: date | None, field: str) -> date:
     """A day that is not to come. Raises `InvalidField`, or `UnsureField`."""
     day = read_day(text, today, field)
     if today is not None and day > today:
-        raise InvalidField(field, day, "that day is still to come")
+        raise InvalidField(field, day, tr("that day is still to come"))
     return day
 
 
-HOW_DAYS = "write a day as 2026-03-31"
-NO_SUCH_DAY = "there is no such day"
+HOW_DAYS = tr_noop("write a day as 2026-03-31")
+NO_SUCH_DAY = tr_noop("there is no such day")
 
 
 def read_day(text: str, today: date | None, field: str) -> date:
@@ -482,7 +497,9 @@ def read_day(text: str, today: date | None, field: str) -> date:
         return _day_by_name(text, found, field)
     if re.fullmatch(r"[0-9]{5}", plain) and _SERIALS[0] <= int(plain) < _SERIALS[1]:
         day = _COUNTED_FROM + timedelta(days=int(plain))
-        raise UnsureField(field, text, f"a spreadsheet means {day} by it", day.isoformat())
+        raise UnsureField(
+            field, text, tr("a spreadsheet means {day} by it", day=day), day.isoformat()
+        )
     raise InvalidField(field, text, HOW_DAYS)
 
 
@@ -498,7 +515,7 @@ def _day_by_name(text: str, found: re.Match[str], field: str) -> date:
     number = found["day"] or found["after"]
     if number is None:
         likely = date(year, month, 1).isoformat()
-        raise UnsureField(field, text, f"which day? {HOW_DAYS}", likely)
+        raise UnsureField(field, text, tr("which day? {how}", how=tr(HOW_DAYS)), likely)
     return _day(text, year, month, int(number), field=field)
 
 
@@ -514,8 +531,8 @@ def _day_in_numbers(text: str, found: re.Match[str], today: date | None, field: 
     if len(days) == 1 and not short:
         return days[0]
     likely = [each for each in days if today is None or (each <= today) != (field == "use_by")]
-    said = " or ".join(each.isoformat() for each in days)
-    raise UnsureField(field, text, f"write {said}", (likely or days)[0].isoformat())
+    said = tr(" or ").join(each.isoformat() for each in days)
+    raise UnsureField(field, text, tr("write {said}", said=said), (likely or days)[0].isoformat())
 
 
 def _both_ways(year: int, first: int, second: int) -> Iterator[date]:

@@ -87,6 +87,7 @@ from barkeep.domain.bottles.package_sizes import PackageSize
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.errors import Problem, UserError, spoken_list
+from barkeep.translation import tr, tr_noop
 
 COLUMNS = (
     *("product", "maker", "ingredient", "abv", "size", "level", "price", "opened", "use_by"),
@@ -100,7 +101,7 @@ OF_BOTTLES = frozenset({"maker", "abv", "size", "level", "price", "opened", "use
 """Columns that no list of drinks has."""
 PROBLEM = "problem"
 """The column that says in a file of rows left over what is wrong with each."""
-OPENED_TODAY = "No day is given, so it counts as opened today."
+OPENED_TODAY = tr_noop("No day is given, so it counts as opened today.")
 EVERY = 25
 """Rows between two calls of `reached`."""
 
@@ -221,7 +222,8 @@ def _width_of(row: ListedRow) -> int:
 def _with_likely(problem: CellProblem) -> str:
     if not problem.likely:
         return problem.message
-    return f"{problem.message.rstrip('.')}. Perhaps {problem.likely}."
+    message = problem.message.rstrip(".")
+    return tr("{message}. Perhaps {likely}.", message=message, likely=problem.likely)
 
 
 @collector_paused()
@@ -242,8 +244,11 @@ def read_bottles_csv(
     records, fault = read_records(text)
     faults = (fault,) if fault else ()
     if not records:
-        expected = f"the first line names the columns: {','.join(COLUMNS)}"
-        return BottlesFile((), faults or (Problem(1, 1, f"nothing is in it; {expected}"),))
+        said = tr(
+            "nothing is in it; the first line names the columns: {columns}",
+            columns=",".join(COLUMNS),
+        )
+        return BottlesFile((), faults or (Problem(1, 1, said),))
     header = _header(records[0])
     faults = (*header.faults, *faults)
     if not NAMING & header.places.keys():
@@ -387,14 +392,20 @@ def _header(record: Record) -> _Header:
             if written.strip():
                 aside[place] = written.strip()
         elif column in places:
-            faults.append(Problem(record.line, place + 1, f"the column “{column}” is there twice"))
+            faults.append(
+                Problem(
+                    record.line,
+                    place + 1,
+                    tr("the column “{column}” is there twice", column=column),
+                )
+            )
             again[place] = column
             aside[place] = written.strip()
         else:
             places[column] = place
             units[column] = unit
     faults[:0] = [
-        Problem(record.line, 1, f"the column “{column}” is missing")
+        Problem(record.line, 1, tr("the column “{column}” is missing", column=column))
         for column in REQUIRED
         if column not in places
     ]
@@ -466,7 +477,9 @@ def _said_otherwise(
         other = fields[place] if place < len(fields) else ""
         first = fields[header.places[column]] if header.places[column] < len(fields) else ""
         if not says_nothing(other) and other != first:
-            message = f"the column is there twice, with “{first}” and “{other}”"
+            message = tr(
+                "the column is there twice, with “{first}” and “{other}”", first=first, other=other
+            )
             yield CellProblem(column, message, cells.get(column, other))
 
 
@@ -525,8 +538,13 @@ def _read(row: ListedRow, terms: Terms, twice: Sequence[CellProblem] = ()) -> Li
     if row.beyond:
         said = ", ".join(f"“{each}”" for each in row.beyond if each)
         width = _width_of(row)
-        message = f"this row has more fields than the header's {width}; quote a field with commas"
-        reading.refuse(CellProblem("", f"{message} ({said} stands beyond)"))
+        message = tr(
+            "this row has more fields than the header's {width}; quote a field with commas "
+            "({said} stands beyond)",
+            width=width,
+            said=said,
+        )
+        reading.refuse(CellProblem("", message))
         return replace(row, bottle=None, problems=tuple(reading.problems), remarks=())
     bottle = _bottle(reading, terms)
     problems = tuple(reading.problems)
@@ -574,7 +592,9 @@ def _bottle(reading: _Reading, terms: Terms) -> ListedBottle:
     opened = reading.read("opened", lambda cell: read_opened(cell, terms.today), None)
     facts = _facts(reading, terms)
     if facts.made and facts.use_by and facts.use_by < facts.made:
-        reading.refuse(CellProblem("use_by", f"it was made on {facts.made}, after that"))
+        reading.refuse(
+            CellProblem("use_by", tr("it was made on {made}, after that", made=facts.made))
+        )
     level = _level(reading, draft, facts, terms) if size else None
     if size:
         _look_at_seal(reading, draft, level, opened)
@@ -594,8 +614,13 @@ def _bottle(reading: _Reading, terms: Terms) -> ListedBottle:
 def _count(reading: _Reading, level: MeasuredLevel | None) -> int:
     count = reading.read("count", read_count, 1)
     if count > 1 and level is not None:
-        others = "the other counts" if count == 2 else f"the other {count - 1} count"
-        reading.remarks.append(f"The level is that of one bottle; {others} as full.")
+        said = tr("The level is that of one bottle; the other counts as full.")
+        if count > 2:
+            said = tr(
+                "The level is that of one bottle; the other {others} count as full.",
+                others=count - 1,
+            )
+        reading.remarks.append(said)
     return count
 
 
@@ -626,7 +651,7 @@ def _ask_for_what_is_missing(reading: _Reading, tree: FamilyTree) -> None:
     for column in REQUIRED:
         if not reading.text(column):
             likely = _usual(column, reading, tree)
-            reading.refuse(CellProblem(column, f"{column} is empty", likely))
+            reading.refuse(CellProblem(column, tr("{column} is empty", column=tr(column)), likely))
 
 
 def _usual(column: str, reading: _Reading, tree: FamilyTree) -> str:
@@ -662,7 +687,7 @@ def _look_at_seal(
     if draft.house_made and reading.text("made") and not reading.text("opened"):
         return  # it has been open since the day it was made
     if said == "no" and begun:
-        message = "it is said never to have been opened, and something is gone"
+        message = tr("it is said never to have been opened, and something is gone")
         reading.refuse(CellProblem("opened", message, "yes"))
     elif "level" in reading.row.guessed:
         return

@@ -7,8 +7,9 @@ import re
 from dataclasses import dataclass
 
 from barkeep.errors import UnreadableFile
+from barkeep.translation import tr, tr_noop
 
-NO_TEXT = "it is no text in UTF-8, UTF-16 or Windows-1252"
+NO_TEXT = tr_noop("it is no text in UTF-8, UTF-16 or Windows-1252")
 _NO_LETTER = re.compile(r"[\x00-\x08\x0e-\x19\x1b-\x1f]")
 _PLAIN = re.compile(r"[\n\r 0-9A-Za-z]")
 _LOOKED_AT = 4096
@@ -35,8 +36,10 @@ def decoded(content: bytes, file: str) -> DecodedText:
         try:
             text = content.decode(wide).removeprefix("\ufeff")
         except UnicodeDecodeError:
-            raise UnreadableFile(file, "it is UTF-16 text that breaks off or is damaged") from None
-        return DecodedText(_checked(text, file), "It was read as UTF-16.")
+            raise UnreadableFile(
+                file, tr("it is UTF-16 text that breaks off or is damaged")
+            ) from None
+        return DecodedText(_checked(text, file), tr("It was read as UTF-16."))
     try:
         return DecodedText(content.decode("utf-8-sig"))
     except UnicodeDecodeError:
@@ -73,5 +76,7 @@ def _guessed(text: str) -> str:
     others = list(dict.fromkeys(mark for mark in text if ord(mark) > 127))
     shown = " ".join(others[:_MOST_SHOWN])
     more = " …" if len(others) > _MOST_SHOWN else ""
-    said = "It is not UTF-8 and was read as Windows-1252, which is a guess; look at these letters"
+    said = tr(
+        "It is not UTF-8 and was read as Windows-1252, which is a guess; look at these letters"
+    )
     return f"{said}: {shown}{more}"

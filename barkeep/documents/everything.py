@@ -20,11 +20,12 @@ from barkeep.domain.amounts.units import Ounce, Unit
 from barkeep.domain.bar.shoots import ShootState
 from barkeep.domain.bottles.bottle import CountMethod, EntryKind
 from barkeep.domain.ingredients.relations import Scope, Technique
-from barkeep.domain.phrases import folded
+from barkeep.domain.phrases import begun_small, folded
 from barkeep.errors import UnreadableFile
+from barkeep.translation import tr, tr_noop
 
 FORMAT, VERSION = "barkeep-bar", 1
-HOW_TO_RESTORE = "restore it by “barkeep import”, or in the window by File, Backups…"
+HOW_TO_RESTORE = tr_noop("restore it by “barkeep import”, or in the window by File, Backups…")
 """What is said where such a document is given for something else."""
 
 Id = Annotated[int, Meta(ge=1, le=2**63 - 1)]
@@ -405,7 +406,7 @@ def read_everything(text: str, file: str) -> WholeBar:
     except msgspec.DecodeError as error:
         raise _malformed(error, text, file) from error
     except (UnicodeEncodeError, RecursionError) as error:
-        raise UnreadableFile(file, "it is no JSON that can be read") from error
+        raise UnreadableFile(file, tr("it is no JSON that can be read")) from error
     _refuse_what_does_not_fit(whole, file)
     return whole
 
@@ -421,30 +422,39 @@ def parts_of(whole: WholeBar) -> dict[str, Any]:
 
 def _refuse_other_versions(head: _Head, file: str) -> None:
     if head.format != FORMAT:
-        raise UnreadableFile(file, f"its “format” is not “{FORMAT}”")
+        raise UnreadableFile(file, tr("its “format” is not “{format}”", format=FORMAT))
     if isinstance(head.version, int) and head.version > VERSION:
-        reason = (
-            f"it was written by a newer barkeep (version {head.version}; this one reads {VERSION})"
+        reason = tr(
+            "it was written by a newer barkeep (version {version}; this one reads {known})",
+            version=head.version,
+            known=VERSION,
         )
         raise UnreadableFile(file, reason)
     if head.version != VERSION:
         shown = json.dumps(head.version, ensure_ascii=False)
-        raise UnreadableFile(file, f"its “version” is {shown}, and only {VERSION} is known")
+        raise UnreadableFile(
+            file,
+            tr("its “version” is {shown}, and only {known} is known", shown=shown, known=VERSION),
+        )
 
 
 _WHERE = re.compile(r" - at `\$\.?(?P<path>.*)`$")
 _SAID = re.compile(r"`(?P<name>[^`]+)`")
 _WORDS = {
-    "str": "a text",
-    "int": "a whole number",
-    "float": "a number",
-    "bool": "true or false",
-    "array": "a list",
-    "object": "an object",
+    "str": tr_noop("a text"),
+    "int": tr_noop("a whole number"),
+    "float": tr_noop("a number"),
+    "bool": tr_noop("true or false"),
+    "array": tr_noop("a list"),
+    "object": tr_noop("an object"),
     "null": "null",
-    "date": "a day such as 2026-03-31",
-    "datetime": "a moment such as 2026-03-31T18:30:00",
+    "date": tr_noop("a day such as 2026-03-31"),
+    "datetime": tr_noop("a moment such as 2026-03-31T18:30:00"),
 }
+
+
+def _word(kind: str) -> str:
+    return tr(_WORDS.get(kind, kind))
 
 
 def _located(error: msgspec.ValidationError, file: str) -> UnreadableFile:
@@ -455,22 +465,21 @@ def _located(error: msgspec.ValidationError, file: str) -> UnreadableFile:
     told = _WHERE.sub("", told)
     names = _SAID.findall(told)
     if told.startswith("Expected") and len(names) == 2:
-        wanted, given = (
-            " or ".join(_WORDS.get(one, one) for one in each.split(" | ")) for each in names
-        )
-        reason = f"{wanted} is expected, and it is {given}"
+        wanted, given = (tr(" or ").join(map(_word, each.split(" | "))) for each in names)
+        reason = tr("{wanted} is expected, and it is {given}", wanted=wanted, given=given)
     elif told.startswith("Expected `") and names:
         limit = told.removeprefix(f"Expected `{names[0]}`")
-        reason = f"{_WORDS.get(names[0], names[0])}{limit} is expected"
+        reason = tr("{wanted}{limit} is expected", wanted=_word(names[0]), limit=limit)
     elif told.startswith("Object missing") and names:
-        reason = f"“{names[0]}” is missing"
+        reason = tr("“{name}” is missing", name=names[0])
     elif told.startswith("Object contains unknown") and names:
-        reason = f"“{names[0]}” is nothing that barkeep knows"
+        reason = tr("“{name}” is nothing that barkeep knows", name=names[0])
     elif told.startswith("Invalid enum value"):
-        reason = f"{told.removeprefix('Invalid enum value').strip()} is none of what it may be"
+        value = told.removeprefix("Invalid enum value").strip()
+        reason = tr("{value} is none of what it may be", value=value)
     else:
         reason = told[:1].lower() + told[1:].replace("`", "")
-    return UnreadableFile(file, reason, overall=f"at {path}" if path else "")
+    return UnreadableFile(file, reason, overall=tr("at {path}", path=path) if path else "")
 
 
 _BYTE = re.compile(r" \(byte (?P<place>\d+)\)$")
@@ -482,14 +491,14 @@ def _malformed(error: msgspec.DecodeError, text: str, file: str) -> UnreadableFi
     reason = _BYTE.sub("", told).removeprefix("JSON is malformed: ")
     content = text.lstrip("\ufeff").encode("utf-8", "replace")
     before = content[: int(found["place"]) if found else len(content)].decode("utf-8", "replace")
-    reason = f"it is no JSON ({reason[:1].lower()}{reason[1:]})"
+    reason = tr("it is no JSON ({reason})", reason=begun_small(reason))
     line, column = before.count("\n") + 1, len(before) - before.rfind("\n")
     return UnreadableFile(file, reason, line, column)
 
 
 def _refuse_what_does_not_fit(whole: WholeBar, file: str) -> None:
     for where, reason in _misfits(whole):
-        raise UnreadableFile(file, reason, overall=f"at {where}")
+        raise UnreadableFile(file, reason, overall=tr("at {where}", where=where))
 
 
 def _misfits(whole: WholeBar) -> Iterator[tuple[str, str]]:
@@ -507,16 +516,16 @@ def _misfits(whole: WholeBar) -> Iterator[tuple[str, str]]:
         "own_recipes": [each.made for each in whole.own_recipes],
     }
     for part, keys in keyed.items():
-        yield from _twice(part, keys, "is there twice")
+        yield from _twice(part, keys, tr("is there twice"))
     names = [
         None
         if each.removed
         else (folded(f"{each.maker} {each.name}".strip()), each.size, each.unit)
         for each in whole.products
     ]
-    yield from _twice("products", names, "another product has its name and size")
+    yield from _twice("products", names, tr("another product has its name and size"))
     drinks = [None if each.removed else folded(each.name) for each in whole.specs]
-    yield from _twice("specs", drinks, "another spec has its name")
+    yield from _twice("specs", drinks, tr("another spec has its name"))
     refers = (
         ("bottles", "product_id", [each.product_id for each in whole.bottles], "products"),
         ("paid", "product_id", [each.product_id for each in whole.paid], "products"),
@@ -527,11 +536,14 @@ def _misfits(whole: WholeBar) -> Iterator[tuple[str, str]]:
         there = set(keyed[to])
         for place, each in enumerate(given):
             if each not in there:
-                yield f"{part}[{place}].{key}", f"{each} is none of the {to}"
+                yield (
+                    f"{part}[{place}].{key}",
+                    tr("{number} is none of the {part}", number=each, part=to),
+                )
     yield from _wrong_reversals(whole)
     for place, one in enumerate(whole.own_stand_ins):
         if one.wanted == one.offered:
-            yield f"own_stand_ins[{place}]", "nothing stands in for itself"
+            yield f"own_stand_ins[{place}]", tr("nothing stands in for itself")
 
 
 def _twice(part: str, keys: list[Any], reason: str) -> Iterator[tuple[str, str]]:
@@ -547,8 +559,11 @@ def _wrong_reversals(whole: WholeBar) -> Iterator[tuple[str, str]]:
     for place, each in enumerate(whole.ledger):
         where = f"ledger[{place}].reverses"
         if (each.kind == "reverse") != (each.reverses is not None):
-            yield where, "an entry names another one where its kind is “reverse”, and only there"
+            yield (
+                where,
+                tr("an entry names another one where its kind is “reverse”, and only there"),
+            )
         elif each.reverses is not None and (
             each.reverses >= each.id or of.get(each.reverses) != each.bottle_id
         ):
-            yield where, f"{each.reverses} is no earlier entry of the same bottle"
+            yield where, tr("{number} is no earlier entry of the same bottle", number=each.reverses)

@@ -15,6 +15,7 @@ from typing import Any
 
 from barkeep.documents.csv_cells import read_cell
 from barkeep.errors import Problem, UnreadableFile
+from barkeep.translation import tr
 
 DEEPEST = 60
 """No honest document nests deeper; a deeper one would only exhaust the machine."""
@@ -30,7 +31,9 @@ _SEPARATOR = re.compile(r"sep=(?P<mark>[,;\t])\r?\n", re.IGNORECASE)
 def read_json(text: str, file: str) -> Any:
     """The value of a JSON text. Raises `UnreadableFile` that says what is wrong and where."""
     if len(text) > LARGEST_CHARACTERS:
-        raise UnreadableFile(file, f"it has more than {LARGEST_CHARACTERS:,} characters")
+        raise UnreadableFile(
+            file, tr("it has more than {most:,} characters", most=LARGEST_CHARACTERS)
+        )
     _refuse_depth(text, file)
     try:
         # Not strict: saved pages hold line breaks inside their texts.
@@ -38,9 +41,9 @@ def read_json(text: str, file: str) -> Any:
         return json.loads(plain, parse_constant=_refuse_constant, strict=False)
     except json.JSONDecodeError as error:
         place = (error.lineno, error.colno)
-        raise UnreadableFile(file, error.msg, *place, overall="it is not JSON") from None
+        raise UnreadableFile(file, error.msg, *place, overall=tr("it is not JSON")) from None
     except ValueError as error:  # a number of thousands of digits, NaN
-        raise UnreadableFile(file, str(error), overall="it is not JSON") from None
+        raise UnreadableFile(file, str(error), overall=tr("it is not JSON")) from None
 
 
 def _refuse_depth(text: str, file: str) -> None:
@@ -52,7 +55,9 @@ def _refuse_depth(text: str, file: str) -> None:
             depth += 1
             if depth > DEEPEST:
                 line = text.count("\n", 0, found.start()) + 1
-                raise UnreadableFile(file, f"it is nested more than {DEEPEST} deep", line)
+                raise UnreadableFile(
+                    file, tr("it is nested more than {most} deep", most=DEEPEST), line
+                )
         elif mark in "]}":
             depth -= 1
 
@@ -89,7 +94,7 @@ def read_records(text: str) -> tuple[list[Record], Problem | None]:
                 found.append(Record(line, [read_cell(each) for each in fields], row))
             line = before + reader.line_num + 1
     except csv.Error as error:
-        return found, Problem(line, 1, f"this is not CSV: {error}")
+        return found, Problem(line, 1, tr("this is not CSV: {error}", error=error))
     return found, None
 
 

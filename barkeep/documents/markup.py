@@ -13,6 +13,7 @@ from dataclasses import dataclass, field
 
 from barkeep.documents.foreign_text import LARGEST_CHARACTERS
 from barkeep.errors import UnreadableFile
+from barkeep.translation import tr
 
 DEEPEST = 150
 """Elements within elements; no page that was written for people nests deeper."""
@@ -82,11 +83,13 @@ class Element:
 def check_page(text: str, file: str) -> None:
     """Raises `UnreadableFile` for a page that is too large or defines entities of its own."""
     if len(text) > LARGEST_CHARACTERS:
-        raise UnreadableFile(file, f"it has more than {LARGEST_CHARACTERS:,} characters")
+        raise UnreadableFile(
+            file, tr("it has more than {most:,} characters", most=LARGEST_CHARACTERS)
+        )
     own = _OWN_ENTITY.search(text)
     if own:
         line = text.count("\n", 0, own.start()) + 1
-        raise UnreadableFile(file, "it defines entities of its own, which may be endless", line)
+        raise UnreadableFile(file, tr("it defines entities of its own, which may be endless"), line)
 
 
 def read_page(text: str, file: str) -> Element:
@@ -144,7 +147,7 @@ class _Tree:
         if not alone:
             self.stack.append(element)
             if len(self.stack) > DEEPEST:
-                reason = f"its elements are nested more than {DEEPEST} deep"
+                reason = tr("its elements are nested more than {most} deep", most=DEEPEST)
                 raise UnreadableFile(self.file, reason, element.line)
 
     def close(self, tag: str) -> None:

@@ -16,7 +16,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
 
-from barkeep.translation import tr
+from barkeep.translation import tr, tr_about
 
 _WORD = r"[\w']"
 _PATTERNS = {"*": rf"{_WORD}+ ", "...": rf"(?:{_WORD}+ ){{0,4}}"}
@@ -142,12 +142,13 @@ def as_sentence(words: str) -> str:
 
 
 def begun_small(words: str) -> str:
-    """Words as they stand inside a sentence.
+    """Words as they stand inside a sentence, where the language begins them small there.
 
     >>> begun_small("Pour 3 dashes")
     'pour 3 dashes'
     """
-    return words[:1].lower() + words[1:]
+    begins = tr_about("how words begin inside a sentence: small, or as written", "small")
+    return words[:1].lower() + words[1:] if begins == "small" else words
 
 
 def counted(number: int, word: str, words: str | None = None) -> str:

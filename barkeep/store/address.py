@@ -10,12 +10,13 @@ from pathlib import Path
 from urllib.parse import parse_qsl, quote, unquote, urlencode, urlsplit
 
 from barkeep.errors import UnreadableFile
+from barkeep.translation import tr, tr_noop
 
 SCHEMES = ("postgresql", "postgres", "postgresql+psycopg")
 USUAL_SCHEMA = "barkeep"
 """The schema of the database that holds the bar, where the address names no other."""
 
-NEITHER = "it is neither a path nor a database URL"
+NEITHER = tr_noop("it is neither a path nor a database URL")
 _SHOWN = ("host", "port", "schema")
 """What of an address's options is ever shown; any other may be a secret, or lead to one."""
 
@@ -97,9 +98,9 @@ def read_address(text: str) -> ServerAddress:
         options=tuple(options.items()),
     )
     if not address.database:
-        raise UnreadableFile(address.name, "it names no database")
+        raise UnreadableFile(address.name, tr("it names no database"))
     if not schema:
-        raise UnreadableFile(address.name, "it names no schema")
+        raise UnreadableFile(address.name, tr("it names no schema"))
     return address
 
 

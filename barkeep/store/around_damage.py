@@ -10,6 +10,8 @@ from typing import Any
 
 from sqlalchemy import Table
 
+from barkeep.translation import tr
+
 MOST_TRIED, MOST_BEYOND = 100_000, 2_000
 """So many ids at most are tried one by one: between two rows, and where no end can be read."""
 
@@ -61,8 +63,10 @@ def readable_rows(
         between = _between(file, f"{select} WHERE {first} = ?", low, high)
         seen = {row[1:] for row in ahead}
         yield from (row[1:] for row in (*between, *reversed(back)) if row[1:] not in seen)
-        place = f"after {first} {low}" + (f" and before {high}" if back else "")
-        yield Gap(place, f"the file is damaged ({reason})")
+        place = tr("after {first} {low}", first=first, low=low)
+        if back:
+            place = tr("after {first} {low} and before {high}", first=first, low=low, high=high)
+        yield Gap(place, tr("the file is damaged ({reason})", reason=reason))
 
 
 def _read_into(found: list[tuple[Any, ...]], file: sqlite3.Connection, query: str) -> str:

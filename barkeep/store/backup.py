@@ -28,10 +28,11 @@ from barkeep.store.connection import (
 )
 from barkeep.store.refusals import BarIsBusy, CannotWrite
 from barkeep.store.unfinished import unfinished_in
+from barkeep.translation import tr, tr_noop
 
-_NO_ROOM = "the disk is full or reported an error"
+_NO_ROOM = tr_noop("the disk is full or reported an error")
 _WRITE_REASONS = {
-    "SQLITE_CANTOPEN": "its folder takes no file",
+    "SQLITE_CANTOPEN": tr_noop("its folder takes no file"),
     **dict.fromkeys(("SQLITE_FULL", "SQLITE_IOERR_WRITE", "SQLITE_IOERR_FSYNC"), _NO_ROOM),
 }
 
@@ -84,9 +85,11 @@ def refuse_taken_name(target: Path, source: Path) -> None:
     """Raise `CannotWrite` where no new file can be written; `source` is a bar that may be open."""
     with told_of(target):
         if target.exists():
-            raise CannotWrite(str(target), "there is a file of that name already")
+            raise CannotWrite(str(target), tr("there is a file of that name already"))
         if not target.parent.is_dir():
-            raise CannotWrite(str(target), f"the folder {target.parent} does not exist")
+            raise CannotWrite(
+                str(target), tr("the folder {parent} does not exist", parent=target.parent)
+            )
         owner = journal_owner(target, known=source)
         if owner is not None:
             raise CannotWrite(str(target), kept_for(owner))
@@ -223,7 +226,7 @@ def _see_that_it_is_whole(partial: Path, source: Path) -> None:
     _sync(partial)
     faults = faults_of(partial)
     if faults:
-        raise UnreadableFile(str(source), f"it is damaged ({faults[0]})")
+        raise UnreadableFile(str(source), tr("it is damaged ({faults})", faults=faults[0]))
 
 
 def _copy_pages(source: Path, target: Path, *, used: Path | None = None) -> None:

@@ -21,6 +21,7 @@ from sqlalchemy.util import LRUCache
 
 from barkeep.errors import UnreadableFile
 from barkeep.store.refusals import BarIsBusy, BarMoved, CannotWrite
+from barkeep.translation import tr, tr_noop
 
 _MAGIC = b"SQLite format 3\0"
 """How every SQLite file begins."""
@@ -48,15 +49,15 @@ _COMPILED: LRUCache[Any, Any] = LRUCache(500)
 
 
 _REASONS = {
-    "SQLITE_NOTADB": "it is not a SQLite file",
-    "SQLITE_CORRUPT": "it is damaged",
-    "SQLITE_CANTOPEN": "it cannot be opened",
-    "SQLITE_PERM": "permission is denied",
-    "SQLITE_IOERR": "the disk reported an error",
+    "SQLITE_NOTADB": tr_noop("it is not a SQLite file"),
+    "SQLITE_CORRUPT": tr_noop("it is damaged"),
+    "SQLITE_CANTOPEN": tr_noop("it cannot be opened"),
+    "SQLITE_PERM": tr_noop("permission is denied"),
+    "SQLITE_IOERR": tr_noop("the disk reported an error"),
 }
 _WRITE_REASONS = {
-    "SQLITE_READONLY": "it is read-only",
-    "SQLITE_FULL": "the disk is full",
+    "SQLITE_READONLY": tr_noop("it is read-only"),
+    "SQLITE_FULL": tr_noop("the disk is full"),
 }
 
 
@@ -77,13 +78,13 @@ def read_header(path: Path, busy_ms: int = BUSY_MS) -> FileHeader | None:
     left in order is not changed. Raises `UnreadableFile` or `BarIsBusy`.
     """
     if path.is_dir():
-        raise UnreadableFile(str(path), "it is a folder")
+        raise UnreadableFile(str(path), tr("it is a folder"))
     _refuse_what_sqlite_would_delete(path)
     if not path.exists():
         _refuse_unless_creatable(path)
         return None
     if not path.is_file():
-        raise UnreadableFile(str(path), "it is not an ordinary file")
+        raise UnreadableFile(str(path), tr("it is not an ordinary file"))
     with garbled_errors(path), closing(open_file(path, busy_ms)) as file:
         file.execute("BEGIN")  # so that what is read fits together
         has_pages = file.execute("PRAGMA page_count").fetchone()[0]
@@ -144,7 +145,7 @@ def journal_owner(path: Path, known: Path | None = None) -> Path | None:
 
 def kept_for(owner: Path) -> str:
     """Why a name is no other file's."""
-    return f"SQLite keeps this name for the journal of {owner.name}"
+    return tr("SQLite keeps this name for the journal of {name}", name=owner.name)
 
 
 def _same_file(path: Path, known: Path | None) -> bool:
@@ -154,9 +155,9 @@ def _same_file(path: Path, known: Path | None) -> bool:
 def refuse_unless_writable(path: Path) -> None:
     """Raise `UnreadableFile` for a file, or a folder for its journal, that cannot be written."""
     if path.exists() and not os.access(path, os.W_OK):
-        raise UnreadableFile(str(path), "it is read-only")
+        raise UnreadableFile(str(path), tr("it is read-only"))
     if not os.access(path.parent, os.W_OK):
-        raise UnreadableFile(str(path), f"the folder {path.parent} is read-only")
+        raise UnreadableFile(str(path), tr("the folder {parent} is read-only", parent=path.parent))
 
 
 def make_engine(path: Path, busy_ms: int = BUSY_MS) -> Engine:
@@ -250,11 +251,13 @@ def _begin(connection: Connection) -> None:
 
 def _refuse_unless_creatable(path: Path) -> None:
     if not path.parent.is_dir():
-        raise UnreadableFile(str(path), f"the folder {path.parent} does not exist")
+        raise UnreadableFile(
+            str(path), tr("the folder {parent} does not exist", parent=path.parent)
+        )
     try:
         owner = journal_owner(path)
     except OSError as error:
-        raise UnreadableFile(str(path), error.strerror or "it cannot be read") from None
+        raise UnreadableFile(str(path), error.strerror or tr("it cannot be read")) from None
     if owner is not None:
         raise UnreadableFile(str(path), kept_for(owner))
     refuse_unless_writable(path)
@@ -269,8 +272,12 @@ def _refuse_what_sqlite_would_delete(path: Path) -> None:
         # lost machine was writing may have a part of its beginning.
         begun = start.rstrip(b"\x00")
         if begun and not any(own.startswith(begun[: len(own)]) for own in beginnings):
-            reason = f"{beside.name} beside it would be lost, as SQLite keeps a file of that name"
-            raise UnreadableFile(str(path), f"{reason}; give that one another name first")
+            reason = tr(
+                "{name} beside it would be lost, as SQLite keeps a file of that name; "
+                "give that one another name first",
+                name=beside.name,
+            )
+            raise UnreadableFile(str(path), reason)
 
 
 def _first_bytes(beside: Path) -> bytes:
@@ -280,5 +287,5 @@ def _first_bytes(beside: Path) -> bytes:
     except FileNotFoundError:  # or it has just been deleted by who wrote
         return b""
     except OSError as error:
-        reason = error.strerror or "it cannot be read"
+        reason = error.strerror or tr("it cannot be read")
         raise UnreadableFile(str(beside), reason[:1].lower() + reason[1:]) from None

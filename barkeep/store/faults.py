@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from barkeep.translation import tr
+
 
 @dataclass(frozen=True, slots=True)
 class Fault:
@@ -27,5 +29,11 @@ class Fault:
             each for each in (f"{self.table} {self.row}".strip(), self.column) if each
         )
         if not self.expected:
-            return f"{place}: {self.found}" if place else self.found
-        return f"{place}: {self.found} stands there, and it must be {self.expected}"
+            said = tr(self.found)
+            return f"{place}: {said}" if place else said
+        return tr(
+            "{place}: {found} stands there, and it must be {expected}",
+            place=place,
+            found=self.found,
+            expected=tr(self.expected),
+        )

@@ -20,6 +20,7 @@ from barkeep.store.holdings import Holdings, holdings_of
 from barkeep.store.looking import is_read_only, see_that_it_is_sound
 from barkeep.store.opening import OPENING_WAITS, make_ready
 from barkeep.store.steps import Beneath
+from barkeep.translation import tr
 
 
 class FilePlace:
@@ -59,7 +60,7 @@ class FilePlace:
         Raises as `open` does; the file that was opened then stays so.
         """
         if self.beneath == "gone":
-            raise UnreadableFile(self.name, "there is no such file")
+            raise UnreadableFile(self.name, tr("there is no such file"))
         make_ready(self.at, BUSY_MS * OPENING_WAITS, new=False)
         self._engine.dispose()
         self._engine, self._file = self._opened()

@@ -22,6 +22,7 @@ from barkeep.store.refusals import AnotherStep, CannotUndo
 from barkeep.store.schema import action, action_image, ledger
 from barkeep.store.steps import Action, Stamp, Way
 from barkeep.store.unit_of_work import Touched, UnitOfWork, supersede
+from barkeep.translation import tr
 
 
 def newest(connection: Connection) -> Stamp | None:
@@ -64,7 +65,7 @@ def step(
     try:
         written = _put_images(connection, found, way)
     except IntegrityError as error:
-        raise CannotUndo(way, found.label, "a name it needs is taken by now") from error
+        raise CannotUndo(way, found.label, tr("a name it needs is taken by now")) from error
     own = action.c.id == found.id
     with seal.changing(connection, (action, own), (ledger, ledger.c.action_id == found.id)):
         take = reverse_entries if way == "undo" else restore_entries
@@ -78,11 +79,15 @@ def _another(connection: Connection, way: Way, named: Action, found: Action | No
     """Why a step that a menu named is not the next one any more."""
     state = connection.execute(select(action.c.state).where(action.c.id == named.id)).scalar()
     if way == "redo":
-        gone = "was done again already" if state == "done" else "was followed by another change"
+        gone = (
+            tr("was done again already")
+            if state == "done"
+            else tr("was followed by another change")
+        )
     elif state == "done" and found is not None:
-        gone = f"was followed by “{found.label}”"
+        gone = tr("was followed by “{label}”", label=found.label)
     else:
-        gone = "was undone already"
+        gone = tr("was undone already")
     return AnotherStep(way, named.label, gone, "" if found is None else found.label)
 
 
@@ -140,4 +145,4 @@ def _put_image(connection: Connection, found: Action, way: Way, image: Any) -> N
 
 
 def _moved(record: str) -> str:
-    return f"the {record.replace('_', ' ')} was changed in another way since"
+    return tr("the {record} was changed in another way since", record=tr(record.replace("_", " ")))

@@ -14,6 +14,7 @@ from barkeep.errors import UnreadableFile
 from barkeep.store.connection import BUSY_MS, header_of, open_file, spoken_errors
 from barkeep.store.migrations import refuse_unknown
 from barkeep.store.schema import METADATA, action
+from barkeep.translation import tr
 
 _COUNTED = ("bottle", "product", "spec", "shoot")
 
@@ -39,7 +40,7 @@ def holdings_of(path: Path) -> Holdings:
     Raises `UnreadableFile`, `NewerBar` or `BarIsBusy`.
     """
     if not path.is_file():
-        raise UnreadableFile(str(path), "there is no such file")
+        raise UnreadableFile(str(path), tr("there is no such file"))
     with spoken_errors(path), closing(open_file(path, BUSY_MS)) as file:
         file.execute("BEGIN")
         refuse_unknown(path, header_of(file))
@@ -48,7 +49,7 @@ def holdings_of(path: Path) -> Holdings:
         except (sqlite3.OperationalError, TypeError, ValueError) as error:
             if getattr(error, "sqlite_errorcode", 0) not in (0, sqlite3.SQLITE_ERROR):
                 raise  # what SQLite says of the file, not of a table that lacks something
-            raise UnreadableFile(str(path), "it is damaged") from error
+            raise UnreadableFile(str(path), tr("it is damaged")) from error
 
 
 def read_holdings(connection: Connection) -> Holdings:

@@ -14,6 +14,7 @@ from barkeep.store.address import (
     read_address,
     without_password,
 )
+from barkeep.translation import tr
 
 
 def read_location(location: Location) -> At:
@@ -38,9 +39,9 @@ def local_path(location: str | Path) -> Path:
         raise UnreadableFile(without_password(location), NEITHER) from None
     shown = url.render_as_string(hide_password=True)
     if url.get_backend_name() != "sqlite":
-        raise UnreadableFile(shown, "only a SQLite file or a PostgreSQL server can hold a bar")
+        raise UnreadableFile(shown, tr("only a SQLite file or a PostgreSQL server can hold a bar"))
     if url.host or url.query:
-        raise UnreadableFile(shown, "write it as sqlite:/// and the path, with nothing more")
+        raise UnreadableFile(shown, tr("write it as sqlite:/// and the path, with nothing more"))
     if not url.database:
-        raise UnreadableFile(shown, "it names no file")
+        raise UnreadableFile(shown, tr("it names no file"))
     return Path(url.database).expanduser().absolute()

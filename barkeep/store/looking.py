@@ -8,6 +8,7 @@ from pathlib import Path
 from barkeep.errors import UnreadableFile
 from barkeep.store.checking import known_header, opened_to_look, refuse_damaged
 from barkeep.store.migrations import schema_number
+from barkeep.translation import tr
 
 
 def is_read_only(path: Path) -> bool:
@@ -25,7 +26,7 @@ def see_that_it_is_sound(path: Path, wait_ms: int) -> None:
     Raises `NoBarThere`, `UnreadableFile`, `NewerBar` or `BarIsBusy`.
     """
     if known_header(path, wait_ms).schema < schema_number():
-        reason = "it is read-only, and of an older barkeep; copy it to where it can be written"
+        reason = tr("it is read-only, and of an older barkeep; copy it to where it can be written")
         raise UnreadableFile(str(path), reason)
     with opened_to_look(path, wait_ms) as file:
         refuse_damaged(path, file)

@@ -37,6 +37,7 @@ from barkeep.store.refusals import (
     damaged_bar,
 )
 from barkeep.store.seal import seal_anew
+from barkeep.translation import tr
 
 OPENING_WAITS = 5
 """Who opens a bar waits so many times longer than who writes to it: another may be upgrading it."""
@@ -70,7 +71,7 @@ def _make_ready(path: Path, wait_ms: int, new: bool | None, empty_too: bool) -> 
     if header is not None:
         migrations.refuse_unknown(path, header)
         if new:
-            raise CannotWrite(str(path), "there is a bar in it already")
+            raise CannotWrite(str(path), tr("there is a bar in it already"))
     if path.exists():
         refuse_unless_writable(path)
     engine = make_engine(path, wait_ms)

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from barkeep.domain.phrases import capitalised
 from barkeep.errors import UnreadableFile, UserError, spoken_list
 from barkeep.store.faults import Fault
+from barkeep.translation import tr, tr_noop
 
 
 class BarIsBusy(UserError):
@@ -32,7 +34,8 @@ class WrittenNotRead(UserError):
     """A change that is written, after which the bar could not be read; `why` as part of that."""
 
     file: str
-    why: str = "is in use by another program"
+    why: str = tr_noop("is in use by another program")
+    in_words = ("why",)
     says = (
         "What you did is written, but {file} {why} just now, so it does "
         "not show yet. Read it again in a moment."
@@ -43,7 +46,7 @@ class OutOfReach(UserError):
     """A bar on a server that cannot be reached just now; what is shown was read before."""
 
     file: str
-    short = "cannot be reached"
+    short = tr_noop("cannot be reached")
     says = "{file} cannot be reached just now, and nothing was changed."
 
 
@@ -51,6 +54,7 @@ class NoServer(OutOfReach):
     """A server to which there is no connection; `reason` says why."""
 
     reason: str
+    in_words = ("reason",)
     says = "{file} cannot be used just now: {reason}. Nothing was changed."
 
 
@@ -93,7 +97,7 @@ class BarIsHeld(BarIsBusy):
     )
 
 
-NO_FILE, EMPTY = "there is no such file", "it is empty (0 bytes)"
+NO_FILE, EMPTY = tr_noop("there is no such file"), tr_noop("it is empty (0 bytes)")
 """Why there is no bar in a file."""
 
 
@@ -109,10 +113,10 @@ class NoBarThere(UserError):
     advice: str = ""
 
     def __str__(self) -> str:
-        told = [f"There is no bar in {self.file}: {self.reason}."]
+        told = [tr("There is no bar in {file}: {reason}.", file=self.file, reason=tr(self.reason))]
         if self.likely:
-            told.append(f"Did you mean {spoken_list(self.likely)}?")
-        return " ".join((*told, self.advice)).strip()
+            told.append(tr("Did you mean {likely}?", likely=spoken_list(self.likely)))
+        return " ".join((*told, tr(self.advice))).strip()
 
 
 class DamagedBar(UnreadableFile):
@@ -128,11 +132,17 @@ class ChangedBar(DamagedBar):
 def damaged_bar(file: str, faults: Sequence[Fault]) -> DamagedBar:
     """The refusal of a bar with these faults, of which there is at least one."""
     others = len(faults) - 1
-    more = f"; {others} more fault{'s' * (others > 1)}" if others else ""
+    more = tr("; 1 more fault") if others == 1 else ""
+    if others > 1:
+        more = tr("; {others} more faults", others=others)
     if all(each.foreign for each in faults):
-        reason = f"damage or another program changed it ({faults[0]}{more})"
+        reason = tr(
+            "damage or another program changed it ({fault}{more})", fault=faults[0], more=more
+        )
         return ChangedBar(file, reason, faults=tuple(faults))
-    return DamagedBar(file, f"it is damaged ({faults[0]}{more})", faults=tuple(faults))
+    return DamagedBar(
+        file, tr("it is damaged ({fault}{more})", fault=faults[0], more=more), faults=tuple(faults)
+    )
 
 
 class CannotUndo(UserError):
@@ -141,6 +151,7 @@ class CannotUndo(UserError):
     what: str
     label: str
     reason: str
+    in_words = ("what", "reason")
     says = "Cannot {what} “{label}”: {reason}. Nothing was changed."
 
 
@@ -156,12 +167,16 @@ class AnotherStep(UserError):
     next_one: str
 
     def __str__(self) -> str:
-        left = f"{self.what.capitalize()} now means “{self.next_one}”"
-        if not self.next_one:
-            left = f"There is nothing else to {self.what}"
-        return (
-            f"“{self.label}” {self.gone}, here, in another window or by a command, "
-            f"so nothing was changed. {left}."
+        what = tr(self.what)
+        left = tr("There is nothing else to {what}", what=what)
+        if self.next_one:
+            left = tr("{way} now means “{next_one}”", way=capitalised(what), next_one=self.next_one)
+        return tr(
+            "“{label}” {gone}, here, in another window or by a command, so nothing was changed. "
+            "{left}.",
+            label=self.label,
+            gone=self.gone,
+            left=left,
         )
 
 
@@ -170,11 +185,12 @@ class CannotWrite(UserError):
 
     file: str
     reason: str
+    in_words = ("reason",)
     says = "{file} cannot be written: {reason}. Nothing was changed."
 
 
 class ReadOnlyBar(CannotWrite):
     """A bar that may only be looked at."""
 
-    reason: str = "the file or its folder is read-only"
+    reason: str = tr_noop("the file or its folder is read-only")
     says = "{file} is read-only: it can be looked at, and nothing in it can be changed."

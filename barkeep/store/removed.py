@@ -15,6 +15,7 @@ from barkeep.domain.bottles.bottle import Product, active, fold
 from barkeep.domain.phrases import price_in_words
 from barkeep.store.bottles import PRODUCT, entries_by_bottle
 from barkeep.store.schema import action, action_image, bottle, paid, product, shoot, spec, trial
+from barkeep.translation import tr
 
 RemovedKind = Literal["bottle", "product", "spec", "trial", "shoot", "paid"]
 KINDS: tuple[RemovedKind, ...] = get_args(RemovedKind)
@@ -105,7 +106,9 @@ def _others(connection: Connection, when: When) -> Iterator[Removed]:
     for paid_id, amount, day, maker, name in connection.execute(its):
         if ("paid", paid_id) in when and paid_id not in taken:
             continue  # that a bottle came was undone, and with it what it cost
-        words = f"{price_in_words(amount)} for {maker} {name}".replace("  ", " ")
+        words = tr(
+            "{price} for {maker} {name}", price=price_in_words(amount), maker=maker, name=name
+        ).replace("  ", " ")
         yield Removed("paid", paid_id, f"{words}, {day}", when.get(("paid", paid_id)))
 
 

@@ -28,6 +28,7 @@ from barkeep.store.seal import faults, seal_anew
 from barkeep.store.soundness import ReadRow, rows_of
 from barkeep.store.store import Store
 from barkeep.store.unfinished import unfinished_in
+from barkeep.translation import tr, tr_noop
 
 Cells = dict[str, Any]
 
@@ -86,13 +87,13 @@ def what_can_be_saved(path: Path) -> Salvage:
             found.rows[table.name] = {}
             for row in rows_of(file, table):
                 if isinstance(row, Fault):
-                    found.lost.append(Lost(row, "what stood there is lost"))
+                    found.lost.append(Lost(row, tr("what stood there is lost")))
                 else:
                     found.lost.extend(_take(found, table, row))
         told = {each.fault.table for each in found.lost}
         for fault in faults(file):
             if fault.table in found.rows.keys() - told:
-                found.lost.append(Lost(fault, "what stands there is kept as it is"))
+                found.lost.append(Lost(fault, tr("what stands there is kept as it is")))
     return found
 
 
@@ -105,7 +106,7 @@ def save_what_can_be(path: Path, target: Path) -> Salvage:
     refuse_taken_name(target, path)
     found = what_can_be_saved(path)
     if not any(found.rows.values()):
-        raise UnreadableFile(str(path), "nothing of it can be read")
+        raise UnreadableFile(str(path), tr("nothing of it can be read"))
     with told_of(target), unfinished_in(target.parent) as partial:
         _write(partial, found)
         partial.replace(os.path.realpath(target))
@@ -138,22 +139,22 @@ def _take(found: Salvage, table: Table, row: ReadRow) -> Iterator[Lost]:
         if column.name == "action_id":
             continue  # told below, where one is put in its place
         if column.name.startswith("folded_"):
-            became = "it was worked out anew"
+            became = tr("it was worked out anew")
         elif column.name == "name" and table.name in _UNIQUE and not column.primary_key:
             cells["name"] = f"Unreadable name {row.key[0]}"
-            became = f"it is called “{cells['name']}” now"
+            became = tr("it is called “{name}” now", name=cells["name"])
         elif (table.name, column.name) in (("action", "at"), ("action", "state")):
             cells[column.name] = _LONG_AGO if column.name == "at" else "superseded"
-            became = "when it was is not known"
+            became = tr("when it was is not known")
         elif column.primary_key or (column.foreign_keys and column.name != "reverses"):
             yield Lost(fault, _left_out(table))
             return
         elif column.nullable and column.name != "reverses":
             cells[column.name] = None
-            became = "that cell is left empty"
+            became = tr("that cell is left empty")
         elif column.name in _EMPTY:
             cells[column.name] = _EMPTY[column.name]
-            became = "it is kept as if nothing had been said there"
+            became = tr("it is kept as if nothing had been said there")
         else:
             yield Lost(fault, _left_out(table))
             return
@@ -162,7 +163,7 @@ def _take(found: Salvage, table: Table, row: ReadRow) -> Iterator[Lost]:
         cells |= {name: None for name in ("tare_g", "tare_sigma_g") if name in cells}
     missing = _refers_to_lost(found, table, cells)
     if missing:
-        said = Fault(table.name, _key(row), missing, "what it belongs to cannot be read")
+        said = Fault(table.name, _key(row), missing, tr_noop("what it belongs to cannot be read"))
         yield Lost(said, _left_out(table))
         return
     yield from lost
@@ -207,8 +208,8 @@ def _made_unique(found: Salvage, table: Table, row: ReadRow, cells: Cells) -> It
         for other in found.rows[table.name].values()
     ):
         cells["hidden"] = 1
-        said = Fault(table.name, _key(row), "", "another one has the same name")
-        yield Lost(said, "this one is kept, but hidden")
+        said = Fault(table.name, _key(row), "", tr_noop("another one has the same name"))
+        yield Lost(said, tr("this one is kept, but hidden"))
 
 
 def _key(row: ReadRow) -> str:
@@ -217,5 +218,5 @@ def _key(row: ReadRow) -> str:
 
 def _left_out(table: Table) -> str:
     if table is schema.ledger:
-        return "the entry is left out, so count that bottle again"
-    return "the row is left out"
+        return tr("the entry is left out, so count that bottle again")
+    return tr("the row is left out")

@@ -42,12 +42,13 @@ from barkeep.store.around_damage import columns_of
 from barkeep.store.faults import Fault
 from barkeep.store.rows import MANY
 from barkeep.store.schema import METADATA, action, action_image, ledger, seal
+from barkeep.translation import tr_noop
 
 _PRIME = 2**61 - 1
 """Sums are kept modulo this, so that two of them are a whole number of the database's."""
 
-_ANOTHER, _MISSING = "it is not as barkeep wrote it", "it is missing"
-_SOME_OTHERS = "some of its rows are not as barkeep wrote them"
+_ANOTHER, _MISSING = tr_noop("it is not as barkeep wrote it"), tr_noop("it is missing")
+_SOME_OTHERS = tr_noop("some of its rows are not as barkeep wrote them")
 
 _encoded = msgpack.Encoder().encode
 

@@ -20,6 +20,7 @@ from barkeep.store.refusals import (
     NoServer,
     ReadOnlyBar,
 )
+from barkeep.translation import tr, tr_noop
 
 CONNECT_S = 4
 """How long a server has to answer at all."""
@@ -28,9 +29,11 @@ _IDLE_MS = 60_000
 """A change in which nobody has said anything for so long is taken back: whoever began it is gone,
 and others wait for it."""
 
-NOT_INSTALLED = "the library for PostgreSQL is not here; install it by: pip install 'barkeep[team]'"
+NOT_INSTALLED = tr_noop(
+    "the library for PostgreSQL is not here; install it by: pip install 'barkeep[team]'"
+)
 
-_HOW_TO_GIVE = "give it as PGPASSWORD, in the file ~/.pgpass or in the address"
+_HOW_TO_GIVE = tr_noop("give it as PGPASSWORD, in the file ~/.pgpass or in the address")
 
 FORBIDDEN = {"42501", "3F000"}
 """Not allowed; no schema to write into, which is said where it may not be looked into."""
@@ -38,7 +41,10 @@ _BUSY = {"55P03", "40001", "40P01", "57014"}
 """Locked, or in each other's way."""
 _LOST = {"57P01", "57P02", "57P03", "57P05", "25P03"}
 """Shut down, crashed, starting, left idle."""
-_FULL = {"53100": "the server's disk is full", "53200": "the server is out of memory"}
+_FULL = {
+    "53100": tr_noop("the server's disk is full"),
+    "53200": tr_noop("the server is out of memory"),
+}
 _NOT_A_BAR = {"42P01", "42703", "3F000"}
 """No such table, column or schema."""
 
@@ -145,23 +151,27 @@ def raise_spoken(address: ServerAddress, error: DBAPIError) -> None:
     if code in _BUSY:
         raise BarIsBusy(name) from None
     if code == "25006":
-        raise ReadOnlyBar(name, "the server takes no changes") from None
+        raise ReadOnlyBar(name, tr("the server takes no changes")) from None
     if code == "42501":
-        raise CannotWrite(name, f"{named_user(address)} may not do that in it") from None
+        raise CannotWrite(
+            name, tr("{user} may not do that in it", user=named_user(address))
+        ) from None
     if code in _FULL:
         raise CannotWrite(name, _FULL[code]) from None
     if code in _NOT_A_BAR:
-        reason = f"the tables of a bar are not in its schema “{address.schema}” any more"
+        reason = tr(
+            "the tables of a bar are not in its schema “{schema}” any more", schema=address.schema
+        )
         raise UnreadableFile(name, reason) from None
     if code.startswith("22") or (not code and type(error.orig).__name__ == "DataError"):
-        reason = f"PostgreSQL cannot keep what is in it ({_said(address, error)})"
+        reason = tr("PostgreSQL cannot keep what is in it ({said})", said=_said(address, error))
         raise CannotWrite(name, reason) from None
     if is_lost(error):
         if _was_connected(error):
             raise ConnectionLost(name) from None
         raise NoServer(name, _why_not_connected(address, error)) from None
     if not code and type(error.orig).__name__ == "ProgrammingError":
-        reason = f"the address is not understood ({_said(address, error)})"
+        reason = tr("the address is not understood ({said})", said=_said(address, error))
         raise UnreadableFile(name, reason) from None
 
 
@@ -183,25 +193,31 @@ def _why_not_connected(address: ServerAddress, error: DBAPIError) -> str:
     said, user = _said(address, error), named_user(address)
     asked = getattr(error.orig, "pgconn", None)
     if asked is not None and asked.needs_password:
-        return f"the server wants a password of {user}; {_HOW_TO_GIVE}"
+        return tr("the server wants a password of {user}; {how}", user=user, how=tr(_HOW_TO_GIVE))
     if "password authentication failed" in said:
-        return f"the server does not take the password of {user}; {_HOW_TO_GIVE}"
+        return tr(
+            "the server does not take the password of {user}; {how}",
+            user=user,
+            how=tr(_HOW_TO_GIVE),
+        )
     if f'database "{address.database}" does not exist' in said:
-        return f"there is no database “{address.database}” on that server"
+        return tr("there is no database “{database}” on that server", database=address.database)
     if "FATAL" in str(error.orig):
-        return f"the server says “{said}”"
-    return f"no connection to the server can be made ({said})"
+        return tr("the server says “{said}”", said=said)
+    return tr("no connection to the server can be made ({said})", said=said)
 
 
 def named_user(address: ServerAddress) -> str:
     """Who is to be let in, as part of a sentence."""
-    return f"the user “{address.user}”" if address.user else "this user"
+    return tr("the user “{user}”", user=address.user) if address.user else tr("this user")
 
 
 def _said(address: ServerAddress, error: DBAPIError) -> str:
     """What the server or its library says, in a few words; never the password."""
     lines = [each.strip() for each in str(error.orig).splitlines() if each.strip()]
-    told = [each for each in lines if " failed: " in each] or lines[:1] or ["it does not answer"]
+    told = (
+        [each for each in lines if " failed: " in each] or lines[:1] or [tr("it does not answer")]
+    )
     for before in (" failed: ", "connection is bad: ", "FATAL:"):
         told[-1] = told[-1].rpartition(before)[2].strip()
     said = told[-1].rstrip(".")

@@ -42,6 +42,7 @@ from barkeep.store.server_engine import (
     to_write,
 )
 from barkeep.store.steps import Beneath
+from barkeep.translation import tr
 
 _ASIDE = 2**40
 """More changes than any bar sees: what a version is moved by once it is not known any more."""
@@ -175,7 +176,7 @@ class ServerPlace:
         """What the bar holds. Raises `UnreadableFile` or `NoServer`."""
         with self.reading() as connection:
             if server_tables.look(connection, self.at.schema).header is None:
-                raise UnreadableFile(self.name, "there is no bar in it")
+                raise UnreadableFile(self.name, tr("there is no bar in it"))
             return read_holdings(connection)
 
     def copy_into(self, folder: Path, name: Callable[[int], str]) -> Path:
@@ -185,7 +186,7 @@ class ServerPlace:
     def keep_as_it_is(self, _folder: Path, _name: Callable[[int], str]) -> Path:
         """What cannot be read as a bar cannot be kept from here. Raises `CannotWrite`."""
         raise CannotWrite(
-            self.name, "what is there cannot be read as a bar; keep it by pg_dump first"
+            self.name, tr("what is there cannot be read as a bar; keep it by pg_dump first")
         )
 
     def put_in_place(self, ready: Path) -> None:
@@ -243,37 +244,47 @@ class ServerPlace:
         """Raise for what cannot be opened, or begun."""
         schema = self.at.schema
         if found.is_there and not found.may_be_read:
-            reason = f"{named_user(self.at)} may not look into its schema “{schema}”"
+            reason = tr(
+                "{user} may not look into its schema “{schema}”",
+                user=named_user(self.at),
+                schema=schema,
+            )
             raise UnreadableFile(self.name, reason)
         if found.header is None:
             if found.is_there and new is not True and not empty_too:
-                raise NoBarThere(self.name, f"the schema “{schema}” in that database is empty")
+                raise NoBarThere(
+                    self.name, tr("the schema “{schema}” in that database is empty", schema=schema)
+                )
             if new is False:
-                raise NoBarThere(self.name, f"there is no schema “{schema}” in that database")
+                raise NoBarThere(
+                    self.name, tr("there is no schema “{schema}” in that database", schema=schema)
+                )
             return
         if found.is_foreign:
-            reason = f"its schema “{schema}” holds the tables of another program"
+            reason = tr("its schema “{schema}” holds the tables of another program", schema=schema)
             raise UnreadableFile(self.name, reason)
         refuse_unknown(self.name, found.header)
         if new:
-            raise CannotWrite(self.name, "there is a bar in it already")
+            raise CannotWrite(self.name, tr("there is a bar in it already"))
         if found.header.schema < schema_number() and not found.may_be_written:
-            reason = "it is of an older barkeep, and may only be looked at"
+            reason = tr("it is of an older barkeep, and may only be looked at")
             raise UnreadableFile(self.name, reason)
 
     def _begin(self, connection: Connection, *, make_schema: bool) -> None:
-        schema = self.at.schema
+        schema, user = self.at.schema, named_user(self.at)
         try:
             server_tables.begin(connection, schema if make_schema else None)
         except DBAPIError as error:
             if code_of(error) not in FORBIDDEN:
                 raise
-            what = f"make the schema “{schema}”" if make_schema else f"write into “{schema}”"
-            raise CannotWrite(
-                self.name,
-                f"{named_user(self.at)} may not {what}; who looks after the server can make one "
-                f'for that user: CREATE SCHEMA "{schema}" AUTHORIZATION "{self.at.user or "…"}"',
-            ) from None
+            may_not = (
+                tr("{user} may not make the schema “{schema}”; ", user=user, schema=schema)
+                if make_schema
+                else tr("{user} may not write into “{schema}”; ", user=user, schema=schema)
+            )
+            can = tr("who looks after the server can make one for that user: ")
+            made_so = f'CREATE SCHEMA "{schema}" AUTHORIZATION "{self.at.user or "…"}"'
+            raise CannotWrite(self.name, f"{may_not}{can}{made_so}") from None
 
     @contextmanager
     def _changing(self) -> Iterator[Connection]:

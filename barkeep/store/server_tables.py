@@ -16,6 +16,7 @@ from barkeep.store.connection import APPLICATION_ID, FileHeader
 from barkeep.store.faults import Fault
 from barkeep.store.migrations import STEPS, Step, schema_number
 from barkeep.store.schema import METADATA
+from barkeep.translation import tr_noop
 
 _HEADER = Table(
     "about_this_bar",
@@ -97,11 +98,11 @@ def missing(found: Found) -> Iterator[Fault]:
     for table in METADATA.sorted_tables:
         there = found.columns.get(table.name)
         if there is None:
-            yield Fault(table.name, "", "", "this table is missing")
+            yield Fault(table.name, "", "", tr_noop("this table is missing"))
             continue
         for column in table.columns:
             if column.name not in there:
-                yield Fault(table.name, "", column.name, "this column is missing")
+                yield Fault(table.name, "", column.name, tr_noop("this column is missing"))
 
 
 def begin(connection: Connection, schema: str | None, steps: Sequence[Step] = STEPS) -> None:

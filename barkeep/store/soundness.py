@@ -25,6 +25,7 @@ from barkeep.store.records import KINDS
 from barkeep.store.rows import Unsound
 from barkeep.store.shoots import SHOOT
 from barkeep.store.specs import LINE, SPEC, TRIAL
+from barkeep.translation import tr, tr_noop
 
 MOST = 1e12
 """No number of a bar is larger, least of all an endless one."""
@@ -54,85 +55,85 @@ _MOMENT = (
 )
 
 _TYPES: Mapping[type[Any], tuple[str, str]] = {
-    Boolean: ("typeof({0}) = 'integer' AND {0} IN (0, 1)", "0 or 1"),
-    Integer: ("typeof({0}) = 'integer'", "a whole number"),
+    Boolean: ("typeof({0}) = 'integer' AND {0} IN (0, 1)", tr_noop("0 or 1")),
+    Integer: ("typeof({0}) = 'integer'", tr_noop("a whole number")),
     Float: (
         f"typeof({{0}}) IN ('real', 'integer') AND {{0}} BETWEEN {-MOST} AND {MOST}",
-        "a number",
+        tr_noop("a number"),
     ),
     DateTime: (
         f"typeof({{0}}) = 'text' AND {_DAY.replace('{0}', 'substr({0}, 1, 10)')} AND {_MOMENT}",
-        "a moment such as 2026-03-31 18:00:00.000000",
+        tr_noop("a moment such as 2026-03-31 18:00:00.000000"),
     ),
-    Date: (f"typeof({{0}}) = 'text' AND {_DAY}", "a day such as 2026-03-31"),
+    Date: (f"typeof({{0}}) = 'text' AND {_DAY}", tr_noop("a day such as 2026-03-31")),
     # SQLite keeps JSON that is one number as that number.
     JSON: (
         "(typeof({0}) = 'text' AND json_valid({0}) OR typeof({0}) IN ('integer', 'real'))",
-        "JSON",
+        tr_noop("JSON"),
     ),
 }
 """Kind of column -> what holds of a cell that is not NULL, and what it is called."""
 
-_TEXT = ("typeof({0}) = 'text'", "a text")
+_TEXT = ("typeof({0}) = 'text'", tr_noop("a text"))
 
 _RANGES: Mapping[str, Mapping[str, tuple[str, str]]] = {
     "product": {
-        "name": ("trim(name) <> ''", "a name"),
-        "ingredient": ("ingredient <> ''", "the key of an ingredient"),
-        "sugar_g_per_l": ("sugar_g_per_l >= 0", "0 or more"),
-        "acid_g_per_l": ("acid_g_per_l >= 0", "0 or more"),
-        "density_g_per_ml": ("density_g_per_ml > 0", "more than 0"),
+        "name": ("trim(name) <> ''", tr_noop("a name")),
+        "ingredient": ("ingredient <> ''", tr_noop("the key of an ingredient")),
+        "sugar_g_per_l": ("sugar_g_per_l >= 0", tr_noop("0 or more")),
+        "acid_g_per_l": ("acid_g_per_l >= 0", tr_noop("0 or more")),
+        "density_g_per_ml": ("density_g_per_ml > 0", tr_noop("more than 0")),
     },
     "bottle": {
-        "tare_g": ("tare_g > 0", "more than 0"),
+        "tare_g": ("tare_g > 0", tr_noop("more than 0")),
         "tare_sigma_g": (
             "(tare_sigma_g IS NULL) = (tare_g IS NULL) AND coalesce(tare_sigma_g, 0) >= 0",
-            "0 or more, beside each tare",
+            tr_noop("0 or more, beside each tare"),
         ),
-        "full_g": ("full_g > 0", "more than 0"),
-        "dash_ml": ("dash_ml > 0", "more than 0"),
+        "full_g": ("full_g > 0", tr_noop("more than 0")),
+        "dash_ml": ("dash_ml > 0", tr_noop("more than 0")),
     },
     "ledger": {
-        "amount": ("kind = 'correct' OR amount BETWEEN 0 AND 1e7", "0 to 10,000,000"),
-        "sigma": ("sigma >= 0", "0 or more"),
+        "amount": ("kind = 'correct' OR amount BETWEEN 0 AND 1e7", tr_noop("0 to 10,000,000")),
+        "sigma": ("sigma >= 0", tr_noop("0 or more")),
         "reverses": (
             "reverses IS NULL OR coalesce((SELECT other.bottle_id = ledger.bottle_id "
             "AND other.id < ledger.id FROM ledger AS other WHERE other.id = ledger.reverses), 0)",
-            "an earlier entry of the same bottle",
+            tr_noop("an earlier entry of the same bottle"),
         ),
     },
     "spec": {
-        "name": ("trim(name) <> ''", "a name"),
-        "serves": ("serves > 0", "more than 0"),
+        "name": ("trim(name) <> ''", tr_noop("a name")),
+        "serves": ("serves > 0", tr_noop("more than 0")),
     },
     "spec_line": {
-        "ingredient": ("ingredient <> ''", "the key of an ingredient"),
-        "position": ("position >= 0", "0 or more"),
-        "amount": ("amount >= 0", "0 or more"),
-        "amount_high": ("amount_high >= 0", "0 or more"),
-        "quantity": ("quantity >= 0", "0 or more"),
-        "min_abv_percent": ("min_abv_percent BETWEEN 0 AND 100", "0 to 100"),
+        "ingredient": ("ingredient <> ''", tr_noop("the key of an ingredient")),
+        "position": ("position >= 0", tr_noop("0 or more")),
+        "amount": ("amount >= 0", tr_noop("0 or more")),
+        "amount_high": ("amount_high >= 0", tr_noop("0 or more")),
+        "quantity": ("quantity >= 0", tr_noop("0 or more")),
+        "min_abv_percent": ("min_abv_percent BETWEEN 0 AND 100", tr_noop("0 to 100")),
     },
     "shoot": {
-        "theme": ("trim(theme) <> ''", "a theme"),
+        "theme": ("trim(theme) <> ''", tr_noop("a theme")),
         "starts": (
             "starts GLOB '[0-2][0-9]:[0-5][0-9]' AND starts < '24'",
-            "a time of day such as 18:30",
+            tr_noop("a time of day such as 18:30"),
         ),
     },
 }
 """What else is asked of a column before anything is written into it."""
 
 _IN_WORDS: Mapping[str, str] = {
-    "abv_percent BETWEEN 0 AND 100": "0 to 100",
-    "size > 0": "more than 0",
-    "yields > 0": "more than 0",
-    "ratio > 0": "more than 0",
-    "price >= 0": "0 or more",
-    "amount >= 0": "0 or more",
-    "closeness > 0 AND closeness <= 1": "more than 0 and at most 1",
-    "wanted <> offered": "another ingredient than what is offered",
-    "(kind = 'reverse') = (reverses IS NOT NULL)": "reverse where it names another entry",
+    "abv_percent BETWEEN 0 AND 100": tr_noop("0 to 100"),
+    "size > 0": tr_noop("more than 0"),
+    "yields > 0": tr_noop("more than 0"),
+    "ratio > 0": tr_noop("more than 0"),
+    "price >= 0": tr_noop("0 or more"),
+    "amount >= 0": tr_noop("0 or more"),
+    "closeness > 0 AND closeness <= 1": tr_noop("more than 0 and at most 1"),
+    "wanted <> offered": tr_noop("another ingredient than what is offered"),
+    "(kind = 'reverse') = (reverses IS NOT NULL)": tr_noop("reverse where it names another entry"),
 }
 """The file's own rules in words; what is one of several words says so itself."""
 
@@ -167,11 +168,11 @@ def missing(file: sqlite3.Connection) -> Iterator[Fault]:
     for table in schema.METADATA.sorted_tables:
         there = columns_of(file, table)
         if not there:
-            yield Fault(table.name, "", "", "this table is missing")
+            yield Fault(table.name, "", "", tr_noop("this table is missing"))
         else:
             for column in table.columns:
                 if column.name not in there:
-                    yield Fault(table.name, "", column.name, "this column is missing")
+                    yield Fault(table.name, "", column.name, tr_noop("this column is missing"))
 
 
 def faults(file: sqlite3.Connection) -> Iterator[Fault]:
@@ -191,7 +192,7 @@ def rows_of(file: sqlite3.Connection, table: Table) -> Iterator[ReadRow | Fault]
     wanted += [f"coalesce({each.holds}, 1)" for each in ruled]
     for found in readable_rows(file, table, ", ".join(wanted)):
         if isinstance(found, Gap):
-            yield Fault(table.name, found.place, "", f"{found.reason} here")
+            yield Fault(table.name, found.place, "", tr("{reason} here", reason=found.reason))
         else:
             yield _row(table, columns, ruled, found)
 
@@ -211,7 +212,7 @@ def _row(
             try:
                 cells[name] = cell.decode()
             except UnicodeDecodeError:
-                wrong[name] = "a text in UTF-8"
+                wrong[name] = tr_noop("a text in UTF-8")
     for name, expected in _wrong_json(table.name, cells, wrong.keys()):
         wrong[name] = expected
     key = tuple(cells[each.name] for each in table.primary_key.columns)
@@ -257,7 +258,7 @@ def _wrong_json(
             try:
                 read(json.loads(cells[column]) if is_json and is_text else cells[column])
             except (ValueError, TypeError, LookupError, AttributeError):
-                yield column, "as barkeep writes it"
+                yield column, tr_noop("as barkeep writes it")
 
 
 def _key_of_image(found: Any) -> None:

@@ -19,11 +19,12 @@ from barkeep.desktop.look.metrics import TypeSize
 from barkeep.desktop.widgets.buttons import accept_by_keys, button, primary_button
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
+from barkeep.translation import tr, tr_noop
 
 SIZE = (720, 420)
-COLUMNS = ("", "Yours", "Theirs")
+COLUMNS = ("", tr_noop("Yours"), tr_noop("Theirs"))
 FIELD_WIDTH = 120
-INTRO = (
+INTRO = tr_noop(
     "What you typed is still there, and nothing of it is written yet. Below is what differs. "
     "Where yours is put over theirs, undo brings theirs back."
 )
@@ -42,13 +43,13 @@ class BothVersions(QDialog):
         super().__init__(parent)
         accept_by_keys(self)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setWindowTitle("Changed by somebody else")
-        heading = f"Another window or a command has changed {error.what}"
+        self.setWindowTitle(tr("Changed by somebody else"))
+        heading = tr("Another window or a command has changed {what}", what=tr(error.what))
         self.heading = text_label(heading, TypeSize.SUBTITLE, wrap=True)
         self.table = QTableWidget(len(error.differences), len(COLUMNS))
-        self.keep_button = primary_button("&Go on editing", self.reject)
-        self.take_button = button("Take &theirs", lambda: self._end(take))
-        self.put_button = button("Put &mine over it", lambda: self._end(put))
+        self.keep_button = primary_button(tr_noop("&Go on editing"), self.reject)
+        self.take_button = button(tr_noop("Take &theirs"), lambda: self._end(take))
+        self.put_button = button(tr_noop("Put &mine over it"), lambda: self._end(put))
         self._fill(error)
         self._lay_out()
         self.resize(*SIZE)
@@ -61,15 +62,15 @@ class BothVersions(QDialog):
 
     def _fill(self, error: ChangedSince) -> None:
         table = self.table
-        table.setHorizontalHeaderLabels(COLUMNS)
-        table.setAccessibleName("Yours and theirs")
+        table.setHorizontalHeaderLabels([tr(each) for each in COLUMNS])
+        table.setAccessibleName(tr("Yours and theirs"))
         table.verticalHeader().hide()
         table.setWordWrap(True)
         table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         table.setTabKeyNavigation(False)
         for row, each in enumerate(error.differences):
-            for column, words in enumerate((each.field, each.mine, each.theirs)):
-                table.setItem(row, column, QTableWidgetItem(words or "nothing"))
+            for column, words in enumerate((tr(each.field), each.mine, each.theirs)):
+                table.setItem(row, column, QTableWidgetItem(words or tr("nothing")))
         header = table.horizontalHeader()
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
@@ -82,7 +83,7 @@ class BothVersions(QDialog):
             each.setAutoDefault(False)
         column_of(
             self.heading,
-            text_label(INTRO, quiet=True, wrap=True),
+            text_label(tr(INTRO), quiet=True, wrap=True),
             wide(Card(self.table)),
             row_of(self.take_button, self.put_button, SPRING, self.keep_button),
             on=self,

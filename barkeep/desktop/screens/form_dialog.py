@@ -9,6 +9,7 @@ from typing import Any, ClassVar, TypeVar
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
+    QComboBox,
     QDialog,
     QGridLayout,
     QHBoxLayout,
@@ -29,8 +30,10 @@ from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Slot, column_of, row
 from barkeep.desktop.widgets.notices import Banner, announce
 from barkeep.desktop.widgets.terms import TermLabel, explain
 from barkeep.desktop.widgets.tips import plain_tip
+from barkeep.desktop.widgets.type_ahead import type_to_choices
 from barkeep.domain.phrases import capitalised
 from barkeep.errors import InvalidField, UserError
+from barkeep.translation import tr
 
 
 def read_number(field: str, text: str, example: str) -> float | None:
@@ -41,7 +44,9 @@ def read_number(field: str, text: str, example: str) -> float | None:
     try:
         return float(plain)
     except ValueError:
-        raise InvalidField(field, text.strip(), f"it is a number such as {example}") from None
+        raise InvalidField(
+            field, text.strip(), tr("it is a number such as {example}", example=example)
+        ) from None
 
 
 T = TypeVar("T")
@@ -67,15 +72,15 @@ class FormDialog(QDialog):
     def __init__(self, title: str, verb: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         accept_by_keys(self)
-        self.setWindowTitle(title)
-        self.heading = text_label(title, TypeSize.SUBTITLE, wrap=True)
+        self.setWindowTitle(tr(title))
+        self.heading = text_label(tr(title), TypeSize.SUBTITLE, wrap=True)
         self.intro = text_label("", quiet=True, wrap=True)
         self.intro.hide()
         self.banner = Banner(closable=False)
         self.fields: dict[str, FormField] = {}
         self.accept_button = primary_button(verb, self.submit)
         self.accept_button.setDefault(True)
-        self.cancel_button: QPushButton = button("Cancel", self.reject)
+        self.cancel_button: QPushButton = button(tr("Cancel"), self.reject)
         self.cancel_button.setAutoDefault(False)
         self.form = QGridLayout()
         self.whose: BothVersions | None = None
@@ -105,7 +110,7 @@ class FormDialog(QDialog):
 
     def say_intro(self, text: str) -> None:
         """One quiet sentence below the heading."""
-        self.intro.setText(text)
+        self.intro.setText(tr(text))
         self.intro.setVisible(bool(text))
 
     def add_field(
@@ -122,6 +127,7 @@ class FormDialog(QDialog):
 
         The label of a `tall` one stands beside its first line, and no higher than that.
         """
+        label = tr(label)
         words = TermLabel(label)
         words.setBuddy(widget)
         plain = label.replace("&", "")
@@ -141,10 +147,12 @@ class FormDialog(QDialog):
             self.form.addWidget(unit, row, 2)
         self.form.addWidget(problem, row + 1, 1, 1, 2 if after else 1)
         if hint:
-            below = text_label(hint, TypeSize.CAPTION, quiet=True, wrap=True)
+            below = text_label(tr(hint), TypeSize.CAPTION, quiet=True, wrap=True)
             below.setContentsMargins(0, 0, 0, HALF)
             self.form.addWidget(below, row + 2, 1)
         self.fields[name] = FormField(words, widget, problem)
+        if isinstance(widget, QComboBox):
+            type_to_choices(widget)
         if isinstance(widget, QLineEdit):
             if not widget.toolTip():  # a narrow field cuts off what it asks for
                 widget.setToolTip(plain_tip(widget.placeholderText()))
@@ -308,7 +316,7 @@ class FormDialog(QDialog):
             return column
         page = QWidget()
         page.setLayout(column)
-        self._scrolled = ScrolledPage("Fields")
+        self._scrolled = ScrolledPage(tr("Fields"))
         self._scrolled.show_page(page)
         self._scrolled.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # its fields take it, and scroll it
         return wide(self._scrolled)

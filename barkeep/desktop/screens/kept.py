@@ -11,12 +11,14 @@ from hashlib import sha256
 from pathlib import Path
 from typing import Any
 
+from barkeep.translation import tr, tr_noop
+
 FOLDER = "left"
 COUNT, LOG = "shelf-count", "log-"
 """Under which the count of the shelf is left, and before its id the log of a shoot."""
 LIST = "bottle-list"
 """Under which a list of bottles is left that is not on the shelf yet."""
-START_AFRESH = "Start afresh"
+START_AFRESH = tr_noop("Start afresh")
 """What drops what was left, where it stands again."""
 AT = "at"
 
@@ -81,4 +83,5 @@ class KeptTyping:
 
 def when_left(kept: Mapping[str, Any]) -> str:
     """The moment it was left: *2026-11-29 at 18:20*."""
-    return datetime.fromisoformat(str(kept[AT])).strftime("%Y-%m-%d at %H:%M")
+    at = datetime.fromisoformat(str(kept[AT]))
+    return tr("{at:%Y-%m-%d} at {at:%H:%M}", at=at)

@@ -31,6 +31,7 @@ from barkeep.domain.ingredients.finder import Found, ranked
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.name_search import Fit, Named, NameIndex
 from barkeep.domain.phrases import folded
+from barkeep.translation import tr
 
 MOST_SHOWN = 10
 MOST_OFFERED = 30
@@ -110,7 +111,7 @@ class NameCompleter(QCompleter):
         self.list = OfferList()
         self.setPopup(self.list)
         self.list.setItemDelegate(OfferDelegate(self.list))
-        self.list.setAccessibleName("Names")
+        self.list.setAccessibleName(tr("Names"))
 
     def pathFromIndex(self, index: Index) -> str:
         return str(index.data(TEXT))

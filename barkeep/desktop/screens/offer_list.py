@@ -22,6 +22,7 @@ from barkeep.desktop.look.metrics import HALF, RADIUS, UNIT, TypeSize, font_of
 from barkeep.desktop.look.sides import on_its_side, write
 from barkeep.desktop.look.tones import current_tones
 from barkeep.desktop.widgets.delegates import Index
+from barkeep.translation import tr, tr_noop
 
 BESIDE = Qt.ItemDataRole.UserRole + 2
 """What the name is a kind of, in words for the small letters."""
@@ -29,7 +30,7 @@ THERE = Qt.ItemDataRole.UserRole + 3
 """Whether it is in the bar."""
 SURE = Qt.ItemDataRole.UserRole + 4
 """Whether it holds what was typed as it is spelt, and is no guess."""
-IN_THE_BAR, PERHAPS = "in the bar", "perhaps"
+IN_THE_BAR, PERHAPS = tr_noop("in the bar"), tr_noop("perhaps")
 LEAST_PICTURE = 16
 LETTERS_WIDE, WIDEST = 64, 600
 """The list is as wide as so many letters, or as its field: it must not jump while one types."""
@@ -166,5 +167,5 @@ def _beside(index: Index) -> str:
 
 def beside(family: str, *, sure: bool, there: bool, joiner: str = " · ") -> str:
     """What goes beside a name: that it is a guess, what it is a kind of, that it is there."""
-    said = ("" if sure else PERHAPS, family, IN_THE_BAR if there else "")
+    said = ("" if sure else tr(PERHAPS), family, tr(IN_THE_BAR) if there else "")
     return joiner.join(filter(None, said))

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QSplitter, QVBoxLayout, QWidget
 from barkeep.desktop.screens.screen import Screen
 from barkeep.desktop.widgets.chips import FilterChips
 from barkeep.desktop.widgets.layouts import Card, column_of
+from barkeep.translation import tr_noop
 
 LEAST_LIST = 160
 """How high a list with a picture below it is at least, in pixels."""
@@ -48,7 +49,7 @@ class OfParts(Screen):
 
     def add_parts(self) -> None:
         """Lead to the other parts."""
-        self.parts_row = FilterChips("Show", self.parts, self.key)
+        self.parts_row = FilterChips(tr_noop("Show"), self.parts, self.key)
         self.parts_row.chosen.connect(self._go_to)
         self.add_header_button(self.parts_row)
         self._give_summary_its_own_row()

@@ -15,6 +15,7 @@ from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, Qt, Signal
 
 from barkeep.desktop.widgets.delegates import VALUE_ROLE, Index
 from barkeep.desktop.widgets.tips import broken, plain_tip
+from barkeep.translation import tr
 
 Row = TypeVar("Row")
 DISPLAY = Qt.ItemDataRole.DisplayRole.value
@@ -32,7 +33,7 @@ class Column(Generic[Row]):
     `key` sorts (the text does, where it is left out); `roles` adds what a
     delegate paints from, by item data role. `known` says whether what it tells
     of a row has been worked out; always, where it is left out. `about` is what the
-    head says of itself to whoever asks.
+    head says of itself to whoever asks. Title and `about` are translated by the table.
     """
 
     title: str
@@ -139,13 +140,13 @@ class RowTable(QAbstractTableModel, Generic[Row]):
             return None
         column = self.columns[section]
         if role == Qt.ItemDataRole.DisplayRole:
-            return column.title
+            return tr(column.title)
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return column.alignment
         if role == Qt.ItemDataRole.ToolTipRole:
-            return broken(column.about) or column.title  # which a narrow column cuts off
+            return broken(tr(column.about)) or tr(column.title)  # which a narrow column cuts off
         if role == Qt.ItemDataRole.WhatsThisRole:
-            return broken(column.about) or None
+            return broken(tr(column.about)) or None
         return None
 
 

@@ -58,6 +58,7 @@ from barkeep.desktop.widgets.search_field import SearchField
 from barkeep.desktop.widgets.waiting import Waiting
 from barkeep.domain.bar.changes import EVERYTHING, Changes, Part
 from barkeep.errors import UserError
+from barkeep.translation import tr, tr_noop
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,8 +121,9 @@ def _stops_in(layout: QLayout) -> Iterator[QWidget]:
 
 T = TypeVar("T")
 Shortcut = QKeySequence | QKeySequence.StandardKey | str
-NOT_WRITTEN = "Nothing is written."
+NOT_WRITTEN = tr_noop("Nothing is written.")
 """What is said where the bar is shown as it is not."""
+MORE_OF = tr_noop("More of the details")
 FITTED = "fitted"
 """Kept of columns that nobody has set by hand."""
 SEARCH_WIDTH = 320
@@ -139,12 +141,12 @@ class Screen(RefusedInBanner, QWidget):
     key: ClassVar[str]
     """Under which the page is found and remembered."""
     title: ClassVar[str]
-    search_hint: ClassVar[str] = "Search…"
+    search_hint: ClassVar[str] = tr_noop("Search…")
     search_help: ClassVar[str] = ""
     """What can be searched for, where that is more than words."""
     only_looks: ClassVar[frozenset[str]] = frozenset()
     """The words of those of its actions that write nothing."""
-    noun: ClassVar[str] = "rows"
+    noun: ClassVar[str] = tr_noop("rows")
     """What the list holds, in the plural: “12 of 60 bottles”."""
     cares_about: ClassVar[Changes] = WITHOUT_SHOOTS
     """Changes that make it ask again."""
@@ -153,15 +155,15 @@ class Screen(RefusedInBanner, QWidget):
         super().__init__(parent)
         self.context = context
         self.setObjectName(f"screen-{self.key}")
-        self.heading = text_label(self.title, TypeSize.TITLE)
+        self.heading = text_label(tr(self.title), TypeSize.TITLE)
         self.summary = quiet_line()
         self.search = SearchField(self.search_hint, help_text=self.search_help)
         self.waiting = Waiting()
         """Says what is being worked on, beside the summary."""
         self.banner = Banner()
-        self.detail = DetailPanel(f"{self.title}: details")
+        self.detail = DetailPanel(tr("{page}: details", page=tr(self.title)))
         self.detail.followed.connect(self.follow)
-        self.more_action = self.new_action("More of the details", self.open_more, MORE_KEYS)
+        self.more_action = self.new_action(MORE_OF, self.open_more, MORE_KEYS)
         """Opens what else can be done with what the details show."""
         self._keep_folds()
         self.held = ""
@@ -186,7 +188,7 @@ class Screen(RefusedInBanner, QWidget):
 
     def set_list(self, view: ListView, empty: EmptyState) -> None:
         """Give the screen its list, its model already set, and what stands there without rows."""
-        prepare_view(view, self.title)
+        prepare_view(view, tr(self.title))
         view.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.list_keys = keys_of(view)
         no_match = EmptyState.no_match(self.noun)
@@ -227,7 +229,7 @@ class Screen(RefusedInBanner, QWidget):
         picture: str = "",
     ) -> QAction:
         """An action of this page; `add_bar_action` offers it."""
-        action = QAction(words, self)
+        action = QAction(tr(words), self)
         action.setShortcuts([QKeySequence(each) for each in keys])
         if picture:
             wear(action, picture)
@@ -237,12 +239,12 @@ class Screen(RefusedInBanner, QWidget):
     def offered(self, action: QAction, text: str = "") -> Offered:
         """An action of this page as the details offer it; `text` where that is to be shorter."""
         return Offered(
-            text or action.text().replace("&", ""),
+            tr(text) or action.text().replace("&", ""),
             action.trigger,
             name=action.text().replace("&", ""),
             keys=action.shortcut().toString(QKeySequence.SequenceFormat.NativeText),
             unless=str(action.property("unless") or ""),
-            writes=action.text() not in self.only_looks,
+            writes=self._writes(action),
         )
 
     def hold(self, reason: str) -> None:
@@ -250,13 +252,16 @@ class Screen(RefusedInBanner, QWidget):
         self.held = reason
         self.detail.bar.hold(reason)
         for action in self.bar_actions:
-            if action.text() not in self.only_looks:
+            if self._writes(action):
                 hold(action, reason)
         for place in range(self._header_row.count()):
             item = self._header_row.itemAt(place)
             widget = None if item is None else item.widget()
             if isinstance(widget, QAbstractButton):
                 hold(widget, reason)
+
+    def _writes(self, action: QAction) -> bool:
+        return action.text() not in map(tr, self.only_looks)
 
     # What a screen overrides
 
@@ -310,7 +315,7 @@ class Screen(RefusedInBanner, QWidget):
             self.waiting.end(self.key)
             on_answer(answer)
 
-        self.waiting.begin(self.key, words)
+        self.waiting.begin(self.key, tr(words))
         self.context.background.ask(self.key, question, answered)
 
     def ask_no_more(self) -> None:
@@ -353,7 +358,7 @@ class Screen(RefusedInBanner, QWidget):
     def say_done(self, said: str) -> None:
         """Say what was done last, and offer to undo just that."""
         context = self.context
-        context.toast.say(said, "Undo", partial(context.undo, context.bar.last_step))
+        context.toast.say(said, tr_noop("Undo"), partial(context.undo, context.bar.last_step))
 
     def open_dialog(self, dialog: QDialog, come_back: Callable[[], object] | None = None) -> None:
         """Open a dialog over this page; once it is closed, go to the list or `come_back`."""
@@ -363,7 +368,7 @@ class Screen(RefusedInBanner, QWidget):
             (come_back or self.focus_list)()
 
         if self.context.bar.on_paper is not None:
-            dialog.setWindowTitle(f"{dialog.windowTitle()} – on paper")
+            dialog.setWindowTitle(tr("{title} – on paper", title=dialog.windowTitle()))
         self.dialog = dialog
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.finished.connect(closed)

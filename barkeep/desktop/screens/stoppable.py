@@ -9,6 +9,7 @@ from barkeep.desktop.screens.background import LongQuestion
 from barkeep.desktop.screens.screen import Screen
 from barkeep.desktop.widgets.buttons import button, offer
 from barkeep.errors import UserError
+from barkeep.translation import tr, tr_noop
 
 if TYPE_CHECKING:
     from barkeep.application.imports import Progress
@@ -24,7 +25,7 @@ class StoppableScreen(Screen):
 
     def prepare_to_stop(self) -> None:
         """Have the question, and the button that stops it."""
-        self.stop_button = button("&Stop", self.stop)
+        self.stop_button = button(tr_noop("&Stop"), self.stop)
         self.asking = LongQuestion(self.context.background.aside(self.key), self)
 
     def stop(self) -> None:
@@ -46,7 +47,7 @@ class StoppableScreen(Screen):
 
         self.clear_refusal()
         self.asking.abandon()
-        self.waiting.begin(self.key, words)
+        self.waiting.begin(self.key, tr(words))
         self.asking.ask(question, answered, refused)
         self._offer_stop()
 
@@ -55,8 +56,8 @@ class StoppableScreen(Screen):
         self._offer_stop()
 
     def _offer_stop(self) -> None:
-        unless = "" if self.asking.is_running else "Nothing is being worked out"
+        unless = "" if self.asking.is_running else tr_noop("Nothing is being worked out")
         offer(self.stop_button, unless)
         for action in self.bar_actions:
-            if action.text() == self.stop_words:
+            if action.text() == tr(self.stop_words):
                 offer(action, unless)

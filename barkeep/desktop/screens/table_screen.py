@@ -15,6 +15,7 @@ from barkeep.desktop.screens.screen import Screen, ScreenContext, Shortcut
 from barkeep.desktop.widgets.buttons import offer
 from barkeep.desktop.widgets.empty_state import EmptyState
 from barkeep.domain.phrases import folded
+from barkeep.translation import tr
 
 Row = TypeVar("Row")
 OneOrMore = Shortcut | tuple[Shortcut, ...]
@@ -146,7 +147,7 @@ class TableScreen(Screen, Generic[Row]):
             self.banner.say(f"{self._choose_one_first()}.", "info")
 
     def _choose_one_first(self) -> str:
-        return f"Choose one of the {self.noun} first"
+        return tr("Choose one of the {noun} first", noun=tr(self.noun))
 
     def _go_on_with(self, kept: Hashable) -> None:
         self.show_counts(self.shown.rowCount(), len(self.table.rows))
@@ -205,7 +206,7 @@ class TableScreen(Screen, Generic[Row]):
 
 def one_or_many(names: Sequence[str], noun: str) -> str:
     """The one name, or how many there are: *Limes*, *3 bottles*."""
-    return names[0] if len(names) == 1 else f"{len(names)} {noun}"
+    return names[0] if len(names) == 1 else f"{len(names)} {tr(noun)}"
 
 
 def sort_by(view: QTableView, column: int, *, descending: bool = False) -> None:

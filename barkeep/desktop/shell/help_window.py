@@ -30,6 +30,7 @@ from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, font_of, sca
 from barkeep.desktop.widgets.buttons import button, offer
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 from barkeep.desktop.widgets.search_field import SearchField
+from barkeep.desktop.widgets.type_ahead import type_to_rows
 from barkeep.documents.help.glossary import FIRST_PAGE, slug
 from barkeep.documents.help.pages import parted, shipped_help
 from barkeep.documents.help.searching import look_up
@@ -51,6 +52,7 @@ class HelpWindow(QWidget):
         self._at = -1
         self.search = SearchField("Search the help…")
         self.contents = QListWidget()
+        type_to_rows(self.contents)
         self.page = _Page()
         self.back_button = button("&Back", lambda: self._walk(-1))
         self.on_button = button("F&orward", lambda: self._walk(1))

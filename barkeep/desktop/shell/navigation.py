@@ -26,6 +26,7 @@ from barkeep.desktop.look.tones import Tones, blend, current_tones
 from barkeep.desktop.screens.screen import Screen, ScreenContext
 from barkeep.desktop.widgets.labels import ElidedLabel
 from barkeep.desktop.widgets.layouts import column_of, wide
+from barkeep.desktop.widgets.type_ahead import type_to_rows
 
 
 @dataclass(frozen=True, slots=True)
@@ -169,6 +170,7 @@ class Navigation(QFrame):
         self._keys = [page.key for page in pages]
         self._stops = QListWidget()
         self._stops.setAccessibleName("Pages")
+        type_to_rows(self._stops)
         self._stops.setFrameShape(QFrame.Shape.NoFrame)
         self._stops.setMouseTracking(True)
         self._stops.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)

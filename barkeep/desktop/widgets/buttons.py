@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from datetime import date
 
-from PySide6.QtCore import QDate, QSize, Qt
+from PySide6.QtCore import QDate, QLocale, QSize, Qt
 from PySide6.QtGui import QAction, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QAbstractButton,
@@ -22,14 +22,17 @@ from PySide6.QtWidgets import (
 from barkeep.desktop.look.icons import wear
 from barkeep.desktop.look.metrics import HALF, ICON, scaled
 from barkeep.desktop.widgets.tips import plain_tip
+from barkeep.desktop.widgets.type_ahead import type_to_choices
+from barkeep.translation import tr, tr_about
 
 
 def button(
     text: str, on_click: Callable[[], object] | None = None, picture: str | None = None
 ) -> QPushButton:
-    """An ordinary button."""
-    made = QPushButton(text)
-    made.setAccessibleName(text.replace("&", ""))
+    """An ordinary button; like the others it says its words in the language that is spoken."""
+    said = tr(text)
+    made = QPushButton(said)
+    made.setAccessibleName(said.replace("&", ""))
     if picture is not None:
         _dress(made, picture)
     if on_click is not None:
@@ -54,8 +57,8 @@ def quiet_button(
     """A small button with a picture only; `name` is its tooltip and accessible name."""
     made = QToolButton()
     made.setProperty("quiet", True)
-    made.setAccessibleName(name)
-    made.setToolTip(plain_tip(name))
+    made.setAccessibleName(tr(name))
+    made.setToolTip(plain_tip(tr(name)))
     made.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonIconOnly)
     _dress(made, picture)
     if on_click is not None:
@@ -97,18 +100,24 @@ def number_field(name: str, least: int, most: int, parent: QWidget | None = None
     """A spin box from `least` to `most`; `name` is its accessible name."""
     made = QSpinBox(parent)
     made.setRange(least, most)
-    made.setAccessibleName(name)
+    made.setAccessibleName(tr(name))
     inner = made.findChild(QLineEdit)
     if inner is not None:  # a style sheet's left padding does not reach it
         inner.setTextMargins(HALF + 2, 0, 0, 0)
     return made
 
 
-def day_field(day: date, latest: date | None = None, shown: str = "d MMMM yyyy") -> QDateEdit:
-    """A field for a day, up to `latest`; `shown` is how it is written there."""
+ENGLISH = "en"
+
+
+def day_field(day: date, latest: date | None = None, shown: str = "") -> QDateEdit:
+    """A field for a day, up to `latest`; `shown` is how it is written there, if not in words."""
     made = QDateEdit(QDate(day.year, day.month, day.day))
     made.setCalendarPopup(True)
-    made.setDisplayFormat(shown)
+    language = tr_about("the language in which months are named", "en")
+    if language != ENGLISH:
+        made.setLocale(QLocale(language))
+    made.setDisplayFormat(shown or tr_about("how a field writes a day", "d MMMM yyyy"))
     if latest is not None:
         made.setMaximumDate(QDate(latest.year, latest.month, latest.day))
     return made
@@ -122,6 +131,7 @@ def day_in(field: QDateEdit) -> date:
 
 def offer_choices(box: QComboBox, choices: Iterable[tuple[str, object]]) -> None:
     """Offer these words, each with its value; the choice stays where it still stands."""
+    type_to_choices(box)
     kept = box.currentData()
     box.blockSignals(True)
     box.clear()
@@ -140,8 +150,8 @@ def offer(thing: QAction | QAbstractButton, unless: str = "") -> None:
     if kept is None:
         kept = thing.toolTip()
         thing.setProperty("own_tooltip", kept)
-    thing.setProperty("unless", unless)
-    reason = held_for(thing) or unless
+    thing.setProperty("unless", tr(unless))
+    reason = held_for(thing) or tr(unless)
     thing.setEnabled(not reason)
     thing.setToolTip(plain_tip(reason) or str(kept))
 

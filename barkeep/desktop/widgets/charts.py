@@ -19,6 +19,7 @@ from barkeep.desktop.look.sides import turned_about, write
 from barkeep.desktop.look.tones import Tones
 from barkeep.desktop.widgets.levels import draw_pointer
 from barkeep.desktop.widgets.picture import Picture
+from barkeep.translation import tr
 
 DOT = 4.0
 """The radius of a point."""
@@ -149,7 +150,7 @@ class StepsChart(Chart):
 
     def __init__(self, name: str, along: str, upwards: str, parent: QWidget | None = None) -> None:
         super().__init__(name, parent)
-        self._along, self._upwards = along, upwards
+        self._along, self._upwards = tr(along), tr(upwards)
 
     def draw(self, painter: QPainter, rect: QRectF, tones: Tones) -> None:
         painter.setFont(_font())
@@ -244,7 +245,7 @@ class BarsChart(Chart):
 
     def __init__(self, name: str, along: str, upwards: str, parent: QWidget | None = None) -> None:
         super().__init__(name, parent)
-        self._along, self._upwards = along, upwards
+        self._along, self._upwards = tr(along), tr(upwards)
 
     def draw(self, painter: QPainter, rect: QRectF, tones: Tones) -> None:
         if not self.marks:

@@ -21,6 +21,7 @@ from barkeep.desktop.look.metrics import HALF, PAD, UNIT, scaled, set_style
 from barkeep.desktop.widgets.layouts import row_of
 from barkeep.desktop.widgets.terms import TermLabel, explain
 from barkeep.desktop.widgets.tips import plain_tip
+from barkeep.translation import tr, tr_about, tr_noop
 
 
 class FlowLayout(QLayout):
@@ -107,11 +108,21 @@ class FlowLayout(QLayout):
 
 
 CLOSENESS = (
-    ("exact", "Exact", "Only what the spec asks for"),
-    ("close", "Close", "Also close stand-ins, 0.8 and better"),
-    ("loose", "Loose", "Also loose stand-ins, 0.6 and better"),
+    ("exact", "Exact", tr_noop("Only what the spec asks for")),
+    ("close", "Close", tr_noop("Also close stand-ins, 0.8 and better")),
+    ("loose", "Loose", tr_noop("Also loose stand-ins, 0.6 and better")),
 )
 """The chips of the closeness filter: key, word, explanation."""
+
+
+def _closeness(key: str) -> str:
+    """The word of a chip: *Close* is what a button of a window says too."""
+    words = {
+        "exact": tr_about("closeness", "Exact"),
+        "close": tr_about("closeness", "Close"),
+        "loose": tr_about("closeness", "Loose"),
+    }
+    return words[key]
 
 
 class FilterChips(QWidget):
@@ -127,6 +138,7 @@ class FilterChips(QWidget):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
+        title = tr(title)
         self.setAccessibleName(title)
         self._group = QButtonGroup(self)
         self._group.setExclusive(True)
@@ -134,7 +146,8 @@ class FilterChips(QWidget):
         words = TermLabel(title, quiet=True)
         row = row_of(words, UNIT - HALF, on=self, gap=HALF)
         for key, word, explanation in chips:
-            row.addWidget(self._chip(title, key, word, explanation))
+            said = _closeness(key) if chips is CLOSENESS else tr(word)
+            row.addWidget(self._chip(title, key, said, tr(explanation)))
         if chips is CLOSENESS:
             explain(self, "closeness")
             words.mark()
@@ -181,6 +194,7 @@ class FilterChips(QWidget):
 
 def tick_chip(words: str, explanation: str) -> QPushButton:
     """A chip that is on or off by itself."""
+    words, explanation = tr(words), tr(explanation)
     made = QPushButton(words)
     made.setProperty("chip", True)
     made.setCheckable(True)
@@ -202,7 +216,7 @@ class ChoiceChip(QComboBox):
 
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAccessibleName(name)
+        self.setAccessibleName(tr(name))
         self.setProperty("chip", True)
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         self.currentIndexChanged.connect(self._show_choice)

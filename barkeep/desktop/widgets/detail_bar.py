@@ -20,8 +20,9 @@ from barkeep.desktop.widgets.labels import caption, copyable
 from barkeep.desktop.widgets.layouts import column_of, laid_out_once
 from barkeep.desktop.widgets.offered import Offered, OfferedRow
 from barkeep.desktop.widgets.tips import plain_tip
+from barkeep.translation import tr, tr_noop
 
-MORE = "More"
+MORE = tr_noop("More")
 MORE_KEYS = "Ctrl+D"
 """Opens the menu from anywhere on a page."""
 
@@ -57,7 +58,7 @@ class DetailBar(QWidget):
         """Why something that is offered cannot be done now, in words."""
         self._menu = QMenu(self.more)
         self._menu.setToolTipsVisible(True)
-        self._menu.setAccessibleName("More that can be done")
+        self._menu.setAccessibleName(tr("More that can be done"))
         self._shown: list[tuple[str, str]] = []
         self._doings: list[QAction] = []
         self.more.setMenu(self._menu)
@@ -125,7 +126,7 @@ class DetailBar(QWidget):
             self._doings = [self._entry(number) for number in range(len(more))]
             self._menu.addSeparator()
             for words, is_open in ((OPEN_ALL, True), (CLOSE_ALL, False)):
-                self._menu.addAction(words, partial(self._folds.turn, ALL, is_open))
+                self._menu.addAction(tr(words), partial(self._folds.turn, ALL, is_open))
         for entry, each in zip(self._doings, more, strict=True):
             why_not = each.why_not(self._held)
             entry.setEnabled(not why_not)
@@ -134,13 +135,13 @@ class DetailBar(QWidget):
     def _entry(self, number: int) -> QAction:
         """An entry with its keys beside it; they are the page's, and do nothing here."""
         each = self._acts.more[number]
-        made = self._menu.addAction(f"{each.text}\t{each.keys}" if each.keys else each.text)
+        made = self._menu.addAction(f"{tr(each.text)}\t{each.keys}" if each.keys else tr(each.text))
         made.triggered.connect(lambda: self._acts.more[number].act())
         return made
 
 
 def _more_button() -> QPushButton:
     made = button(MORE)
-    made.setAccessibleName("More that can be done")
-    made.setToolTip(f"More that can be done ({MORE_KEYS})")
+    made.setAccessibleName(tr("More that can be done"))
+    made.setToolTip(tr("More that can be done ({keys})", keys=MORE_KEYS))
     return made

@@ -33,6 +33,7 @@ from barkeep.desktop.widgets.layouts import SPRING, column_of, laid_out_once, ro
 from barkeep.desktop.widgets.offered import forget_words
 from barkeep.desktop.widgets.terms import TermLabel, word_in
 from barkeep.desktop.widgets.tips import plain_tip
+from barkeep.translation import tr, tr_noop
 
 
 def add_heading(column: QVBoxLayout, heading: str) -> None:
@@ -373,11 +374,11 @@ class DetailPanel(QWidget):
 
     followed = Signal(str)
 
-    def __init__(self, name: str = "Details", parent: QWidget | None = None) -> None:
+    def __init__(self, name: str = tr_noop("Details"), parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.folds = Folds(parent=self)
         self.bar = DetailBar(self.folds)
-        self.scrolled = ScrolledPage(name, scaled(264))
+        self.scrolled = ScrolledPage(tr(name), scaled(264))
         self._filled: _DetailPage | None = None
         column_of(self.bar, wide(self.scrolled), on=self, gap=0)
         self.setFocusProxy(self.scrolled)

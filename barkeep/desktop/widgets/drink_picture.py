@@ -16,8 +16,9 @@ from barkeep.desktop.widgets.glass import Place, liquid_colour, outline_of
 from barkeep.desktop.widgets.picture import Picture, svg_of
 from barkeep.domain.drink.looks import Form, Stuff
 from barkeep.domain.drink.picture import DrawnGarnish, DrinkPicture
+from barkeep.translation import tr_noop
 
-NAME = "The drink in its glass"
+NAME = tr_noop("The drink in its glass")
 ABOVE_CM, BESIDE_CM = 4.2, 1.6
 """Room above the brim for what stands on it, and beside the glass for a handle."""
 LEAST_TALL_CM = 17.0

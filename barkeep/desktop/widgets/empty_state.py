@@ -11,17 +11,18 @@ from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import SPRING, row_of
+from barkeep.translation import tr, tr_noop
 
 PICTURE = 96
 TO_BOTTLES = (
-    "Begin with your shelf: ",
-    Link("tick what you own", "tick-bottles"),
-    ", or paste ",
-    Link("a list", "bottle-list"),
+    tr_noop("Begin with your shelf: "),
+    Link(tr_noop("tick what you own"), "tick-bottles"),
+    tr_noop(", or paste "),
+    Link(tr_noop("a list"), "bottle-list"),
     ".",
 )
 """How bottles come into a bar that has none."""
-WIDER = "Try fewer or other words, or a wider filter"
+WIDER = tr_noop("Try fewer or other words, or a wider filter")
 """What to do where nothing matches."""
 
 
@@ -49,8 +50,8 @@ class EmptyState(QWidget):
     ) -> None:
         super().__init__(parent)
         self._image = PictureLabel(picture, PICTURE, "glass")
-        self.title = text_label(title, TypeSize.SUBTITLE, wrap=True)
-        self.line = text_label(line, quiet=True, wrap=True)
+        self.title = text_label(tr(title), TypeSize.SUBTITLE, wrap=True)
+        self.line = text_label(tr(line), quiet=True, wrap=True)
         if not line:
             self.line.hide()
         self.buttons: list[QPushButton] = []
@@ -58,7 +59,7 @@ class EmptyState(QWidget):
             self.buttons.append(primary_button(action, self.acted.emit))
         if second_action:
             self.buttons.append(button(second_action, self.acted_second.emit))
-        self.leads = LinkLabel(leads)
+        self.leads = LinkLabel([_said(each) for each in leads])
         self.leads.followed.connect(self.followed)
         self._lay_out()
         self.leads.setVisible(bool(leads))  # shown before it is laid out it would be a window
@@ -66,7 +67,8 @@ class EmptyState(QWidget):
     @classmethod
     def no_match(cls, noun: str, parent: QWidget | None = None) -> EmptyState:
         """The form for a filter that leaves nothing; `acted` asks to clear it."""
-        return cls("picture-no-match", f"No {noun} match", WIDER, "Clear filter", parent=parent)
+        title = tr("No {noun} match", noun=tr(noun))
+        return cls("picture-no-match", title, WIDER, tr_noop("Clear filter"), parent=parent)
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)
@@ -84,3 +86,7 @@ class EmptyState(QWidget):
         column.addWidget(self.leads)
         column.addStretch(3)
         column.setContentsMargins(PAD, PAD, PAD, PAD)
+
+
+def _said(part: str | Link) -> str | Link:
+    return tr(part) if isinstance(part, str) else Link(tr(part.text), part.target)

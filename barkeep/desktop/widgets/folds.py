@@ -13,10 +13,11 @@ from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, set_type
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import at_top, column_of, laid_out_once, row_of, wide
 from barkeep.desktop.widgets.terms import explain_instead, word_in
+from barkeep.translation import tr, tr_noop
 
 ALL = "*"
 """Stands for every fold that nothing else is said of."""
-OPEN_ALL, CLOSE_ALL = "Open every part", "Close every part"
+OPEN_ALL, CLOSE_ALL = tr_noop("Open every part"), tr_noop("Close every part")
 
 
 class Folds(QObject):
@@ -79,7 +80,9 @@ class _FoldButton(QPushButton):
         """Say what it opens, and whether that is open; what its word means, to who asks."""
         self.is_open = is_open
         self.setText(words.replace("&", "&&"))
-        self.setAccessibleName(f"{words}, {'open' if is_open else 'closed'}")
+        self.setAccessibleName(
+            tr("{part}, open", part=words) if is_open else tr("{part}, closed", part=words)
+        )
         explain_instead(self, word_in(words), about)
         picture = "chevron-up" if is_open else "chevron-down"
         if picture != self._picture:

@@ -12,6 +12,7 @@ from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
 from barkeep.desktop.look.sides import point_turned_about, turned_about
 from barkeep.desktop.look.tones import Tones, current_tones
 from barkeep.desktop.widgets.levels import draw_pointer
+from barkeep.translation import tr, tr_noop
 
 HELD = (
     Qt.KeyboardModifier.ControlModifier
@@ -24,9 +25,9 @@ _NAMES: Mapping[int, str] = {
     Qt.Key.Key_Return: "Enter",
     Qt.Key.Key_Enter: "Enter",
     Qt.Key.Key_Space: "Space",
-    Qt.Key.Key_Backspace: "Backspace",
-    Qt.Key.Key_Home: "Home",
-    Qt.Key.Key_End: "End",
+    Qt.Key.Key_Backspace: tr_noop("Backspace"),
+    Qt.Key.Key_Home: tr_noop("Home"),
+    Qt.Key.Key_End: tr_noop("End"),
 }
 
 
@@ -61,13 +62,14 @@ class KeyLegend(QWidget):
 
     def __init__(self, keys: Keys, marks: Marks = (), parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._keys, self._marks = keys, marks
+        self._keys = tuple((tuple(map(tr, caps)), tr(does)) for caps, does in keys)
+        self._marks = tuple((way, tone, tr(marks)) for way, tone, marks in marks)
         self.setFont(font_of(TypeSize.CAPTION))
         policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
         policy.setHeightForWidth(True)
         self.setSizePolicy(policy)
-        self.setAccessibleName("Keys")
-        words = (f"{' '.join(caps)}: {does}" for caps, does in keys)
+        self.setAccessibleName(tr("Keys"))
+        words = (f"{' '.join(caps)}: {does}" for caps, does in self._keys)
         self.setAccessibleDescription("; ".join(words))
 
     def sizeHint(self) -> QSize:

@@ -23,6 +23,7 @@ from barkeep.desktop.look.metrics import UNIT
 from barkeep.desktop.look.sides import turn_about
 from barkeep.desktop.look.tones import Tones, current_tones
 from barkeep.desktop.widgets.tips import plain_tip
+from barkeep.translation import tr
 
 FULL_LINE = 0.30
 """Where 100 % stands in the drawn bottle, as a share of its height from the top."""
@@ -272,7 +273,7 @@ class LevelGauge(QWidget):
         self.reading = LevelReading(0.0)
         """What is drawn."""
         self._editable = editable
-        self.setAccessibleName("Level")
+        self.setAccessibleName(tr("Level"))
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
         if editable:
             self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)

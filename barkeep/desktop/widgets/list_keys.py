@@ -1,8 +1,7 @@
 """What the keys do in every list: type to a row, find the next, copy the rows, open a row's menu.
 
-What was typed stands below the list until another key or Esc ends it: no key's meaning hangs on
-how fast it comes. A barcode reader types as anybody does, and ends with Enter; who knows codes
-says so by `take_code`.
+What was typed stands below the list until another key or Esc ends it (`type_ahead`). A barcode
+reader types as anybody does, and ends with Enter; who knows codes says so by `take_code`.
 """
 
 from __future__ import annotations
@@ -12,16 +11,17 @@ from html import escape
 
 from PySide6.QtCore import QEvent, QMimeData, QModelIndex, QObject, QPoint, Qt
 from PySide6.QtGui import QAction, QContextMenuEvent, QGuiApplication, QKeyEvent, QKeySequence
-from PySide6.QtWidgets import QAbstractItemView, QLabel, QMenu
+from PySide6.QtWidgets import QAbstractItemView, QMenu
 
-from barkeep.desktop.look.metrics import HALF, UNIT
+from barkeep.desktop.look.metrics import UNIT
 from barkeep.desktop.widgets.keys import HELD
-from barkeep.desktop.widgets.notices import announce
+from barkeep.desktop.widgets.type_ahead import TypeAhead, begins_a_word, begun_with
 from barkeep.documents.csv_cells import as_text, csv_text
 from barkeep.domain.phrases import folded
+from barkeep.translation import tr, tr_noop
 
 CSV = "text/csv"
-COPY, COPY_CSV = "&Copy rows", "Copy rows as CS&V"
+COPY, COPY_CSV = tr_noop("&Copy rows"), tr_noop("Copy rows as CS&V")
 Rows = Sequence[Sequence[str]]
 
 
@@ -31,15 +31,12 @@ class ListKeys(QObject):
     def __init__(self, view: QAbstractItemView) -> None:
         super().__init__(view)
         self._view = view
-        self._typed = self._given = ""
-        """What is looked for, and all that was typed since the last other key."""
         self.take_code: Callable[[str], bool] = lambda _text: False
         """Asked on Enter whether what was typed is a code, and taken as one."""
-        self.shown = QLabel(view)
-        self.shown.setObjectName("typed")
-        self.shown.setTextFormat(Qt.TextFormat.PlainText)
-        self.shown.setContentsMargins(UNIT, HALF, UNIT, HALF)
-        self.shown.hide()
+        self._typing = TypeAhead(view, self._first, self._go_to)
+        self._typing.is_kept = _may_be_code
+        self.shown = self._typing.shown
+        """Says what is looked for."""
         self.copy = self._action(COPY, self.copy_rows)
         self.copy.setShortcut(QKeySequence(QKeySequence.StandardKey.Copy))
         self.copy_csv = self._action(COPY_CSV, self.copy_rows_as_csv)
@@ -50,16 +47,16 @@ class ListKeys(QObject):
 
     def find_next(self, by: int) -> bool:
         """Go to the next row that was typed to, or to the next of all; whether there is one."""
-        at = self._view.currentIndex().row()
+        at, typed, given = self._view.currentIndex().row(), self._typing.typed, self._typing.given
         places = self._places(at + by, by)
         found = next(
-            (each for each in places if not self._typed or self._fits(each, self._typed)), None
+            (each for each in places if not typed or begins_a_word(self._plain_name(each), typed)),
+            None,
         )
         if found is None or found == at:
             return False
-        typed, given = self._typed, self._given
         self._go_to(found)
-        self._say(typed, given)
+        self._typing.say(typed, given)
         return True
 
     def copy_rows(self) -> int:
@@ -94,29 +91,17 @@ class ListKeys(QObject):
     # Qt
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        kind = event.type()
         if isinstance(event, QContextMenuEvent):
             return watched is self._view.viewport() and self._open_menu(event)
-        if kind == QEvent.Type.MouseButtonPress or (
-            kind == QEvent.Type.FocusOut and watched is self._view
-        ):
-            self.forget()
-        elif kind == QEvent.Type.Resize and watched is self._view:
-            self._place()
-        elif isinstance(event, QKeyEvent) and watched is self._view:
-            return self.take_key(event) if kind == QEvent.Type.KeyPress else self._wants(event)
-        return False
-
-    def _wants(self, event: QKeyEvent) -> bool:
-        """Whether a key that is a shortcut elsewhere belongs to what is being typed."""
-        ends = event.key() in (Qt.Key.Key_Backspace, Qt.Key.Key_Escape)
-        if event.type() == QEvent.Type.ShortcutOverride and self._typed and ends:
-            event.accept()
+        if event.type() == QEvent.Type.MouseButtonPress:
+            self._typing.forget()
+        elif isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress:
+            return watched is self._view and self.take_key(event)
         return False
 
     def take_key(self, event: QKeyEvent) -> bool:
         """Whether a key was meant for the list; also of one that nobody beside it wanted."""
-        key, text = event.key(), event.text()
+        key = event.key()
         if key == Qt.Key.Key_Menu or (
             key == Qt.Key.Key_F10 and event.modifiers() == Qt.KeyboardModifier.ShiftModifier
         ):
@@ -125,67 +110,26 @@ class ListKeys(QObject):
         if event.matches(QKeySequence.StandardKey.Copy):
             self.copy_rows()
             return True
-        if event.modifiers() & HELD or key in _ALONE:
-            return False
-        if key == Qt.Key.Key_Escape and self._given:
-            self.forget()
-            return True
-        if key == Qt.Key.Key_Backspace and self._typed:
-            self._say(self._typed[:-1], self._given[:-1])
-            return True
-        if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            given = self._given
-            self.forget()
+        if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not event.modifiers() & HELD:
+            given = self._typing.given
+            self._typing.forget()
             return bool(given) and self.take_code(given)
-        if (text.isprintable() and text.strip()) or (text == " " and self._typed):
-            self.type_on(text)
-            return True
-        self.forget()
-        return False
-
-    def type_on(self, text: str) -> None:
-        """Look for what was typed so far and this; what fits nothing begins anew."""
-        typed, given = self._typed + text, self._given + text
-        found = self._first(typed)
-        if found is None and not _may_be_code(given) and (anew := self._first(text)) is not None:
-            typed, found = text, anew
-        if found is not None:
-            self._go_to(found)
-        self._say(typed, given)
-
-    def forget(self) -> None:
-        """Nothing is typed any more."""
-        self._say("", "")
+        return self._typing.takes(event)
 
     # Inside
 
     def _action(self, words: str, act: Callable[[], object]) -> QAction:
-        made = QAction(words, self._view)
+        made = QAction(tr(words), self._view)
         made.triggered.connect(lambda: act())
         return made
-
-    def _say(self, typed: str, given: str) -> None:
-        self._typed, self._given = typed, given
-        self.shown.setText(typed)
-        self.shown.setVisible(bool(typed))
-        if typed:
-            self._place()
-            announce(self._view, typed)
-
-    def _place(self) -> None:
-        self.shown.adjustSize()
-        self.shown.move(HALF, self._view.height() - self.shown.height() - HALF)
 
     def _first(self, typed: str) -> int | None:
         """The first row from here on whose name begins so, else one with a word that does."""
         places = self._places(max(0, self._view.currentIndex().row()))
-        begun = (each for each in places if folded(self._name(each)).startswith(_plain(typed)))
-        words = (each for each in places if self._fits(each, typed))
-        return next(begun, None) if (found := next(words, None)) is None else next(begun, found)
+        return begun_with(typed, ((each, self._name(each)) for each in places))
 
-    def _fits(self, row: int, typed: str) -> bool:
-        name, wanted = folded(self._name(row)), _plain(typed)
-        return name.startswith(wanted) or f" {wanted}" in name
+    def _plain_name(self, row: int) -> str:
+        return folded(self._name(row))
 
     def _name(self, row: int) -> str:
         """What a row is called: its first cell with a letter in it."""
@@ -237,18 +181,13 @@ class ListKeys(QObject):
         return True
 
     def _pop_up(self, at: QPoint) -> None:
-        self.forget()
+        self._typing.forget()
         self.menu().popup(self._view.viewport().mapToGlobal(at))
 
 
 def keys_of(view: QAbstractItemView) -> ListKeys | None:
     """The keys of a list; None where it keeps its own."""
     return view.findChild(ListKeys)
-
-
-def _plain(typed: str) -> str:
-    """Folded, but with the blank that a word was ended with."""
-    return folded(typed) + (" " if typed.endswith(" ") else "")
 
 
 def _may_be_code(given: str) -> bool:
@@ -258,7 +197,3 @@ def _may_be_code(given: str) -> bool:
 def _as_table(rows: Rows) -> str:
     cells = ("".join(f"<td>{escape(cell)}</td>" for cell in row) for row in rows)
     return f"<table>{''.join(f'<tr>{each}</tr>' for each in cells)}</table>"
-
-
-_ALONE = (Qt.Key.Key_Shift, Qt.Key.Key_Control, Qt.Key.Key_Alt, Qt.Key.Key_AltGr, Qt.Key.Key_Meta)
-"""Keys that do nothing by themselves, and end nothing."""

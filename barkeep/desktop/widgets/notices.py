@@ -1,4 +1,4 @@
-"""What is said in passing or lasts: a toast, a banner, and words for those who do not see them."""
+"""What is said in passing or lasts: a toast, a banner, a question."""
 
 from __future__ import annotations
 
@@ -7,8 +7,6 @@ from typing import Literal, Protocol
 
 from PySide6.QtCore import QEvent, QObject, QRectF, Qt, QTimer, SignalInstance
 from PySide6.QtGui import (
-    QAccessible,
-    QAccessibleAnnouncementEvent,
     QColor,
     QEnterEvent,
     QKeyEvent,
@@ -23,12 +21,8 @@ from barkeep.desktop.look.tones import blend, current_tones
 from barkeep.desktop.widgets.buttons import accept_by_keys, quiet_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import Slot, row_of, wide
-
-
-def announce(widget: QWidget, text: str) -> None:
-    """Have a screen reader speak `text`, where one is running."""
-    if QAccessible.isActive():
-        QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(widget, text))
+from barkeep.desktop.widgets.said_aloud import announce as announce
+from barkeep.translation import tr, tr_noop
 
 
 def question_before_losing(
@@ -40,17 +34,17 @@ def question_before_losing(
     """
     question, tones = QMessageBox(parent), current_tones()
     question.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-    question.setWindowTitle(title)
+    question.setWindowTitle(tr(title))
     question.setTextFormat(Qt.TextFormat.PlainText)
-    question.setText(text)
+    question.setText(tr(text))
     ratio = parent.devicePixelRatioF()
     question.setIconPixmap(
         pixmap("warning", colour=tones.warning, size=32, ratio=ratio, paper=tones.window)
     )
-    question.addButton("&Discard", QMessageBox.ButtonRole.DestructiveRole)
+    question.addButton(tr("&Discard"), QMessageBox.ButtonRole.DestructiveRole)
     if later:
-        question.addButton(later, QMessageBox.ButtonRole.AcceptRole)
-    kept = question.addButton(keep, QMessageBox.ButtonRole.RejectRole)
+        question.addButton(tr(later), QMessageBox.ButtonRole.AcceptRole)
+    kept = question.addButton(tr(keep), QMessageBox.ButtonRole.RejectRole)
     question.setDefaultButton(kept)
     question.setEscapeButton(kept)
     accept_by_keys(question)
@@ -79,7 +73,7 @@ class _Notice(QFrame):
         self._words = text_label("", wrap=True)
         self._button = QPushButton()
         self._button.clicked.connect(self._on_act)
-        self._close = quiet_button("clear", "Dismiss", send_away)
+        self._close = quiet_button("clear", tr_noop("Dismiss"), send_away)
 
     @property
     def text(self) -> str:
@@ -89,7 +83,7 @@ class _Notice(QFrame):
     def _write(self, text: str, action: str, on_action: Callable[[], object] | None) -> None:
         self._act = on_action
         self._words.setText(text)
-        self._button.setText(action)
+        self._button.setText(tr(action))
         self._button.setVisible(bool(action))
         self.setAccessibleName(text)
 

@@ -11,6 +11,7 @@ from barkeep.desktop.look.metrics import HALF
 from barkeep.desktop.widgets.buttons import button, offer, primary_button
 from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.layouts import column_of, row_of
+from barkeep.translation import tr
 
 
 @dataclass(frozen=True)
@@ -33,11 +34,11 @@ class Offered:
     @property
     def words(self) -> str:
         """What it is called."""
-        return self.name or self.text.replace("&", "")
+        return tr(self.name) or tr(self.text).replace("&", "")
 
     def why_not(self, held: str) -> str:
         """Why it cannot be done, where nothing may be written for a reason; empty where it can."""
-        return held if held and self.writes else self.unless
+        return held if held and self.writes else tr(self.unless)
 
 
 class OfferedRow(QWidget):
@@ -98,7 +99,7 @@ class OfferedRow(QWidget):
 
 def _dress(made: QPushButton, offered: Offered, held: str) -> None:
     """Say on a button what it does now, and by which keys."""
-    made.setText(offered.text)
+    made.setText(tr(offered.text))
     made.setAccessibleName(offered.words)
     made.setProperty("own_tooltip", f"{offered.words} ({offered.keys})" if offered.keys else "")
     offer(made, offered.why_not(held))

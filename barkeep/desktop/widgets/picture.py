@@ -23,13 +23,14 @@ from PySide6.QtWidgets import QToolTip, QWidget
 from barkeep.desktop.look.metrics import RADIUS
 from barkeep.desktop.look.tones import Tones, current_tones
 from barkeep.desktop.widgets.tips import plain_tip
+from barkeep.translation import tr, tr_noop
 
 COPIED_SCALE = 3.0
 """How many pixels a device-independent one becomes in what is copied."""
 COPIED_LARGEST = 8_000
 """No side of a copied picture has more pixels: a long shelf would fill the memory."""
 Copy = QKeySequence.StandardKey.Copy
-COPY, COPY_SVG = "Copy picture", "Copy picture as SVG"
+COPY, COPY_SVG = tr_noop("Copy picture"), tr_noop("Copy picture as SVG")
 
 
 def svg_of(size: QSize, draw: Callable[[QPainter], object], *, title: str, words: str) -> bytes:
@@ -58,7 +59,7 @@ class Picture(QWidget):
 
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAccessibleName(name)
+        self.setAccessibleName(tr(name))
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
         self._add_action(COPY, self.copy_image).setShortcut(Copy)
@@ -136,7 +137,7 @@ class Picture(QWidget):
             super().keyPressEvent(event)
 
     def _add_action(self, words: str, does: object) -> QAction:
-        action = QAction(words, self)
+        action = QAction(tr(words), self)
         action.setShortcutContext(Qt.ShortcutContext.WidgetShortcut)
         action.triggered.connect(does)
         self.addAction(action)

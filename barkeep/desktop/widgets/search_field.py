@@ -15,6 +15,7 @@ from barkeep.desktop.widgets.labels import in_danger, text_label
 from barkeep.desktop.widgets.layouts import column_of, row_of, wide
 from barkeep.desktop.widgets.notices import announce
 from barkeep.desktop.widgets.tips import plain_tip
+from barkeep.translation import tr, tr_noop
 
 
 class _Words(QLineEdit):
@@ -41,17 +42,18 @@ class SearchField(QWidget):
     ) -> None:
         super().__init__(parent)
         self._words = _Words()
+        placeholder = tr(placeholder)
         self._words.setPlaceholderText(placeholder)
         self._words.setToolTip(plain_tip(placeholder))  # a narrow field cuts it off
         self._words.setAccessibleName(placeholder.rstrip("…"))
         self.count_label = text_label("", TypeSize.CAPTION, quiet=True)
-        self._clear = QAction("Clear search", self)
+        self._clear = QAction(tr("Clear search"), self)
         self._add_actions()
         self._problem = text_label("", TypeSize.CAPTION, wrap=True)
         self._problem.hide()
         row = row_of(wide(self._words), gap=UNIT + UNIT // 2)
         if help_text:
-            self.help_button = _help_button(help_text)
+            self.help_button = _help_button(tr(help_text))
             row.addWidget(self.help_button)
         row.addWidget(self.count_label)
         column_of(row, self._problem, on=self, gap=2)
@@ -76,7 +78,10 @@ class SearchField(QWidget):
 
     def show_count(self, shown: int, total: int, noun: str) -> None:
         """Say how many of how many: “12 of 60 bottles”; `noun` in the plural."""
-        words = f"{total} {noun}" if shown == total else f"{shown} of {total} {noun}"
+        noun = tr(noun)
+        words = f"{total} {noun}"
+        if shown != total:
+            words = tr("{shown} of {total} {noun}", shown=shown, total=total, noun=noun)
         self.count_label.setText(words)
         # A label that changes before it is first shown asks its row for no more room by itself.
         row = self.layout()
@@ -124,7 +129,7 @@ class SearchField(QWidget):
             self.show_problem(sentence)
 
     def _add_actions(self) -> None:
-        look = QAction("Search", self)
+        look = QAction(tr("Search"), self)
         wear(look, "search")
         look.triggered.connect(self.take_focus)
         wear(self._clear, "clear")
@@ -143,7 +148,7 @@ class SearchField(QWidget):
 
 
 def _help_button(words: str) -> QToolButton:
-    made = quiet_button("info", "What can be searched for")
+    made = quiet_button("info", tr_noop("What can be searched for"))
     made.setWhatsThis(words)
     made.setToolTip(words)
     made.clicked.connect(lambda: _show_help(made))

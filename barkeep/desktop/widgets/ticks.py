@@ -18,6 +18,7 @@ from barkeep.desktop.widgets.list_keys import ListKeys
 from barkeep.desktop.widgets.search_field import SearchField
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.phrases import folded
+from barkeep.translation import tr, tr_noop
 
 Key = TypeVar("Key", bound=str)
 
@@ -50,7 +51,7 @@ class CheckGroup(QWidget, Generic[Key]):
         else:
             add_parts(column, *self.boxes.values())
         if hint:
-            column.addWidget(text_label(hint, TypeSize.CAPTION, quiet=True, wrap=True))
+            column.addWidget(text_label(tr(hint), TypeSize.CAPTION, quiet=True, wrap=True))
         if self.boxes:
             self.setFocusProxy(next(iter(self.boxes.values())))
 
@@ -95,17 +96,17 @@ class TickList(QWidget, Generic[T]):
 
     def __init__(self, name: str, noun: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._noun = noun
+        self._noun = tr(noun)
         self._things: list[T] = []
-        self.search = SearchField(f"Search {noun}…")
+        self.search = SearchField(tr("Search {noun}…", noun=self._noun))
         self.view = QListWidget()
         ListKeys(self.view)
-        self.view.setAccessibleName(name)
+        self.view.setAccessibleName(tr(name))
         self.view.setUniformItemSizes(True)
         self.view.setTextElideMode(Qt.TextElideMode.ElideRight)
         self.view.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.tick_shown = button("Tick &all", lambda: self._tick_shown(True))
-        self.untick = button("&Untick all", lambda: self._tick_shown(False))
+        self.tick_shown = button(tr_noop("Tick &all"), lambda: self._tick_shown(True))
+        self.untick = button(tr_noop("&Untick all"), lambda: self._tick_shown(False))
         self.ticked_words = text_label("", quiet=True)
         self.search.searched.connect(self._find)
         self.search.left.connect(self._go_to_list)
@@ -179,7 +180,7 @@ class TickList(QWidget, Generic[T]):
         self.changed.emit()
 
     def _count(self) -> None:
-        self.ticked_words.setText(f"{len(self.ticked)} ticked")
+        self.ticked_words.setText(tr("{number} ticked", number=len(self.ticked)))
 
     def _lay_out(self) -> None:
         row = row_of(

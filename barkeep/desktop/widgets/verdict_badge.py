@@ -11,6 +11,7 @@ from barkeep.desktop.look.metrics import HALF, PAD, UNIT, scaled
 from barkeep.desktop.look.sides import on_its_side, write
 from barkeep.desktop.look.tones import Tones, blend, current_tones
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Verdict
+from barkeep.translation import tr
 
 SHAPE = 16
 """The edge of the shape, in pixels of plain type."""
@@ -21,9 +22,13 @@ def verdict_icon(verdict: Verdict) -> str:
     return f"verdict-{verdict.replace('_', '-')}"
 
 
+def _name(verdict: Verdict) -> str:
+    return tr(VERDICT_WORDS[verdict].name)
+
+
 def verdict_width(verdict: Verdict, font: QFont) -> int:
     """How wide shape and word are together, in pixels."""
-    return scaled(SHAPE) + UNIT + QFontMetrics(font).horizontalAdvance(VERDICT_WORDS[verdict].name)
+    return scaled(SHAPE) + UNIT + QFontMetrics(font).horizontalAdvance(_name(verdict))
 
 
 def draw_verdict(
@@ -50,7 +55,7 @@ def draw_verdict(
     painter.setPen(QColor(colour))
     place = on_its_side(painter, cell.adjusted(edge + UNIT, 0, 0, 0), cell)
     words = QFontMetrics(font).elidedText(
-        VERDICT_WORDS[verdict].name, Qt.TextElideMode.ElideRight, place.width()
+        _name(verdict), Qt.TextElideMode.ElideRight, place.width()
     )
     write(painter, place, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, words)
     painter.restore()
@@ -67,9 +72,10 @@ class VerdictBadge(QWidget):
     def show_verdict(self, verdict: Verdict) -> None:
         """Show another verdict."""
         self._verdict = verdict
-        self.setAccessibleName(VERDICT_WORDS[verdict].name)
-        self.setAccessibleDescription(VERDICT_WORDS[verdict].meaning)
-        self.setToolTip(VERDICT_WORDS[verdict].meaning)
+        self.setAccessibleName(_name(verdict))
+        meaning = tr(VERDICT_WORDS[verdict].meaning)
+        self.setAccessibleDescription(meaning)
+        self.setToolTip(meaning)
         self.updateGeometry()
         self.update()
 
