@@ -72,5 +72,16 @@ def _own(language: str) -> QTranslator | None:
     return translator if translator.load(data) else None
 
 
+_english: dict[str, str] = {}
+"""What was said so far in another language -> the same in English."""
+
+
 def _translated(words: str, about: str) -> str:
-    return QCoreApplication.translate(CONTEXT, words, about or None)
+    said = QCoreApplication.translate(CONTEXT, words, about or None)
+    _english[said] = words
+    return said
+
+
+def in_english(said: str) -> str:
+    """The words that were said so, in English, by which things are remembered in every language."""
+    return _english.get(said, said)
