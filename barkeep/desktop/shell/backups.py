@@ -37,7 +37,7 @@ from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.domain.bar.backups import ALL_OF_DAYS, ONE_OF_WEEKS
 from barkeep.store.holdings import Holdings
-from barkeep.translation import tr, tr_noop
+from barkeep.translation import tr, tr_about, tr_noop
 
 QUESTION = "backups"
 FILES = tr_noop("Bars and documents of a whole bar (*.barkeep *.json);;All files (*)")
@@ -55,7 +55,7 @@ KEPT_FIRST = tr_noop(
 def _columns() -> tuple[Column[KeptBackup], ...]:
     """When, why, size, what is in it, what was changed last."""
     return (
-        Column(tr("Made"), lambda row: said_at(row.at), key=lambda row: row.at),
+        Column(tr_about("a backup", "Made"), lambda row: said_at(row.at), key=lambda row: row.at),
         Column(tr("Why"), lambda row: row.why),
         Column(
             tr("Size"),

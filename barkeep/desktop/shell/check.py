@@ -13,7 +13,6 @@ from barkeep.desktop.widgets.buttons import accept_by_keys, button, primary_butt
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
-from barkeep.domain.phrases import counted
 from barkeep.errors import UserError
 from barkeep.store.address import Location
 from barkeep.store.place import in_a_file, read_location
@@ -25,6 +24,8 @@ MAY_BE_TAKEN = tr_noop(
     "Each of these can be as it is, but barkeep did not write it so. If another program was to "
     "change it, take the bar as it is; if not, restore a backup."
 )
+LOST = tr_noop("{things} thing could not be read:")
+SEVERAL_LOST = tr_noop("{things} things could not be read:")
 CANNOT_BE_OPENED = tr_noop("The bar cannot be opened as it is. Nothing of it is changed here.")
 
 
@@ -126,10 +127,8 @@ class CheckDialog(QDialog):
             )
         ]
         if saved.lost:
-            rows += [
-                "",
-                tr("{things} could not be read:", things=counted(len(saved.lost), "thing")),
-            ]
+            lost = len(saved.lost)
+            rows += ["", tr(LOST if lost == 1 else SEVERAL_LOST, things=lost)]
             rows += [f"• {each}" for each in saved.lost]
         self._text.setPlainText("\n".join(rows))
         self._save.hide()
