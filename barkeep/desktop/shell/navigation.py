@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRect, QRectF, QSize, Qt
 from PySide6.QtCore import Signal as QtSignal
-from PySide6.QtGui import QColor, QPainter, QPen
+from PySide6.QtGui import QColor, QKeySequence, QPainter, QPen
 from PySide6.QtWidgets import (
     QFrame,
     QListWidget,
@@ -240,7 +240,8 @@ class Navigation(QFrame):
         title = tr(page.title)
         stop = QListWidgetItem(title)
         stop.setData(PICTURE_ROLE, page.picture)
-        stop.setToolTip(f"{title} (Ctrl+{number})")
+        keys = QKeySequence(f"Ctrl+{number}").toString(QKeySequence.SequenceFormat.NativeText)
+        stop.setToolTip(f"{title} ({keys})")
         stop.setSizeHint(QSize(0, STOP_HEIGHT))
         self._stops.addItem(stop)
 

@@ -47,7 +47,6 @@ from barkeep.domain.amounts.measures import show_measures, show_volume, with_mea
 from barkeep.domain.amounts.units import BarUnits, OwnMeasure
 from barkeep.domain.bar.of_kinds import HousePour, ShelfLife
 from barkeep.domain.bar.snapshot import Settings
-from barkeep.domain.liquids.content import countries
 from barkeep.domain.specs.trials import read_scales, show_scales
 from barkeep.errors import AmbiguousName, InvalidField, UnknownName
 from barkeep.translation import tr, tr_noop
@@ -58,6 +57,35 @@ WIDTH = 780
 NAME, CURRENCY, NOT_THERE = "name", "currency", "not there"
 OUNCE, DASH, SHOWN_IN, COUNTRY = "ounce", "dash", "shown in", "country"
 
+COUNTRIES = (
+    tr_noop("Argentina"),
+    tr_noop("Australia"),
+    tr_noop("Austria"),
+    tr_noop("Canada"),
+    tr_noop("Chile"),
+    tr_noop("Denmark"),
+    tr_noop("Finland"),
+    tr_noop("France"),
+    tr_noop("Germany"),
+    tr_noop("Hong Kong"),
+    tr_noop("Hungary"),
+    tr_noop("Iceland"),
+    tr_noop("India"),
+    tr_noop("Ireland"),
+    tr_noop("Italy"),
+    tr_noop("Japan"),
+    tr_noop("Mexico"),
+    tr_noop("Netherlands"),
+    tr_noop("New Zealand"),
+    tr_noop("Poland"),
+    tr_noop("Portugal"),
+    tr_noop("Spain"),
+    tr_noop("Switzerland"),
+    tr_noop("United Kingdom"),
+    tr_noop("United States"),
+    tr_noop("World Health Organization"),
+)
+"""Every country whose standard drink is known, by name."""
 SCALES, CLASSICS, MEASURES, REGION = "scales", "classics", "measure", "region"
 
 THERE_HINT = tr_noop(
@@ -92,7 +120,7 @@ class SettingsDialog(FormDialog):
         self.name, self.currency, self.dash = QLineEdit(), QLineEdit(), QLineEdit()
         self.ounce = _choice(ounce_names())
         self.shown_in = _choice({key: tr(words) for key, words in STYLE_NAMES.items()})
-        self.country = _choice({each: each for each in countries()})
+        self.country = _choice({each: tr(each) for each in sorted(COUNTRIES, key=tr)})
         self.region = _choice(region_names())
         self.classics = _choice({"yes": tr("Yes"), "no": tr("No, only my own specs")})
         self.scales, self.measures = QLineEdit(), QLineEdit()
