@@ -50,6 +50,18 @@ def arguments_of(value: str) -> list[str]:
     return [re.sub(r"\\(.)", r"\1", inside) if inside else bare for inside, bare in found]
 
 
+def test_the_entry_and_the_kind_of_file_speak_german_too(own_data):
+    desktop_entry.install()
+    entry = written(own_data)
+    main = entry["Desktop Entry"]
+    assert main["GenericName[de]"] == "Hausbar" and main["Comment[de]"].startswith("Was in der Bar")
+    assert main["Keywords[de]"].endswith(";")
+    assert entry["Desktop Action sample"]["Name[de]"] == "Beispielbar ansehen"
+    kinds = ET.parse(own_data / "mime" / "packages" / "barkeep.xml").iter(f"{NAMESPACE}comment")
+    language = "{http://www.w3.org/XML/1998/namespace}lang"
+    assert [each.text for each in kinds if each.get(language) == "de"] == ["Bar von barkeep"]
+
+
 def test_the_entry_has_what_the_standard_asks_for(own_data):
     desktop_entry.install()
     entry = written(own_data)

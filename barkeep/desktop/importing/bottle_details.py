@@ -23,10 +23,11 @@ from barkeep.desktop.widgets.layouts import at_top, column_of, row_of, wide
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.translation import tr, tr_noop
 
 CHOICES = (
-    ("skip", "Leave out", "It is the bottle that is there; nothing comes in"),
-    ("add", "Add another", "It is one more bottle of the same product"),
+    ("skip", tr_noop("Leave out"), tr_noop("It is the bottle that is there; nothing comes in")),
+    ("add", tr_noop("Add another"), tr_noop("It is one more bottle of the same product")),
 )
 
 
@@ -39,9 +40,9 @@ class BottleDetails(QStackedWidget):
         super().__init__(parent)
         self.form = RepairForm(tree, teachable=teachable)
         self.chips: FilterChips | None = None
-        self._repair = ScrolledPage("The row to repair", 300)
+        self._repair = ScrolledPage(tr("The row to repair"), 300)
         self._repair.show_page(self.form)
-        self._facts = ScrolledPage("The chosen row", 300)
+        self._facts = ScrolledPage(tr("The chosen row"), 300)
         for each in (self._facts, self._repair):
             self.addWidget(each)
 
@@ -72,15 +73,15 @@ class BottleDetails(QStackedWidget):
 
     def _add(self, column: QVBoxLayout, row: BottleRow) -> None:
         column.addWidget(text_label(row.title, TypeSize.SUBTITLE, wrap=True))
-        column.addWidget(text_label(f"Row {row.listed.row}", quiet=True))
+        column.addWidget(text_label(tr("Row {row}", row=row.listed.row), quiet=True))
         if row.there is not None:
             column.addWidget(text_label(_there(row.there), wrap=True))
-            self.chips = FilterChips("Do", CHOICES, "add" if row.again else "skip")
+            self.chips = FilterChips(tr("Do"), CHOICES, "add" if row.again else "skip")
             self.chips.chosen.connect(lambda choice: self.decided.emit(choice == "add"))
             column.addWidget(self.chips, 0, Qt.AlignmentFlag.AlignLeft)
             column.addSpacing(HALF)
         for remark in row.listed.remarks:
-            picture = PictureLabel("info", 16, "info", "Remark")
+            picture = PictureLabel("info", 16, "info", tr("Remark"))
             column.addLayout(row_of(at_top(picture), wide(text_label(remark, wrap=True))))
         grid = grid_of_rows()
         for number, (label, said) in enumerate(_facts_of(row)):
@@ -93,17 +94,17 @@ def _facts_of(row: BottleRow) -> Iterator[tuple[str, str]]:
     bottle = row.listed.bottle
     if bottle is None:
         return
-    yield "Ingredient", row.ingredient
+    yield tr("Ingredient"), row.ingredient
     facts = (
-        ("Strength", strength_of(row)),
-        ("Size", size_of(row)),
-        ("Level", level_of(row)),
-        ("Opened", opened_of(row)),
-        ("Price", "" if bottle.draft.price is None else f"{bottle.draft.price:.2f}"),
+        (tr("Strength"), strength_of(row)),
+        (tr("Size"), size_of(row)),
+        (tr("Level"), level_of(row)),
+        (tr("Opened"), opened_of(row)),
+        (tr("Price"), "" if bottle.draft.price is None else f"{bottle.draft.price:.2f}"),
     )
     yield from ((label, said) for label, said in facts if said)
 
 
 def _there(bottle: Bottle) -> str:
     left = quantity(bottle.level.amount, bottle.product.unit)
-    return f"It looks like the bottle that is there already, with {left} left."
+    return tr("It looks like the bottle that is there already, with {left} left.", left=left)

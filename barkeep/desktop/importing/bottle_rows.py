@@ -11,15 +11,22 @@ from barkeep.desktop.screens.row_table import Column
 from barkeep.documents.bottles_csv import ListedRow
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.level_words import quantity
+from barkeep.domain.days import day_short
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.translation import tr, tr_noop
 
 Group = Literal["repair", "same", "new"]
 GROUP_WORDS: dict[Group, str] = {
-    "repair": "To repair",
-    "same": "There already",
-    "new": "New",
+    "repair": tr_noop("To repair"),
+    "same": tr_noop("There already"),
+    "new": tr_noop("New"),
 }
-LEFT_OUT, COMES_IN, ANOTHER, TO_REPAIR = "Is left out", "Comes in", "Comes in too", "To repair"
+LEFT_OUT, COMES_IN, ANOTHER, TO_REPAIR = (
+    tr_noop("Is left out"),
+    tr_noop("Comes in"),
+    tr_noop("Comes in too"),
+    tr_noop("To repair"),
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,16 +48,16 @@ class BottleRow:
         if self.listed.bottle is not None:
             return self.listed.bottle.draft.title
         cells = self.listed.cells
-        return f"{cells.get('maker', '')} {cells.get('product', '')}".strip() or "No name"
+        return f"{cells.get('maker', '')} {cells.get('product', '')}".strip() or tr("No name")
 
     @property
     def outcome(self) -> str:
         """What importing will do with it."""
         if self.group == "repair":
-            return TO_REPAIR
+            return tr(TO_REPAIR)
         if self.group == "same":
-            return ANOTHER if self.again else LEFT_OUT
-        return COMES_IN
+            return tr(ANOTHER if self.again else LEFT_OUT)
+        return tr(COMES_IN)
 
     @property
     def comes_in(self) -> bool:
@@ -100,7 +107,7 @@ def level_of(row: BottleRow) -> str:
     bottle = row.listed.bottle
     if bottle is None:
         return _cell(row, "level")
-    return "full" if bottle.level is None else quantity(bottle.level.amount, bottle.draft.unit)
+    return tr("full") if bottle.level is None else quantity(bottle.level.amount, bottle.draft.unit)
 
 
 def opened_of(row: BottleRow) -> str:
@@ -108,14 +115,16 @@ def opened_of(row: BottleRow) -> str:
     bottle = row.listed.bottle
     if bottle is None:
         return _cell(row, "opened")
-    return "" if bottle.opened is None else f"{bottle.opened:%Y-%m-%d}"
+    return "" if bottle.opened is None else day_short(bottle.opened)
 
 
 COLUMNS: tuple[Column[BottleRow], ...] = (
-    Column("Row", lambda row: str(row.listed.row), key=lambda row: row.listed.row, right=True),
-    Column("Bottle", lambda row: row.title, tooltip=lambda row: row.title),
-    Column("Ingredient", lambda row: row.ingredient, tooltip=lambda row: row.ingredient),
-    Column("Strength", strength_of, right=True),
-    Column("What happens", lambda row: row.outcome),
+    Column(
+        tr_noop("Row"), lambda row: str(row.listed.row), key=lambda row: row.listed.row, right=True
+    ),
+    Column(tr_noop("Bottle"), lambda row: row.title, tooltip=lambda row: row.title),
+    Column(tr_noop("Ingredient"), lambda row: row.ingredient, tooltip=lambda row: row.ingredient),
+    Column(tr_noop("Strength"), strength_of, right=True),
+    Column(tr_noop("What happens"), lambda row: row.outcome),
 )
 """The columns of the list; what could not be read stands as it is written."""

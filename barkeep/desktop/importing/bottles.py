@@ -58,18 +58,33 @@ from barkeep.documents.bottles_csv import BottlesFile, ListedBottle, ListedRow, 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.phrases import capitalised
 from barkeep.errors import UserError, spoken_list
+from barkeep.translation import tr, tr_noop
 
 Write = Callable[[Sequence[ListedBottle], Progress], Done[ImportedBottles]]
 """Brings bottles into the bar; called on another thread than the bar's own."""
 Save = Callable[[str, str], object]
 """Writes a text to a file that the user named."""
 
-CHIPS = (
-    ("all", "All", "Every row of the file"),
-    *((key, words, f"Only those: {words.casefold()}") for key, words in GROUP_WORDS.items()),
+LIST = tr_noop("Lists of bottles (*.csv)")
+LOSING = tr_noop("Import bottles")
+UNREPAIRED = tr_noop(
+    "{count:,} row still needs a repair and would not come in. Write it to a file for later, or "
+    "discard it and import the others?"
 )
-LIST = "Lists of bottles (*.csv)"
-LOSING = "Import bottles"
+SEVERAL_UNREPAIRED = tr_noop(
+    "{count:,} rows still need a repair and would not come in. Write them to a file for later, or "
+    "discard them and import the others?"
+)
+ROW_WRITTEN = tr_noop("{rows:,} row was written to {file}.")
+ROWS_WRITTEN = tr_noop("{rows:,} rows were written to {file}.")
+IMPORT_ONE, IMPORT_SEVERAL = (
+    tr_noop("&Import {bottles:,} bottle"),
+    tr_noop("&Import {bottles:,} bottles"),
+)
+CAME_IN = tr_noop("{bottles:,} bottle came in")
+SEVERAL_CAME_IN = tr_noop("{bottles:,} bottles came in")
+LEFT_OUT = tr_noop("{rows:,} row was left out")
+SEVERAL_LEFT_OUT = tr_noop("{rows:,} rows were left out")
 BOTTLE, INGREDIENT = 1, 2
 """The columns that share the room the others leave."""
 INGREDIENT_WIDTH = 116
@@ -95,7 +110,7 @@ class ImportDialog(RefusedInBanner, QDialog):
     ) -> None:
         super().__init__(parent)
         accept_by_keys(self)
-        self.setWindowTitle("Import bottles")
+        self.setWindowTitle(tr("Import bottles"))
         self.resize(960, 600)
         self.imported: ImportedBottles | None = None
         self.step: Step | None = None
@@ -114,12 +129,12 @@ class ImportDialog(RefusedInBanner, QDialog):
         self.details = BottleDetails(snapshot.knowledge.tree, teachable=teach is not None)
         self.banner = Banner(closable=False)
         self.progress = QProgressBar()
-        self.progress.setAccessibleName("How much is done")
-        self.chips = FilterChips("Show", CHIPS, "all")
+        self.progress.setAccessibleName(tr("How much is done"))
+        self.chips = FilterChips(tr("Show"), _chips(), "all")
         self.take_button = button("", self.take_ready_answers)
-        self.save_button = button("Save the &rest…", self.save_rest)
-        self.close_button = button("Cancel", self.reject)
-        self.import_button = primary_button("&Import", self.import_rows)
+        self.save_button = button(tr("Save the &rest…"), self.save_rest)
+        self.close_button = button(tr("Cancel"), self.reject)
+        self.import_button = primary_button(tr("&Import"), self.import_rows)
         self.asking = LongQuestion(background, self)
         self._lay_out()
         self._connect()
@@ -138,7 +153,7 @@ class ImportDialog(RefusedInBanner, QDialog):
 
     def take_ready_answers(self) -> None:
         """Take the likely answer of every row in which each problem has one."""
-        self._show_working(True, "Reading…")
+        self._show_working(True, tr("Reading…"))
         question = partial(with_ready_answers, self._ready(), terms_of(self._snapshot))
         self.asking.ask(question, self._on_taken, self.show_refusal)
 
@@ -160,14 +175,12 @@ class ImportDialog(RefusedInBanner, QDialog):
         if not count or self._saved_as_it_stands:
             self._import()
             return
-        rows, need, them = ("row", "needs", "it") if count == 1 else ("rows", "need", "them")
         question = question_before_losing(
             self,
             title=LOSING,
-            text=f"{count:,} {rows} still {need} a repair and would not come in. Write {them} to "
-            f"a file for later, or discard {them} and import the others?",
-            keep="&Go on repairing",
-            later="&Write to a file…",
+            text=tr(UNREPAIRED if count == 1 else SEVERAL_UNREPAIRED, count=count),
+            keep=tr("&Go on repairing"),
+            later=tr("&Write to a file…"),
         )
         self._ask(question, self._import, self.save_rest)
 
@@ -181,10 +194,12 @@ class ImportDialog(RefusedInBanner, QDialog):
             question = question_before_losing(
                 self,
                 title=LOSING,
-                text="Rows were repaired, and nothing has come in yet. Write all rows to a file "
-                "as they stand now, or discard the repairs?",
-                keep="&Go on",
-                later="&Write to a file…",
+                text=tr(
+                    "Rows were repaired, and nothing has come in yet. Write all rows to a file as "
+                    "they stand now, or discard the repairs?"
+                ),
+                keep=tr("&Go on"),
+                later=tr("&Write to a file…"),
             )
             self._ask(question, self._close, lambda: self._save_rows(list(self._rows.values())))
 
@@ -204,7 +219,7 @@ class ImportDialog(RefusedInBanner, QDialog):
     # Reading and writing
 
     def _read(self) -> None:
-        self._show_working(True, "Reading…")
+        self._show_working(True, tr("Reading…"))
         question = partial(look_at_bottles, self._snapshot, self._named.text)
         self.asking.ask(question, self._on_read, self.show_refusal)
 
@@ -220,11 +235,11 @@ class ImportDialog(RefusedInBanner, QDialog):
     def _say_how_it_was_read(self, file: BottlesFile) -> None:
         if not file.listed:
             said = "; ".join(str(each) for each in file.faults) or NO_BOTTLE.message
-            self.banner.say(f"There is nothing to import: {said}.", "error")
+            self.banner.say(tr("There is nothing to import: {said}.", said=said), "error")
             return
         said_first = [self._named.read_as] if self._named.read_as else []
         columns = spoken_list([f"“{each}”" for each in file.ignored], "and")
-        ignored = [f"Nothing is read from {columns}."] if columns else []
+        ignored = [tr("Nothing is read from {columns}.", columns=columns)] if columns else []
         faults = [f"{capitalised(each.message)}." for each in file.faults]
         if said_first or ignored or faults:
             self.banner.say(" ".join((*said_first, *faults, *ignored)), "info")
@@ -234,7 +249,7 @@ class ImportDialog(RefusedInBanner, QDialog):
         coming = sorted((row.listed for row in self.table.rows if row.comes_in), key=_number)
         bottles = [each.bottle for each in coming if each.bottle is not None]
         self.left_out = len(self._to_repair())
-        self._show_working(True, "Importing…")
+        self._show_working(True, tr("Importing…"))
         self.asking.ask(partial(self._write, bottles), self._on_written, self.show_refusal)
 
     def _on_written(self, done: Done[ImportedBottles]) -> None:
@@ -269,7 +284,7 @@ class ImportDialog(RefusedInBanner, QDialog):
         question.open()
 
     def _save_rows(self, rows: Sequence[ListedRow]) -> bool:
-        name, _kind = QFileDialog.getSaveFileName(self, "Save the rest", "rest.csv", LIST)
+        name, _kind = QFileDialog.getSaveFileName(self, tr("Save the rest"), "rest.csv", tr(LIST))
         if not name or self._found is None:
             return False
         as_typed = [replace(row, cells=self._typed.get(row.row, row.cells)) for row in rows]
@@ -277,8 +292,8 @@ class ImportDialog(RefusedInBanner, QDialog):
         if not run_operation(self, lambda: self._save(name, text)):
             return False
         self._saved_as_it_stands = True
-        was = "row was" if len(rows) == 1 else "rows were"
-        self.banner.say(f"{len(rows):,} {was} written to {name}.", "done")
+        written = ROW_WRITTEN if len(rows) == 1 else ROWS_WRITTEN
+        self.banner.say(tr(written, rows=len(rows), file=name), "done")
         return True
 
     # Rows
@@ -315,7 +330,7 @@ class ImportDialog(RefusedInBanner, QDialog):
         """Show this row where it is still to be repaired, else the next one, else be done."""
         numbers = [each.row for each in self._to_repair()]
         if not numbers:
-            self.banner.say("Every row can come in.", "done")
+            self.banner.say(tr("Every row can come in."), "done")
             self.view.selectRow(0)
             self.import_button.setFocus(Qt.FocusReason.OtherFocusReason)
             return
@@ -361,23 +376,24 @@ class ImportDialog(RefusedInBanner, QDialog):
 
     def _count(self) -> None:
         groups = Counter(row.group for row in self.table.rows)
-        for key, words, _about in CHIPS:
+        for key, words, _about in _chips():
             count = len(self.table.rows) if key == "all" else groups[key]  # type: ignore[index]
             self.chips.chip(key).setText(f"{words} {count:,}")
         coming = sum(row.comes_in for row in self.table.rows)
-        self.import_button.setText(f"&Import {coming:,} bottle{'s' * (coming != 1)}")
+        words = IMPORT_ONE if coming == 1 else IMPORT_SEVERAL
+        self.import_button.setText(tr(words, bottles=coming))
         self.import_button.setEnabled(bool(coming))
         self.save_button.setVisible(bool(self._to_repair()))
         ready = len(self._ready())
         self.take_button.setVisible(bool(ready))
-        self.take_button.setText(f"Take read&y answers ({ready:,})")
+        self.take_button.setText(tr("Take read&y answers ({ready:,})", ready=ready))
 
     def _show_working(self, working: bool, words: str = "") -> None:
         self.progress.setVisible(working)
         self.progress.setRange(0, 0)
         self.progress.setFormat(f"{words} %p %")
         self._body.setEnabled(not working)
-        self.close_button.setText("&Stop" if working else "Cancel")
+        self.close_button.setText(tr("&Stop") if working else tr("Cancel"))
         self._count()
         self.save_button.setEnabled(not working)
         if working:
@@ -398,7 +414,7 @@ class ImportDialog(RefusedInBanner, QDialog):
 
     def _lay_out(self) -> None:
         self.view.setModel(self.shown)
-        prepare_view(self.view, "Bottles of the file")
+        prepare_view(self.view, tr("Bottles of the file"))
         header = self.view.horizontalHeader()
         header.setStretchLastSection(False)
         header.setResizeContentsPrecision(0)  # by the rows in sight: all of them take long
@@ -433,6 +449,15 @@ class ImportDialog(RefusedInBanner, QDialog):
         return row
 
 
+def _chips() -> tuple[tuple[str, str, str], ...]:
+    """All rows, and each group of them: its key, its name, and what is said of it."""
+    groups = ((key, tr(words)) for key, words in GROUP_WORDS.items())
+    return (
+        ("all", tr("All"), tr("Every row of the file")),
+        *((key, words, tr("Only those: {group}", group=words.lower())) for key, words in groups),
+    )
+
+
 def _number(row: ListedRow) -> int:
     return row.row
 
@@ -465,7 +490,8 @@ def _after(context: ScreenContext, dialog: ImportDialog) -> None:
     if dialog.imported is None:
         return
     count, left = dialog.imported.bottles, dialog.left_out
-    words = f"{count:,} bottle{'s' * (count != 1)} came in"
+    words = tr(CAME_IN if count == 1 else SEVERAL_CAME_IN, bottles=count)
     if left:
-        words += f"; {left:,} {'row was' if left == 1 else 'rows were'} left out"
-    context.toast.say(words, "Undo", partial(context.undo, dialog.step))
+        rest = LEFT_OUT if left == 1 else SEVERAL_LEFT_OUT
+        words = f"{words}; {tr(rest, rows=left)}"
+    context.toast.say(words, tr("Undo"), partial(context.undo, dialog.step))

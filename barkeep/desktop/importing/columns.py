@@ -17,8 +17,9 @@ from barkeep.documents.specs.columns import ColumnRequest, ColumnUse, SeenColumn
 from barkeep.documents.specs.tables import MEANING_WORDS, Meaning
 from barkeep.domain.phrases import capitalised
 from barkeep.errors import UserError
+from barkeep.translation import tr, tr_noop
 
-LEFT_OUT = "Left aside"
+LEFT_OUT = tr_noop("Left aside")
 ROWS_HEIGHT = 150
 
 TryOut = Callable[[Sequence[ColumnUse]], str]
@@ -37,15 +38,15 @@ class ColumnChoices(QWidget):
         self._request, self._try_out = request, try_out
         self.choices = [self._choice(each) for each in request.columns]
         self.outcome = copyable("")
-        self.read_button = primary_button("&Read it so", self._answer)
+        self.read_button = primary_button(tr("&Read it so"), self._answer)
         self.rows = _rows_view(request, self)
         column_of(
             text_label(capitalised(request.why), wrap=True),
             self._grid(),
-            text_label("The first drink would be", TypeSize.STRONG),
+            text_label(tr("The first drink would be"), TypeSize.STRONG),
             self.outcome,
             at_left(self.read_button),
-            text_label("The first rows", TypeSize.STRONG),
+            text_label(tr("The first rows"), TypeSize.STRONG),
             self.rows,
             on=self,
         )
@@ -65,19 +66,19 @@ class ColumnChoices(QWidget):
         for number, (column, choice) in enumerate(pairs):
             said = text_label(_title(column), wrap=True)
             said.setBuddy(choice)
-            samples = ", ".join(column.samples) or "empty"
+            samples = ", ".join(column.samples) or tr("empty")
             grid.addLayout(column_of(said, text_label(samples, quiet=True, wrap=True)), number, 0)
             grid.addWidget(choice, number, 1, Qt.AlignmentFlag.AlignTop)
         return grid
 
     def _choice(self, column: SeenColumn) -> QComboBox:
         choice = QComboBox()
-        choice.addItem(LEFT_OUT, None)
+        choice.addItem(tr(LEFT_OUT), None)
         for meaning, words in MEANING_WORDS.items():
-            choice.addItem(capitalised(words), meaning)
+            choice.addItem(capitalised(tr(words)), meaning)
         likely: Meaning | None = column.likely.meaning if column.likely else None
         choice.setCurrentIndex(max(0, choice.findData(likely)) if likely else 0)
-        choice.setAccessibleName(f"What {_title(column)} holds")
+        choice.setAccessibleName(tr("What {column} holds", column=_title(column)))
         choice.currentIndexChanged.connect(lambda _index: self._show_outcome())
         return choice
 
@@ -94,7 +95,7 @@ class ColumnChoices(QWidget):
 
 
 def _title(column: SeenColumn) -> str:
-    number = f"Column {column.place}"
+    number = tr("Column {place}", place=column.place)
     return f"{number}, {column.title}" if column.title else number
 
 
@@ -109,7 +110,7 @@ def _rows_view(request: ColumnRequest, parent: QWidget) -> QTableView:
     table.show_rows(request.rows)
     view = QTableView()
     view.setModel(table)
-    prepare_view(view, f"The first rows of {request.file}")
+    prepare_view(view, tr("The first rows of {file}", file=request.file))
     view.setSortingEnabled(False)
     view.setFixedHeight(ROWS_HEIGHT)
     view.resizeColumnsToContents()

@@ -16,6 +16,7 @@ from barkeep.documents.bytes_read import decoded
 from barkeep.documents.foreign_text import LARGEST_CHARACTERS
 from barkeep.documents.specs.files import holds_specs
 from barkeep.errors import UnreadableFile
+from barkeep.translation import tr_noop
 
 
 def import_files(context: ScreenContext, files: Sequence[Path], parent: QWidget) -> None:
@@ -45,8 +46,10 @@ def read_file(path: Path) -> NamedText:
     """A file's name and text. Raises `UnreadableFile`."""
     try:
         if path.stat().st_size > LARGEST_CHARACTERS:
-            raise UnreadableFile(path.name, "it is too large")
+            raise UnreadableFile(path.name, tr_noop("it is too large"))
         found = decoded(path.read_bytes(), path.name)
         return NamedText(path.name, found.text, found.read_as)
     except OSError as error:
-        raise UnreadableFile(path.name, (error.strerror or "it cannot be read").lower()) from None
+        raise UnreadableFile(
+            path.name, (error.strerror or tr_noop("it cannot be read")).lower()
+        ) from None

@@ -18,28 +18,29 @@ from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of
 from barkeep.documents.bottles_csv import ListedRow
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
+from barkeep.translation import tr, tr_noop
 
 LABELS: Mapping[str, str] = {
-    "product": "&Product",
-    "maker": "&Maker",
-    "ingredient": "I&ngredient",
-    "abv": "S&trength",
-    "size": "Si&ze",
-    "level": "&Level",
-    "price": "Pri&ce",
-    "opened": "&Opened",
-    "sugar": "Su&gar",
-    "shape": "S&hape",
-    "tare": "T&are",
-    "use_by": "Use &by",
-    "house_made": "Made &here",
-    "made": "Ma&de on",
-    "received": "Recei&ved",
-    "barcode": "Barcod&e",
-    "acid": "Acid",
-    "density": "Densit&y",
-    "full": "&Full weight",
-    "dash": "Dash",
+    "product": tr_noop("&Product"),
+    "maker": tr_noop("&Maker"),
+    "ingredient": tr_noop("I&ngredient"),
+    "abv": tr_noop("S&trength"),
+    "size": tr_noop("Si&ze"),
+    "level": tr_noop("&Level"),
+    "price": tr_noop("Pri&ce"),
+    "opened": tr_noop("&Opened"),
+    "sugar": tr_noop("Su&gar"),
+    "shape": tr_noop("S&hape"),
+    "tare": tr_noop("T&are"),
+    "use_by": tr_noop("Use &by"),
+    "house_made": tr_noop("Made &here"),
+    "made": tr_noop("Ma&de on"),
+    "received": tr_noop("Recei&ved"),
+    "barcode": tr_noop("Barcod&e"),
+    "acid": tr_noop("Acid"),
+    "density": tr_noop("Densit&y"),
+    "full": tr_noop("&Full weight"),
+    "dash": tr_noop("Dash"),
 }
 SELDOM = frozenset(LABELS) - {
     *("product", "maker", "ingredient", "abv", "size", "level", "price", "opened")
@@ -76,7 +77,7 @@ class RepairForm(QWidget):
         self.heading = text_label("", TypeSize.SUBTITLE, wrap=True)
         self.whole = in_danger(text_label("", wrap=True))
         self.fields = {name: _field(label) for name, label in LABELS.items()}
-        self.use_button = button("&Use this row", self.used.emit)
+        self.use_button = button(tr("&Use this row"), self.used.emit)
         self.teach_buttons = tuple(teach_buttons("", self._teach))
         self.use_button.setAutoDefault(False)
         self._lay_out()
@@ -101,7 +102,7 @@ class RepairForm(QWidget):
     def show_row(self, row: ListedRow, typed: Mapping[str, str] | None) -> None:
         """Show a row; what was typed before stands as it was typed, else likely answers do."""
         problems = {each.column: each for each in row.problems}
-        self.heading.setText(f"Row {row.row}")
+        self.heading.setText(tr("Row {row}", row=row.row))
         whole = problems.get("")
         self.whole.setText("" if whole is None else f"{capitalised(whole.message)}.")
         self.whole.setVisible(whole is not None)
@@ -141,10 +142,10 @@ class RepairForm(QWidget):
 
 
 def _field(label: str) -> _Field:
-    words, edit = text_label(label), QLineEdit()
+    words, edit = text_label(tr(label)), QLineEdit()
     words.setBuddy(edit)
     words.setTextFormat(Qt.TextFormat.AutoText)  # a buddy's mnemonic is drawn, not printed
-    edit.setAccessibleName(label.replace("&", ""))
+    edit.setAccessibleName(tr(label).replace("&", ""))
     problem = text_label("", TypeSize.CAPTION, wrap=True)
     problem.hide()
     return _Field(words, edit, problem)

@@ -61,18 +61,29 @@ from barkeep.domain.spec_text.differences import LineChange
 from barkeep.domain.spec_text.text import write_spec
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import UserError, spoken_list
+from barkeep.translation import tr, tr_noop
 
 PlaceKey: TypeAlias = tuple[str, str]
 """A file and the place of a spec in it."""
 Group = Literal["columns", "unreadable", "differing", "new", "aside"]
 GROUP_WORDS: dict[Group, str] = {
-    "columns": "Unclear",
-    "unreadable": "Cannot be read",
-    "differing": "Differs",
-    "new": "New",
-    "aside": "Left aside",
+    "columns": tr_noop("Unclear"),
+    "unreadable": tr_noop("Cannot be read"),
+    "differing": tr_noop("Differs"),
+    "new": tr_noop("New"),
+    "aside": tr_noop("Left aside"),
 }
-KEPT_WORDS = "Stays as you have it"
+KEPT_WORDS = tr_noop("Stays as you have it")
+IMPORT_ONE, IMPORT_SEVERAL = tr_noop("&Import {specs:,} spec"), tr_noop("&Import {specs:,} specs")
+THERE = tr_noop("{specs:,} is in the bar already.")
+SEVERAL_THERE = tr_noop("{specs:,} are in the bar already.")
+CAME_IN, SEVERAL_CAME_IN = tr_noop("{specs:,} spec came in"), tr_noop("{specs:,} specs came in")
+REPLACED = tr_noop("{specs:,} spec replaced")
+SEVERAL_REPLACED = tr_noop("{specs:,} specs replaced")
+ASIDE = tr_noop("One thing is left aside; the specs and the end of the list say which.")
+SEVERAL_ASIDE = tr_noop(
+    "{things:,} things are left aside; the specs and the end of the list say which."
+)
 KEPT = Decision()
 
 
@@ -102,16 +113,20 @@ class ImportRow:
     def outcome(self) -> str:
         """What importing will do with it."""
         if self.group == "columns":
-            return "Waits for its columns"
+            return tr("Waits for its columns")
         if self.group in ("unreadable", "aside"):
-            return "Is left out"
+            return tr("Is left out")
         if self.group == "new":
-            return f"Comes in with {_questions(self.kept)}" if self.kept else "Comes in"
+            return (
+                tr("Comes in with {questions}", questions=_questions(self.kept))
+                if self.kept
+                else tr("Comes in")
+            )
         if self.decision.choice == "take_theirs":
-            return "Takes the place of yours"
+            return tr("Takes the place of yours")
         if self.decision.choice == "add":
-            return f"Comes in as {self.decision.name or self.free_name}"
-        return KEPT_WORDS
+            return tr("Comes in as {name}", name=self.decision.name or self.free_name)
+        return tr(KEPT_WORDS)
 
     @property
     def key(self) -> PlaceKey:
@@ -144,13 +159,13 @@ class ImportRow:
 def import_rows(found: ImportPreview, *, one_file: bool) -> tuple[ImportRow, ...]:
     """What needs a look first: the unclear, the unreadable, the differing, then the new."""
     rows = [
-        ImportRow("columns", "Which column is what", "" if one_file else each.file, each)
+        ImportRow("columns", tr("Which column is what"), "" if one_file else each.file, each)
         for each in found.needs_columns
     ]
     rows += [
         ImportRow(
             "unreadable",
-            each.name or ("The whole file" if not each.where else "No name"),
+            each.name or (tr("The whole file") if not each.where else tr("No name")),
             _place(each.file, each.where, one_file),
             each,
         )
@@ -177,7 +192,7 @@ def _around(found: ImportPreview, *, one_file: bool) -> Iterator[ImportRow]:
             tuple(each.words for each in found.remarks if each.file == file),
             tuple(each.what for each in found.left_aside if each.file == file and not each.spec),
         )
-        yield ImportRow("aside", "Around the specs", "" if one_file else file, around)
+        yield ImportRow("aside", tr("Around the specs"), "" if one_file else file, around)
 
 
 def decided(row: ImportRow, decision: Decision) -> ImportRow:
@@ -193,14 +208,14 @@ def decided(row: ImportRow, decision: Decision) -> ImportRow:
 def import_columns() -> tuple[Column[ImportRow], ...]:
     """The columns of the list."""
     return (
-        Column("Spec", lambda row: row.name, tooltip=lambda row: row.name),
-        Column("What it is", lambda row: GROUP_WORDS[row.group]),
-        Column("What happens", lambda row: row.outcome, tooltip=lambda row: row.outcome),
+        Column(tr("Spec"), lambda row: row.name, tooltip=lambda row: row.name),
+        Column(tr("What it is"), lambda row: tr(GROUP_WORDS[row.group])),
+        Column(tr("What happens"), lambda row: row.outcome, tooltip=lambda row: row.outcome),
     )
 
 
 def _questions(count: int) -> str:
-    return "1 question" if count == 1 else f"{count} questions"
+    return tr("1 question") if count == 1 else tr("{count} questions", count=count)
 
 
 def _place(file: str, where: str, one_file: bool) -> str:
@@ -209,12 +224,12 @@ def _place(file: str, where: str, one_file: bool) -> str:
 
 NOTHING = "–"
 CHANGE_WORDS: dict[LineChange, str] = {
-    "same": "the same",
-    "wording": "worded otherwise",
-    "amount": "another amount",
-    "swapped": "another ingredient",
-    "added": "only in theirs",
-    "left out": "only in yours",
+    "same": tr_noop("the same"),
+    "wording": tr_noop("worded otherwise"),
+    "amount": tr_noop("another amount"),
+    "swapped": tr_noop("another ingredient"),
+    "added": tr_noop("only in theirs"),
+    "left out": tr_noop("only in yours"),
 }
 _PICTURES: dict[LineChange, tuple[str, str]] = {
     "same": ("check", "ready"),
@@ -226,9 +241,13 @@ _PICTURES: dict[LineChange, tuple[str, str]] = {
 }
 
 _CHOICES: tuple[tuple[ImportChoice, str, str], ...] = (
-    ("keep_mine", "Keep mine", "Yours stays as it is; theirs does not come in"),
-    ("take_theirs", "Take theirs", "Theirs takes the place of yours; undo brings yours back"),
-    ("add", "Keep both", "Theirs comes in beside yours, under another name"),
+    ("keep_mine", tr_noop("Keep mine"), tr_noop("Yours stays as it is; theirs does not come in")),
+    (
+        "take_theirs",
+        tr_noop("Take theirs"),
+        tr_noop("Theirs takes the place of yours; undo brings yours back"),
+    ),
+    ("add", tr_noop("Keep both"), tr_noop("Theirs comes in beside yours, under another name")),
 )
 
 
@@ -251,7 +270,7 @@ class ImportDetails(ScrolledPage):
         try_out: Callable[[str, Sequence[ColumnUse]], str],
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__("The chosen spec", 330, parent)
+        super().__init__(tr("The chosen spec"), 330, parent)
         self.text_of, self._try_out = text_of, try_out
         self.columns: ColumnChoices | None = None
         self.chips: FilterChips | None = None
@@ -276,14 +295,17 @@ class ImportDetails(ScrolledPage):
     def _add_keeping(self, column: QVBoxLayout, row: ImportRow) -> None:
         """Lines that are not understood: leave the spec out, or keep it with them."""
         chips = (
-            ("leave", "Leave out", "It does not come in"),
+            ("leave", tr("Leave out"), tr("It does not come in")),
             (
                 "keep",
-                f"Keep with {_questions(row.askable)}",
-                "Its lines that are not understood stay as they are written, to be settled later",
+                tr("Keep with {questions}", questions=_questions(row.askable)),
+                tr(
+                    "Its lines that are not understood stay as they are written, to be settled "
+                    "later"
+                ),
             ),
         )
-        self.keep_chips = FilterChips("Questions", chips, "keep" if row.kept else "leave")
+        self.keep_chips = FilterChips(tr("Questions"), chips, "keep" if row.kept else "leave")
         self.keep_chips.chosen.connect(lambda choice: self.kept.emit(row, choice == "keep"))
         column.addWidget(self.keep_chips, 0, Qt.AlignmentFlag.AlignLeft)
         column.addSpacing(HALF)
@@ -318,7 +340,7 @@ class ImportDetails(ScrolledPage):
 
     def _add_problems(self, column: QVBoxLayout, thing: Unreadable) -> None:
         for problem in thing.problems:
-            picture = PictureLabel("error", 16, "danger", "Cannot be used")
+            picture = PictureLabel("error", 16, "danger", tr("Cannot be used"))
             row = row_of(at_top(picture), wide(text_label(capitalised(str(problem)), wrap=True)))
             column.addLayout(row)
             if problem.unknown:
@@ -326,17 +348,17 @@ class ImportDetails(ScrolledPage):
                 column.addLayout(FlowLayout(teach_buttons(words, self.teach_chosen.emit), HALF))
         if thing.text:
             column.addSpacing(UNIT)
-            column.addWidget(text_label("As it was found", TypeSize.STRONG))
+            column.addWidget(text_label(tr("As it was found"), TypeSize.STRONG))
             column.addWidget(_side(thing.text.strip("\n")))
 
     def _add_choice(self, column: QVBoxLayout, row: ImportRow, thing: Differing) -> None:
         if not thing.replaceable:
-            words = "Yours is a classic that barkeep brings along; it stays as it is."
+            words = tr("Yours is a classic that barkeep brings along; it stays as it is.")
             column.addWidget(text_label(words, quiet=True, wrap=True))
         chips = [each for each in _CHOICES if thing.replaceable or each[0] != "take_theirs"]
-        self.chips = FilterChips("Do", chips, row.decision.choice)
+        self.chips = FilterChips(tr("Do"), chips, row.decision.choice)
         self.name_field = QLineEdit(row.decision.name or thing.free_name)
-        self.name_field.setAccessibleName("Name under which theirs comes in")
+        self.name_field.setAccessibleName(tr("Name under which theirs comes in"))
         self.name_field.setVisible(row.decision.choice == "add")
         self.chips.chosen.connect(lambda _choice: self._decide(row))
         self.name_field.textEdited.connect(lambda _text: self._decide(row))
@@ -360,16 +382,16 @@ def _side_by_side(thing: Differing) -> QGridLayout:
     grid.setVerticalSpacing(UNIT)
     grid.setColumnStretch(1, 1)
     grid.setColumnStretch(2, 1)
-    for place, words in ((1, "Yours"), (2, "Theirs")):
+    for place, words in ((1, tr("Yours")), (2, tr("Theirs"))):
         grid.addWidget(text_label(words, TypeSize.STRONG), 0, place)
     for line in thing.comparison.lines:
         picture, tone = _PICTURES[line.change]
-        drawn = PictureLabel(picture, 16, tone, CHANGE_WORDS[line.change])
+        drawn = PictureLabel(picture, 16, tone, tr(CHANGE_WORDS[line.change]))
         _add_pair(grid, drawn, line.mine, line.theirs)
     for field in thing.comparison.fields:
-        heading = text_label(capitalised(field.name), TypeSize.CAPTION, quiet=True)
+        heading = text_label(capitalised(tr(field.name)), TypeSize.CAPTION, quiet=True)
         grid.addWidget(heading, grid.rowCount(), 1, 1, 2)
-        drawn = PictureLabel("warning", 16, "warning", f"{field.name} differs")
+        drawn = PictureLabel("warning", 16, "warning", tr("{field} differs", field=tr(field.name)))
         _add_pair(grid, drawn, field.mine, field.theirs)
     return grid
 
@@ -384,7 +406,8 @@ def _add_pair(grid: QGridLayout, drawn: PictureLabel, mine: str, theirs: str) ->
 def _add_remarks(column: QVBoxLayout, remarks: Sequence[str]) -> None:
     for remark in remarks:
         row = row_of(
-            at_top(PictureLabel("info", 16, "info", "Remark")), wide(text_label(remark, wrap=True))
+            at_top(PictureLabel("info", 16, "info", tr("Remark"))),
+            wide(text_label(remark, wrap=True)),
         )
         column.addLayout(row)
 
@@ -392,7 +415,7 @@ def _add_remarks(column: QVBoxLayout, remarks: Sequence[str]) -> None:
 def _add_left_aside(column: QVBoxLayout, things: Sequence[str]) -> None:
     if things:
         column.addSpacing(UNIT)
-        column.addWidget(text_label("Left aside", TypeSize.STRONG))
+        column.addWidget(text_label(tr("Left aside"), TypeSize.STRONG))
         for each in things:
             column.addWidget(_side(capitalised(each)))
 
@@ -408,10 +431,10 @@ Write = Callable[[ImportPreview, dict[int, Decision], Progress], Done[ImportedSp
 COLUMN_WIDTHS = {1: 116, 2: 152}
 
 _FOR_ALL: tuple[tuple[ImportChoice | None, str], ...] = (
-    (None, "as chosen for each"),
-    ("keep_mine", "keep mine"),
-    ("take_theirs", "take theirs"),
-    ("add", "keep both"),
+    (None, tr_noop("as chosen for each")),
+    ("keep_mine", tr_noop("keep mine")),
+    ("take_theirs", tr_noop("take theirs")),
+    ("add", tr_noop("keep both")),
 )
 
 
@@ -431,7 +454,7 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
         super().__init__(parent)
         accept_by_keys(self)
         self._teach = teach
-        self.setWindowTitle("Import specs")
+        self.setWindowTitle(tr("Import specs"))
         self.resize(960, 600)
         self.imported: ImportedSpecs | None = None
         self.step: Step | None = None
@@ -447,16 +470,16 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
         self.banner = Banner(closable=False)
         self.summary = text_label("", quiet=True, wrap=True)
         self.progress = QProgressBar()
-        self.progress.setAccessibleName("How much is done")
+        self.progress.setAccessibleName(tr("How much is done"))
         self.chips: FilterChips | None = None
         self.for_all = QComboBox()
-        self.keep_all = QCheckBox("Keep with their &questions")
+        self.keep_all = QCheckBox(tr("Keep with their &questions"))
         self.keep_all.setToolTip(
-            "Specs come in with the lines that are not understood, to be settled later"
+            tr("Specs come in with the lines that are not understood, to be settled later")
         )
         self.keep_all.hide()
-        self.cancel_button = button("Cancel", self._cancel)
-        self.import_button = primary_button("&Import", self.write)
+        self.cancel_button = button(tr("Cancel"), self._cancel)
+        self.import_button = primary_button(tr("&Import"), self.write)
         self.asking = LongQuestion(background, self)
         self._lay_out()
         self._connect()
@@ -485,7 +508,7 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
         """Bring in what is to come in; all of it, or nothing."""
         self.banner.clear()
         decisions = {row.place: row.decision for row in self.table.rows if row.place >= 0}
-        self._show_working(True, "Importing…")
+        self._show_working(True, tr("Importing…"))
         self.asking.ask(
             partial(self._write, self._found, decisions), self._on_written, self.show_refusal
         )
@@ -513,7 +536,7 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
         self._read()
 
     def _read(self) -> None:
-        self._show_working(True, "Reading…")
+        self._show_working(True, tr("Reading…"))
         keeping = self._keeping
         question = partial(
             preview, self._snapshot, self._texts, keeps=lambda file, where: (file, where) in keeping
@@ -614,43 +637,49 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
 
     def _offer_groups(self, rows: Sequence[ImportRow]) -> None:
         counts = {key: sum(row.group == key for row in rows) for key in GROUP_WORDS}
-        chips = [("all", f"All {len(rows):,}", "Every spec that is not there already")]
+        chips = [
+            (
+                "all",
+                tr("All {specs:,}", specs=len(rows)),
+                tr("Every spec that is not there already"),
+            )
+        ]
         chips += [
-            (key, f"{words} {counts[key]:,}", f"Only those: {words.casefold()}")
-            for key, words in GROUP_WORDS.items()
+            (key, f"{words} {counts[key]:,}", tr("Only those: {group}", group=words.lower()))
+            for key, words in ((key, tr(words)) for key, words in GROUP_WORDS.items())
             if counts[key]
         ]
         if self.chips is not None:  # all was looked at once more
             self._top.removeWidget(self.chips)
             self.chips.hide()
             self.chips.deleteLater()
-        self.chips = FilterChips("Show", chips, "all")
+        self.chips = FilterChips(tr("Show"), chips, "all")
         self.chips.chosen.connect(self._show_group)
         self._top.insertWidget(0, self.chips)
         QWidget.setTabOrder(self.chips.chip("all"), self.for_all)
 
     def _count(self) -> None:
         count = sum(row.comes_in for row in self.table.rows)
-        self.import_button.setText(f"&Import {count:,} spec{'s' * (count != 1)}")
+        words = IMPORT_ONE if count == 1 else IMPORT_SEVERAL
+        self.import_button.setText(tr(words, specs=count))
         self.import_button.setEnabled(bool(count))
 
     def _say_what_is_there(self, found: ImportPreview) -> None:
         there, bad = len(found.same), len(found.unreadable)
         said = []
         if there:
-            said.append(f"{there:,} {'is' if there == 1 else 'are'} in the bar already.")
+            said.append(tr(THERE if there == 1 else SEVERAL_THERE, specs=there))
         if bad:
-            said.append(f"{bad:,} cannot be read and will be left out.")
+            said.append(tr("{specs:,} cannot be read and will be left out.", specs=bad))
         if found.needs_columns:
-            said.append("Say which column is what, and the drinks of that list are read.")
+            said.append(tr("Say which column is what, and the drinks of that list are read."))
         aside = len(found.left_aside)
         if aside:
-            things = "One thing is" if aside == 1 else f"{aside:,} things are"
-            said.append(f"{things} left aside; the specs and the end of the list say which.")
+            said.append(tr(ASIDE if aside == 1 else SEVERAL_ASIDE, things=aside))
         self.summary.setText(" ".join(said))
         self.summary.setVisible(bool(said))
         if not self.table.rows:
-            self.banner.say("There is nothing to import.", "info")
+            self.banner.say(tr("There is nothing to import."), "info")
 
     def _show_working(self, working: bool, words: str = "") -> None:
         self.progress.setVisible(working)
@@ -658,7 +687,7 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
         self.progress.setFormat(f"{words} %p %")
         self._body.setEnabled(not working)
         self.import_button.setEnabled(not working)
-        self.cancel_button.setText("&Stop" if working else "Cancel")
+        self.cancel_button.setText(tr("&Stop") if working else tr("Cancel"))
         if working:
             self.cancel_button.setFocus(Qt.FocusReason.OtherFocusReason)
         else:
@@ -677,16 +706,16 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
 
     def _lay_out(self) -> None:
         self.view.setModel(self.shown)
-        prepare_view(self.view, "Specs of the file")
+        prepare_view(self.view, tr("Specs of the file"))
         header = self.view.horizontalHeader()
         header.setStretchLastSection(False)
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         set_widths(self.view, COLUMN_WIDTHS)
         header.setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
         for choice, words in _FOR_ALL:
-            self.for_all.addItem(words, choice)
-        self._for_all_label = text_label("Those that differ:")
-        self.for_all.setAccessibleName("What becomes of those that differ")
+            self.for_all.addItem(tr(words), choice)
+        self._for_all_label = text_label(tr("Those that differ:"))
+        self.for_all.setAccessibleName(tr("What becomes of those that differ"))
         self._top = row_of(SPRING, self.keep_all, self._for_all_label, self.for_all)
         splitter = QSplitter(Qt.Orientation.Horizontal)
         splitter.setChildrenCollapsible(False)
@@ -698,7 +727,7 @@ class ImportSpecsDialog(RefusedInBanner, QDialog):
         column_of(self._top, wide(splitter), on=self._body)
         files = spoken_list([each.file for each in self._texts[:3]], "and")
         more = len(self._texts) - 3
-        title = f"{files} and {more} more" if more > 0 else files
+        title = tr("{files} and {more} more", files=files, more=more) if more > 0 else files
         column_of(
             text_label(title, TypeSize.SUBTITLE, wrap=True),
             self.summary,
@@ -752,9 +781,12 @@ def _after(context: ScreenContext, dialog: ImportSpecsDialog) -> None:
     imported = dialog.imported
     if imported is None:
         return
-    said = [(len(imported.added), "came in"), (len(imported.replaced), "replaced")]
-    words = [f"{count:,} spec{'s' * (count != 1)} {verb}" for count, verb in said if count]
-    context.toast.say(spoken_list(words, "and"), "Undo", partial(context.undo, dialog.step))
+    said = (
+        (len(imported.added), CAME_IN, SEVERAL_CAME_IN),
+        (len(imported.replaced), REPLACED, SEVERAL_REPLACED),
+    )
+    words = [tr(one if many == 1 else more, specs=many) for many, one, more in said if many]
+    context.toast.say(spoken_list(words, "and"), tr("Undo"), partial(context.undo, dialog.step))
     names = (*imported.added, *imported.replaced)
     if names:
         context.go("specs", names[0])

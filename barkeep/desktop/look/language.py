@@ -63,14 +63,33 @@ def _qts(language: str) -> QTranslator | None:
     return translator if translator.load(f"qtbase_{language}", folder) else None
 
 
+class _Own(QTranslator):
+    """Barkeep's words of one language; Qt reads them where they lie, so they are kept here."""
+
+    def __init__(self, data: bytes) -> None:
+        super().__init__()
+        self._data = data
+        self.is_read = self.load(data)
+
+
 def _own(language: str) -> QTranslator | None:
     name = f"barkeep_{language}.qm"
     if name not in resource_files.names("translations", suffix=".qm"):
         return None
-    translator = QTranslator()
-    data = resource_files.read_bytes("translations", name)
-    return translator if translator.load(data) else None
+    translator = _Own(resource_files.read_bytes("translations", name))
+    return translator if translator.is_read else None
+
+
+_english: dict[str, str] = {}
+"""What was said so far in another language -> the same in English."""
 
 
 def _translated(words: str, about: str) -> str:
-    return QCoreApplication.translate(CONTEXT, words, about or None)
+    said = QCoreApplication.translate(CONTEXT, words, about or None)
+    _english[said] = words
+    return said
+
+
+def in_english(said: str) -> str:
+    """The words that were said so, in English, by which things are remembered in every language."""
+    return _english.get(said, said)

@@ -97,11 +97,11 @@ class Theme(QObject):
 
     @property
     def scheme(self) -> Scheme:
-        """What is shown: a system that asks for strong contrast has it; an unknown one is light."""
-        if self.system_wants_contrast:
-            return "contrast"
+        """What is shown: what was chosen, else what the system asks for; light if it is unknown."""
         if self.choice != "system":
             return self.choice
+        if self.system_wants_contrast:
+            return "contrast"
         dark = self._hints.colorScheme() == Qt.ColorScheme.Dark
         return "dark" if dark else "light"
 

@@ -37,28 +37,34 @@ from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.domain.bar.backups import ALL_OF_DAYS, ONE_OF_WEEKS
 from barkeep.store.holdings import Holdings
+from barkeep.translation import tr, tr_about, tr_noop
 
 QUESTION = "backups"
-FILES = "Bars and documents of a whole bar (*.barkeep *.json);;All files (*)"
-HOW = (
+FILES = tr_noop("Bars and documents of a whole bar (*.barkeep *.json);;All files (*)")
+HOW = tr_noop(
     "One is kept before the first change of each day and before each import: all of the last "
-    f"{ALL_OF_DAYS} days, then one of each of {ONE_OF_WEEKS} weeks, then one of every month. "
-    "Those you asked for stay."
+    "{days} days, then one of each of {weeks} weeks, then one of every month. "
+    "Those you asked for stay. They are kept in {folder}."
 )
-KEPT_FIRST = (
-    "What the bar holds now is kept as a backup first. Undo goes no further back than it does "
-    "in what is put in its place."
+KEPT_FIRST = tr_noop(
+    "What the bar holds now is kept as a backup first. Undo goes no further back than it does in "
+    "what is put in its place."
 )
 
 
 def _columns() -> tuple[Column[KeptBackup], ...]:
     """When, why, size, what is in it, what was changed last."""
     return (
-        Column("Made", lambda row: said_at(row.at), key=lambda row: row.at),
-        Column("Why", lambda row: row.why),
-        Column("Size", lambda row: f"{row.size / 1000:.0f} kB", lambda row: row.size, right=True),
-        Column("What is in it", _held, tooltip=_held),
-        Column("Changed last", _changed, tooltip=_changed),
+        Column(tr_about("a backup", "Made"), lambda row: said_at(row.at), key=lambda row: row.at),
+        Column(tr("Why"), lambda row: row.why),
+        Column(
+            tr("Size"),
+            lambda row: tr("{size:.0f} kB", size=row.size / 1000),
+            lambda row: row.size,
+            right=True,
+        ),
+        Column(tr("What is in it"), _held, tooltip=_held),
+        Column(tr("Changed last"), _changed, tooltip=_changed),
     )
 
 
@@ -78,27 +84,29 @@ class BackupsDialog(RefusedInBanner, QDialog):
     ) -> None:
         super().__init__(parent)
         accept_by_keys(self)
-        self.setWindowTitle("Backups")
+        self.setWindowTitle(tr("Backups"))
         self._context, self._bar = context, context.bar
         self._may_replace = may_replace
         self.table: RowTable[KeptBackup] = RowTable(_columns(), self)
         self.view = QTableView()
         self.view.setModel(self.table)
-        prepare_view(self.view, "Backups")
+        prepare_view(self.view, tr("Backups"))
         self.view.setSortingEnabled(False)
         self.stack = ListStack(
             self.view,
-            EmptyState("picture-empty-shelf", "No backup yet", "Back up now makes the first."),
-            EmptyState.no_match("backups"),
+            EmptyState(
+                "picture-empty-shelf", tr("No backup yet"), tr("Back up now makes the first.")
+            ),
+            EmptyState.no_match(tr_noop("backups")),
         )
         self.where = text_label("", quiet=True, wrap=True)
         self.banner = Banner()
-        self.make_button = primary_button("Back &up now", self.make, "check")
-        self.restore_button = button("&Restore…", self.restore_chosen)
-        self.file_button = button("Restore a &file…", self.restore_file)
-        self.where_button = button("&Where they are kept…", self.choose_folder)
-        self.beside_button = button("Keep them &beside the bar", partial(self.keep_in, ""))
-        self.close_button = button("C&lose", self.reject)
+        self.make_button = primary_button(tr("Back &up now"), self.make, "check")
+        self.restore_button = button(tr("&Restore…"), self.restore_chosen)
+        self.file_button = button(tr("Restore a &file…"), self.restore_file)
+        self.where_button = button(tr("&Where they are kept…"), self.choose_folder)
+        self.beside_button = button(tr("Keep them &beside the bar"), partial(self.keep_in, ""))
+        self.close_button = button(tr("C&lose"), self.reject)
         self._lay_out()
         self.renew()
 
@@ -106,7 +114,9 @@ class BackupsDialog(RefusedInBanner, QDialog):
 
     def make(self) -> None:
         """Keep a backup now."""
-        self._ask(self._bar.backups.make, lambda path: self._said(f"Backed up to {path}"))
+        self._ask(
+            self._bar.backups.make, lambda path: self._said(tr("Backed up to {path}", path=path))
+        )
 
     def restore_chosen(self) -> None:
         """Set the chosen backup beside the bar, and ask."""
@@ -117,14 +127,14 @@ class BackupsDialog(RefusedInBanner, QDialog):
     def restore_file(self) -> None:
         """Set a bar or a document in another file beside the bar, and ask."""
         folder = str(self._bar.offered("").parent)
-        name, _kind = QFileDialog.getOpenFileName(self, "Restore a file", folder, FILES)
+        name, _kind = QFileDialog.getOpenFileName(self, tr("Restore a file"), folder, tr(FILES))
         if name:
             self._compare(Path(name))
 
     def choose_folder(self) -> None:
         """Ask for the folder in which the backups are kept from now on."""
         present = str(self._bar.backups.folder.parent)
-        name = QFileDialog.getExistingDirectory(self, "Where backups are kept", present)
+        name = QFileDialog.getExistingDirectory(self, tr("Where backups are kept"), present)
         if name:
             self.keep_in(name)
 
@@ -141,12 +151,19 @@ class BackupsDialog(RefusedInBanner, QDialog):
         self.table.show_rows(kept)
         self.stack.show_counts(len(kept), len(kept))
         folder = self._bar.backups.folder
-        self.where.setText(f"{HOW} They are kept in {str(folder).replace('/', '/​')}.")
+        self.where.setText(
+            tr(
+                HOW,
+                days=ALL_OF_DAYS,
+                weeks=ONE_OF_WEEKS,
+                folder=str(folder).replace("/", "/\u200b"),
+            )
+        )
         self.beside_button.setVisible(bool(self._bar.snapshot.settings.backups))
         if kept:
             self.view.selectRow(0)
-        read_only = "The bar is read-only" if self._bar.is_read_only else ""
-        offer(self.restore_button, read_only or ("" if kept else "There is no backup yet"))
+        read_only = tr("The bar is read-only") if self._bar.is_read_only else ""
+        offer(self.restore_button, read_only or ("" if kept else tr("There is no backup yet")))
         for each in (self.file_button, self.where_button, self.beside_button):
             offer(each, read_only)
 
@@ -170,8 +187,11 @@ class BackupsDialog(RefusedInBanner, QDialog):
 
     def _restored(self, done: Restored) -> None:
         self._bar.refresh()
-        kept = f" What was there is kept as {done.kept.name}." if done.kept else ""
-        self._said(f"The bar holds {in_words(done.comparison.then)} now.{kept}")
+        said = tr("The bar holds {things} now.", things=in_words(done.comparison.then))
+        if done.kept:
+            kept = tr("What was there is kept as {name}.", name=done.kept.name)
+            said = f"{said} {kept}"
+        self._said(said)
 
     def _said(self, words: str) -> None:
         self.renew()
@@ -210,15 +230,16 @@ class RestoreDialog(QDialog):
     def __init__(self, found: Comparison, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         accept_by_keys(self)
-        self.setWindowTitle("Restore")
-        self.restore_button = button("&Restore", self._agree)
-        self.cancel_button = primary_button("Cancel", self.reject)
+        self.setWindowTitle(tr("Restore"))
+        self.restore_button = button(tr("&Restore"), self._agree)
+        self.cancel_button = primary_button(tr("Cancel"), self.reject)
         self.restore_button.setAutoDefault(False)
         self.cancel_button.setDefault(True)
+        words = " ".join(filter(None, (found.problem, tr(KEPT_FIRST))))
         column_of(
-            text_label("Put this in the bar’s place?", TypeSize.SUBTITLE),
+            text_label(tr("Put this in the bar’s place?"), TypeSize.SUBTITLE),
             _side_by_side(found),
-            text_label(" ".join(filter(None, (found.problem, KEPT_FIRST))), quiet=True, wrap=True),
+            text_label(words, quiet=True, wrap=True),
             row_of(SPRING, self.restore_button, self.cancel_button),
             on=self,
             margins=DIALOG,
@@ -233,13 +254,18 @@ class RestoreDialog(QDialog):
 
 def comparison_rows(found: Comparison) -> Sequence[tuple[str, str, str]]:
     """Bottles, products, specs and shoots, and the last change: of the bar, and of the other."""
-    counted = ("bottles", "products", "specs", "shoots")
     rows = [
-        (word.capitalize(), _count(found.now, word), _count(found.then, word)) for word in counted
+        (words, _count(found.now, counted), _count(found.then, counted))
+        for counted, words in (
+            ("bottles", tr("Bottles")),
+            ("products", tr("Products")),
+            ("specs", tr("Specs")),
+            ("shoots", tr("Shoots")),
+        )
     ]
     before, after = ("" if each is None else last_change(each) for each in (found.now, found.then))
-    heads = ("", "The bar as it is", found.file.name)
-    return [heads, *rows, ("Changed last", before, after)]
+    heads = ("", tr("The bar as it is"), found.file.name)
+    return [heads, *rows, (tr("Changed last"), before, after)]
 
 
 def _count(holds: Holdings | None, word: str) -> str:

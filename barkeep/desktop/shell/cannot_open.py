@@ -16,13 +16,14 @@ from barkeep.desktop.widgets.buttons import accept_by_keys
 from barkeep.errors import UnreadableFile, UserError
 from barkeep.store.address import Location, is_on_a_server
 from barkeep.store.refusals import DamagedBar, NoBarThere, OutOfReach
+from barkeep.translation import tr, tr_noop
 
 if TYPE_CHECKING:
     from barkeep.application.kept_backups import BackupOffered
 
 Role = QMessageBox.ButtonRole
 
-RESTORE = "Restore that backup"
+RESTORE = tr_noop("Restore that backup")
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +47,7 @@ def ask_instead(error: UserError, wanted: Wanted) -> Wanted | None:
             for words, act in _offers(error, offered, wanted)
         ]
         box.setDefaultButton(acts[0][0])
-        box.setEscapeButton(box.addButton("&Quit", Role.RejectRole))
+        box.setEscapeButton(box.addButton(tr("&Quit"), Role.RejectRole))
         box.exec()
         act = next((act for each, act in acts if each is box.clickedButton()), None)
         box.deleteLater()
@@ -80,8 +81,8 @@ def restore_instead(error: UnreadableFile, location: Location) -> None:
 
 def _is_agreed(offered: BackupOffered) -> bool:
     box = _box(offered)
-    restored = box.addButton(RESTORE, Role.AcceptRole)
-    box.setEscapeButton(box.addButton("Cancel", Role.RejectRole))
+    restored = box.addButton(tr(RESTORE), Role.AcceptRole)
+    box.setEscapeButton(box.addButton(tr("Cancel"), Role.RejectRole))
     box.exec()
     is_agreed = box.clickedButton() is restored
     box.deleteLater()
@@ -102,7 +103,7 @@ def _box(error: UserError) -> QMessageBox:
     box.setIcon(QMessageBox.Icon.Warning)
     box.setWindowTitle("barkeep")
     box.setTextFormat(Qt.TextFormat.PlainText)
-    box.setText("This bar cannot be opened")
+    box.setText(tr("This bar cannot be opened"))
     box.setInformativeText(str(error))
     accept_by_keys(box)
     return box
@@ -116,19 +117,19 @@ def _offers(
 
     offers: list[tuple[str, Callable[[], Wanted | None]]] = []
     if isinstance(offered, BackupOffered):
-        offers.append((RESTORE, partial(_restored, offered.backup, wanted)))
+        offers.append((tr(RESTORE), partial(_restored, offered.backup, wanted)))
     if isinstance(error, DamagedBar):
-        offers.append(("&Look it over…", partial(_look_over, error.file)))
+        offers.append((tr("&Look it over…"), partial(_look_over, error.file)))
     if isinstance(error, NoBarThere):
         for each in error.likely:
             shown = Path(each).name.replace("&", "&&")
-            offers.append((f"Open {shown}", partial(Wanted, Path(each))))
-        offers.append(("&Begin a new bar there", partial(_begin_there, error, wanted)))
+            offers.append((tr("Open {bar}", bar=shown), partial(Wanted, Path(each))))
+        offers.append((tr("&Begin a new bar there"), partial(_begin_there, error, wanted)))
     if isinstance(error, OutOfReach):
-        offers.append(("&Try again", partial(Wanted, wanted.location, new=wanted.new)))
-    offers.append(("&Open another bar…", _choose))
+        offers.append((tr("&Try again"), partial(Wanted, wanted.location, new=wanted.new)))
+    offers.append((tr("&Open another bar…"), _choose))
     if _is_on_a_server(wanted):
-        offers.append(("Open one on a &server…", partial(_choose_server, wanted)))
+        offers.append((tr("Open one on a &server…"), partial(_choose_server, wanted)))
     return offers
 
 
@@ -165,7 +166,7 @@ def _put_back(backup: str, location: Location) -> None:
 
 
 def _choose() -> Wanted | None:
-    name, _kind = QFileDialog.getOpenFileName(None, "Open bar", str(paths.data_folder()))
+    name, _kind = QFileDialog.getOpenFileName(None, tr("Open bar"), str(paths.data_folder()))
     return Wanted(Path(name)) if name else None
 
 

@@ -25,16 +25,18 @@ from barkeep.desktop.look.metrics import PAD, TypeSize
 from barkeep.desktop.widgets.buttons import accept_by_keys, button, primary_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
+from barkeep.domain.days import day_said
 from barkeep.errors import UserError
 from barkeep.store.address import At, is_on_a_server
+from barkeep.translation import tr, tr_noop
 
 if TYPE_CHECKING:  # the window is painted before a bar can be opened
     from barkeep.application.bar import Bar
 
-TITLE = "barkeep has a fault"
-WORDS = (
-    "The last step may not have been done; you can go on. If it happens again, send the report "
-    "to whoever looks after barkeep: it says where it happened, and nothing of what is in your bar."
+TITLE = tr_noop("barkeep has a fault")
+WORDS = tr_noop(
+    "The last step may not have been done; you can go on. If it happens again, send the report to "
+    "whoever looks after barkeep: it says where it happened, and nothing of what is in your bar."
 )
 
 
@@ -50,23 +52,23 @@ class CrashDialog(QDialog):
         """What is copied: the details without anything of the bar's."""
         self.safety = text_label("", TypeSize.STRONG, wrap=True)
         self.safety.hide()
-        self.setWindowTitle(TITLE)
+        self.setWindowTitle(tr(TITLE))
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.resize(640, 440)
         self._log = log
         self._details = QPlainTextEdit(details)
         self._details.setReadOnly(True)
-        self._details.setAccessibleName("Details")
+        self._details.setAccessibleName(tr("Details"))
         self._details.setFont(QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont))
         head = row_of(
-            PictureLabel("error", 32, "danger"), wide(text_label(TITLE, TypeSize.SUBTITLE))
+            PictureLabel("error", 32, "danger"), wide(text_label(tr(TITLE), TypeSize.SUBTITLE))
         )
         column_of(
             head,
             self.safety,
-            text_label(WORDS, wrap=True),
+            text_label(tr(WORDS), wrap=True),
             wide(self._details),
-            text_label(f"Written to {log}", TypeSize.CAPTION, quiet=True, wrap=True),
+            text_label(tr("Written to {log}", log=log), TypeSize.CAPTION, quiet=True, wrap=True),
             self._buttons(),
             on=self,
             margins=PAD,
@@ -93,12 +95,12 @@ class CrashDialog(QDialog):
         QGuiApplication.clipboard().setText(self.report)
 
     def _buttons(self) -> QHBoxLayout:
-        close = primary_button("&Go on", self.accept)
+        close = primary_button(tr("&Go on"), self.accept)
         close.setDefault(True)
         close.setFocus()
         return row_of(
-            button("&Copy report", self.copy),
-            button("Open log &folder", self._open_folder),
+            button(tr("&Copy report"), self.copy),
+            button(tr("Open log &folder"), self._open_folder),
             SPRING,
             close,
         )
@@ -216,33 +218,44 @@ def safety_in_words(bar: Bar | None) -> str:
     if bar is None:
         return ""
     try:
-        moved = f"{bar.where} is not the file that was opened."
+        moved = tr("{where} is not the file that was opened.", where=bar.where)
         findings = bar.check() if bar.is_in_place else (moved,)
     except Exception as error:  # whatever it was that went wrong may do so again
-        return f"Whether your bar is safe could not be checked ({type(error).__name__})."
-    if findings:
-        return (
-            "Your bar was checked just now, and something is wrong with it. Back it up before "
-            f"anything else. {' '.join(findings)}"
+        return tr(
+            "Whether your bar is safe could not be checked ({error}).", error=type(error).__name__
         )
-    kept = "database" if is_on_a_server(bar.at) else "file"
-    return f"Your bar was checked just now: its {kept} is sound, and all that was saved is in it."
+    if findings:
+        return tr(
+            "Your bar was checked just now, and something is wrong with it. Back it up before "
+            "anything else. {findings}",
+            findings=" ".join(findings),
+        )
+    if is_on_a_server(bar.at):
+        return tr(
+            "Your bar was checked just now: its database is sound, and all that was saved is in it."
+        )
+    return tr("Your bar was checked just now: its file is sound, and all that was saved is in it.")
 
 
 def last_end_in_words(opened: datetime, log: Path, bar: At) -> str:
     """What is told at the start after a window over a bar that was never closed."""
-    checked = "The file was checked as it was opened now, and is sound: all that was saved is in it"
+    checked = tr(
+        "The file was checked as it was opened now, and is sound: all that was saved is in it"
+    )
     if is_on_a_server(bar):
-        checked = "All that was saved is on the server; Bar ▸ Check this bar looks it over"
+        checked = tr("All that was saved is on the server; Bar ▸ Check this bar looks it over")
     stacks = log.with_suffix(".stack")
-    said = (
-        f"The window that was opened on {opened:%Y-%m-%d at %H:%M} was not closed but ended, as "
-        f"by a crash or a power cut. {checked}."
+    said = tr(
+        "The window that was opened on {day} at {time} was not closed but ended, as by "
+        "a crash or a power cut. {checked}.",
+        day=day_said(opened.date()),
+        time=f"{opened:%H:%M}",
+        checked=checked,
     )
     with suppress(OSError):
         found = stacks.stat()
         if found.st_size and found.st_mtime >= opened.timestamp():
-            said += f" Where it happened is in {stacks}."
+            said += " " + tr("Where it happened is in {stacks}.", stacks=stacks)
     return said
 
 

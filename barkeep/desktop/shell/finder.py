@@ -38,11 +38,12 @@ from PySide6.QtWidgets import (
 
 from barkeep.application.by_name import ByName, Sort, Thing
 from barkeep.desktop.look.icons import pixmap
+from barkeep.desktop.look.language import in_english
 from barkeep.desktop.look.metrics import HALF, PAD, RADIUS, UNIT, TypeSize, font_of, scaled
 from barkeep.desktop.look.tones import Tones, blend, current_tones
 from barkeep.desktop.screens.name_completion import family_of
 from barkeep.desktop.screens.screen import Screen, ScreenContext
-from barkeep.desktop.shell.help import words_of
+from barkeep.desktop.shell.help import bare, words_of
 from barkeep.desktop.shell.menus import WindowActions
 from barkeep.desktop.shell.navigation import Page
 from barkeep.desktop.widgets.buttons import held_for
@@ -53,6 +54,7 @@ from barkeep.desktop.widgets.notices import announce
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.days import day_said
+from barkeep.translation import tr, tr_noop
 
 WIDTH, LINE_X, LAMP = 560, 28, 9
 LATELY, MOST_LATELY = "finder/lately", 8
@@ -70,8 +72,9 @@ SHOWN_ON: Mapping[Sort, str] = {
     "ingredient": "stand-ins",
 }
 """The page that each sort of thing is shown on."""
-AT_FIRST = "Type some of a name. Used lately, then every command:"
-CANNOT = "It cannot be done just now"
+STATES = {"open": tr_noop("open"), "sealed": tr_noop("sealed"), "empty": tr_noop("empty")}
+AT_FIRST = tr_noop("Type some of a name. Used lately, then every command:")
+CANNOT = tr_noop("It cannot be done just now")
 _NOWHERE = QModelIndex()
 
 
@@ -127,8 +130,8 @@ class Finder(QFrame):
         self._building = QTimer(self, interval=0)
         self._building.timeout.connect(self._build_next)
         self.field = QLineEdit()
-        self.field.setPlaceholderText("A command, drink, bottle, ingredient or shoot…")
-        self.field.setAccessibleName("Find anything")
+        self.field.setPlaceholderText(tr("A command, drink, bottle, ingredient or shoot…"))
+        self.field.setAccessibleName(tr("Find anything"))
         self.said = text_label("", TypeSize.CAPTION, wrap=True)
         self.stops = _Stops(self)
         self.list = QListView()
@@ -235,10 +238,10 @@ class Finder(QFrame):
         found = self._by_name.found(text, self._lately())
         if found or not text.strip():
             self.stops.show(list(filter(None, map(self._stop, found))))
-            self._say(AT_FIRST if not text.strip() else _how_many(len(found)))
+            self._say(tr(AT_FIRST) if not text.strip() else _how_many(len(found)))
         else:
             self.stops.show(list(self._offers(text.strip())))
-            self._say(f"Nothing is called “{text.strip()}”. You may:")
+            self._say(tr("Nothing is called “{name}”. You may:", name=text.strip()))
         if self.stops.rows:
             self._light(0)
 
@@ -269,29 +272,37 @@ class Finder(QFrame):
 
     def _all_commands(self) -> Iterator[tuple[str, Stop]]:
         actions, pages = self._window.actions_, self._window.pages_to_find()
-        led = dict.fromkeys(actions.themes.values(), ("Theme: ", "View"))
-        led |= dict.fromkeys(actions.text_sizes.values(), ("Text size: ", "View"))
+        led = {
+            action: before
+            for before, several in (
+                (tr_noop("Theme: "), actions.themes),
+                (tr_noop("Text size: "), actions.text_sizes),
+                (tr_noop("Language: "), actions.languages),
+            )
+            for action in several.values()
+        }
         for action in actions.all:
             if action.isVisible() and action is not actions.find_anything:
-                before, menu = led.get(action, ("", ""))
-                yield self._command("", action, before=before, beside=menu, act=action.trigger)
+                before = led.get(action, "")
+                beside = tr("View") if before else ""
+                yield self._command("", action, before=before, beside=beside, act=action.trigger)
         for page in pages:
             screen = self._window.built(page.key)
             for action in () if screen is None else screen.bar_actions:
                 if not action.isSeparator() and action.isVisible():
                     act = partial(self._do_there, page.key, action)
-                    beside = page.title.replace("&", "")
+                    beside = tr(page.title).replace("&", "")
                     yield self._command(page.key, action, beside=beside, act=act)
 
     @staticmethod
     def _command(
         page: str, action: QAction, *, before: str = "", beside: str, act: Callable[[], object]
     ) -> tuple[str, Stop]:
-        words = words_of(action)
+        words, english = words_of(action), _english(action)
+        name = tr(before) + words if before else words
         unless = "" if action.isEnabled() else _reason(action)
-        also = (words,) if before else ()
-        name, identity = before + words, f"{page}/{before}{words}"
-        thing = Thing("command", name, identity, also=also, unless=unless)
+        also = tuple(each for each in dict.fromkeys((words, english)) if each != name)
+        thing = Thing("command", name, f"{page}/{before}{english}", also=also, unless=unless)
         keys = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
         return thing.key, Stop(thing, unless or beside, act, keys)
 
@@ -309,15 +320,18 @@ class Finder(QFrame):
     def _offers(self, text: str) -> Iterator[Stop]:
         """What may be done with a name that nothing has."""
         window = self._window
-        for page, words in (("specs", "Search the specs for"), ("bottles", "Search bottles for")):
+        for page, words in (
+            ("specs", tr("Search the specs for “{text}”", text=text)),
+            ("bottles", tr("Search bottles for “{text}”", text=text)),
+        ):
 
             def search(key: str = page) -> None:
                 window.arrive(key).search_for(text)
 
-            yield Stop(Thing("command", f"{words} “{text}”", f"search/{page}"), "", search)
+            yield Stop(Thing("command", words, f"search/{page}"), "", search)
         add = self._commands.get("command:bottles/Add bottle")
         if add is not None:
-            named = Thing("command", "Add a bottle", "offer/add", unless=add.thing.unless)
+            named = Thing("command", tr("Add a bottle"), "offer/add", unless=add.thing.unless)
             yield Stop(named, add.beside, add.act, add.keys)
 
     # What was used lately
@@ -337,7 +351,7 @@ class Finder(QFrame):
 
     def _prepare(self) -> None:
         self.list.setModel(self.stops)
-        self.list.setAccessibleName("Found")
+        self.list.setAccessibleName(tr("Found"))
         self.list.setItemDelegate(StopDelegate(self.list))
         self.list.setFrameShape(QFrame.Shape.NoFrame)
         self.list.setFocusPolicy(Qt.FocusPolicy.NoFocus)
@@ -473,25 +487,32 @@ def _beside(thing: Thing, snapshot: Snapshot) -> str:
             bottle = snapshot.bottle_by_id[int(str(thing.identity))]
             left = quantity(bottle.level.amount, bottle.product.unit)
             state = bottle.level.state
-            sort = "bottle" if bottle.product.unit == "ml" else "pantry"
-            return f"{sort}, {state}" if state == "empty" else f"{sort}, {state}, {left}"
+            sort = tr("bottle") if bottle.product.unit == "ml" else tr("pantry")
+            told = f"{sort}, {tr(STATES[state])}"
+            return told if state == "empty" else f"{told}, {left}"
         case "shoot":
             shoot = next(each for each in snapshot.shoots if each.id == thing.identity)
-            return f"shoot, {day_said(shoot.on)}"
+            return tr("shoot, {day}", day=day_said(shoot.on))
         case "drink":
             spec = next(each for each in snapshot.all_specs if each.name == thing.identity)
-            return "classic" if spec.classic else "your own spec"
+            return tr("classic") if spec.classic else tr("your own spec")
     family = family_of(str(thing.identity), snapshot.knowledge.tree)
-    return f"ingredient, {family}" if family else "ingredient"
+    return tr("ingredient, {family}", family=family) if family else tr("ingredient")
+
+
+def _english(action: QAction) -> str:
+    """What a command is called in English: it is remembered, and found, by that as well."""
+    said = action.text()
+    return bare(in_english(said) if in_english(said) != said else in_english(words_of(action)))
 
 
 def _reason(action: QAction) -> str:
-    said = held_for(action) or str(action.property("unless") or "") or CANNOT
+    said = held_for(action) or str(action.property("unless") or "") or tr(CANNOT)
     return said.rstrip(".")
 
 
 def _how_many(many: int) -> str:
-    return "1 found" if many == 1 else f"{many} found"
+    return tr("1 found") if many == 1 else tr("{many} found", many=many)
 
 
 _STEPS: Mapping[int, int] = {

@@ -19,29 +19,33 @@ from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.screen import Screen, ScreenContext
 from barkeep.desktop.widgets.buttons import accept_by_keys
 from barkeep.domain.bar.changes import EVERYTHING
+from barkeep.domain.days import day_said
+from barkeep.translation import tr, tr_noop
 
 EVERY_MS = 1000
 RESTS = 20
 """A server that does not answer holds the window, and is asked again after so many times that."""
-GONE = (
+GONE = tr_noop(
     "{file} is gone: it was deleted, moved or renamed. What is shown was read before that, and "
     "nothing can be written to it."
 )
-REPLACED = (
+REPLACED = tr_noop(
     "Another file lies in the place of {file} since it was opened. What is shown is still the bar "
     "that was opened, and nothing can be written to it."
 )
-AWAY = (
+AWAY = tr_noop(
     "{file} cannot be reached just now. What is shown was read before that, and nothing can be "
     "written to it until it is; barkeep goes on trying by itself."
 )
-RESTORED = "{file} was put back to an older state, which is what is shown now. {newest}"
-FOREIGN = (
+RESTORED = tr_noop("{file} was put back to an older state, which is what is shown now. {newest}")
+FOREIGN = tr_noop(
     "Something other than barkeep changed {file}: another program, or damage. What stands there "
     "now is shown; look at what it is before you go on."
 )
-LOOK_OVER = "Check this bar…"
-WHAT_NOW = "What can be done…"
+BACK_IN_REACH = tr_noop("{file} can be reached again.")
+BACK = tr_noop("{file} is back, as it was opened.")
+LOOK_OVER = tr_noop("Check this bar…")
+WHAT_NOW = tr_noop("What can be done…")
 
 
 class Following(QObject):
@@ -92,22 +96,22 @@ class Following(QObject):
     def _tell(self, now: Followed) -> None:
         before, self._last = self._last, now if now in ("gone", "replaced", "away") else "same"
         if now == "restored":
-            self._say(RESTORED.format(file=self._file, newest=self._newest()), "", None)
+            self._say(tr(RESTORED, file=self._file, newest=self._newest()), "", None)
         elif now == "foreign":
-            self._say(FOREIGN.format(file=self._file), LOOK_OVER, self._check)
+            self._say(tr(FOREIGN, file=self._file), tr(LOOK_OVER), self._check)
         elif self._last == before:
             return
         elif self._last == "same":
             self._say_saved(True)
-            how = "can be reached again" if before == "away" else "is back, as it was opened"
-            self._say(f"{self._file} {how}.", "", None)
+            words = BACK_IN_REACH if before == "away" else BACK
+            self._say(tr(words, file=self._file), "", None)
         elif now == "away":
             self._say_saved(False)
-            self._say(AWAY.format(file=self._file), "", None)
+            self._say(tr(AWAY, file=self._file), "", None)
         else:
             self._say_saved(False)
             words = GONE if now == "gone" else REPLACED
-            self._say(words.format(file=self._file), WHAT_NOW, partial(self.ask, now))
+            self._say(tr(words, file=self._file), tr(WHAT_NOW), partial(self.ask, now))
 
     def ask(self, what: Followed) -> None:
         """Offer what can be done about a file that is gone or replaced."""
@@ -115,15 +119,15 @@ class Following(QObject):
         box.setIcon(QMessageBox.Icon.Warning)
         box.setWindowTitle("barkeep")
         box.setTextFormat(Qt.TextFormat.PlainText)
-        box.setText((GONE if what == "gone" else REPLACED).format(file=self._file))
+        box.setText(tr(GONE if what == "gone" else REPLACED, file=self._file))
         role = QMessageBox.ButtonRole.ActionRole
         ways: dict[object, Callable[[], object]] = {}
         if what == "gone":
-            ways[box.addButton("&Write it there again", role)] = self.put_back
+            ways[box.addButton(tr("&Write it there again"), role)] = self.put_back
         else:
-            ways[box.addButton("&Show the new one", role)] = self.show_new
-        ways[box.addButton("Save what is shown &elsewhere…", role)] = self.save_elsewhere
-        leave = box.addButton("&Go on looking", QMessageBox.ButtonRole.RejectRole)
+            ways[box.addButton(tr("&Show the new one"), role)] = self.show_new
+        ways[box.addButton(tr("Save what is shown &elsewhere…"), role)] = self.save_elsewhere
+        leave = box.addButton(tr("&Go on looking"), QMessageBox.ButtonRole.RejectRole)
         box.setDefaultButton(leave)
         box.setEscapeButton(leave)
         accept_by_keys(box)
@@ -134,22 +138,24 @@ class Following(QObject):
 
     def put_back(self) -> None:
         """Write the bar that is shown where its file was."""
-        done = f"The bar is in {self._file} again, with everything that is shown"
+        done = tr("The bar is in {file} again, with everything that is shown", file=self._file)
         self._do(self._context.bar.put_back, done)
 
     def show_new(self) -> None:
         """Show the bar that lies there now."""
-        self._do(self._context.bar.open_again, f"{self._file} was opened anew")
+        self._do(self._context.bar.open_again, tr("{file} was opened anew", file=self._file))
 
     def save_elsewhere(self) -> None:
         """Copy the bar that is shown to another file."""
         offered = self._context.bar.offered(" saved.barkeep")
-        name, _kind = QFileDialog.getSaveFileName(self._parent, "Save what is shown", str(offered))
+        name, _kind = QFileDialog.getSaveFileName(
+            self._parent, tr("Save what is shown"), str(offered)
+        )
         if name:
             run_operation(
                 self._parent,
                 lambda: self._context.bar.back_up(Path(name)),
-                lambda path: self._context.toast.say(f"What is shown is in {path}"),
+                lambda path: self._context.toast.say(tr("What is shown is in {path}", path=path)),
                 self._context.refuse,
             )
 
@@ -173,8 +179,13 @@ class Following(QObject):
     def _newest(self) -> str:
         found = self._context.bar.newest_step()
         if found is None:
-            return "Nothing was done to it that can be undone."
-        return f"What was done last in it is “{found.label}”, on {found.at:%Y-%m-%d at %H:%M}."
+            return tr("Nothing was done to it that can be undone.")
+        return tr(
+            "What was done last in it is “{label}”, on {day} at {time}.",
+            label=found.label,
+            day=day_said(found.at.date()),
+            time=f"{found.at:%H:%M}",
+        )
 
     def _say(self, words: str, act: str, on_act: Callable[[], object] | None) -> None:
         self._current().banner.say(words, "warning", act, on_act)

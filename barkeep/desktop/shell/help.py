@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt
@@ -25,9 +24,10 @@ from barkeep.desktop.shell.faults import versions
 from barkeep.desktop.widgets.buttons import accept_by_keys, button, primary_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import SPRING, at_top, column_of, row_of, wide
+from barkeep.translation import tr, tr_noop
 
-WORDS = "What is in the bar, what it makes tonight, what stands in, and what to buy next."
-QT_WORDS = (
+WORDS = tr_noop("What is in the bar, what it makes tonight, what stands in, and what to buy next.")
+QT_WORDS = tr_noop(
     "Drawn with Qt for Python, which is free software under the LGPL version 3: its libraries are "
     "files of their own, and may be replaced."
 )
@@ -39,15 +39,15 @@ class AboutDialog(QDialog):
     def __init__(self, where: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         accept_by_keys(self)
-        self.setWindowTitle("About barkeep")
+        self.setWindowTitle(tr("About barkeep"))
         self._places = (
-            ("Bar", where),
-            ("Window and log", paths.state_folder()),
-            ("Settings", paths.config_folder()),
+            (tr("Bar"), where),
+            (tr("Window and log"), paths.state_folder()),
+            (tr("Settings"), paths.config_folder()),
         )
         column_of(
             self._head(),
-            text_label(QT_WORDS, quiet=True, wrap=True),
+            text_label(tr(QT_WORDS), quiet=True, wrap=True),
             self._facts(),
             self._buttons(),
             on=self,
@@ -67,12 +67,12 @@ class AboutDialog(QDialog):
 
     def show_licences(self) -> None:
         """Show barkeep's own licence, then those of what it is built on."""
-        TextDialog("Licences", licences_as_markdown(), self).open()
+        TextDialog(tr("Licences"), licences_as_markdown(), self).open()
 
     def _head(self) -> QHBoxLayout:
         words = column_of(
             text_label(f"barkeep {__version__}", TypeSize.TITLE),
-            text_label(WORDS, wrap=True),
+            text_label(tr(WORDS), wrap=True),
             gap=None,
         )
         return row_of(at_top(PictureLabel("barkeep", 64)), wide(words), gap=PAD)
@@ -82,7 +82,7 @@ class AboutDialog(QDialog):
         grid.setHorizontalSpacing(PAD)
         grid.setVerticalSpacing(UNIT)
         grid.setColumnStretch(1, 1)
-        rows = [("Versions", ", ".join(versions().splitlines()))]
+        rows = [(tr("Versions"), ", ".join(versions().splitlines()))]
         rows += [(name, str(path)) for name, path in self._places]
         for number, (name, text) in enumerate(rows):
             shown = text_label(text.replace("/", "/\u200b"), wrap=True)
@@ -91,12 +91,12 @@ class AboutDialog(QDialog):
         return grid
 
     def _buttons(self) -> QHBoxLayout:
-        close = primary_button("C&lose", self.accept)
+        close = primary_button(tr("C&lose"), self.accept)
         close.setDefault(True)
         return row_of(
-            button("&Copy details", self.copy),
-            button("&Licences…", self.show_licences),
-            button("About &Qt", QApplication.aboutQt),
+            button(tr("&Copy details"), self.copy),
+            button(tr("&Licences…"), self.show_licences),
+            button(tr("About &Qt"), QApplication.aboutQt),
             SPRING,
             close,
         )
@@ -125,7 +125,7 @@ def licences_as_markdown() -> str:
     from barkeep.documents.help.pages import markdown_table
 
     rows = [(each.name, each.version, each.licence) for each in packages()]
-    listed = markdown_table(("built on", "version", "under"), rows) if rows else ""
+    listed = markdown_table((tr("built on"), tr("version"), tr("under")), rows) if rows else ""
     parts = [f"## {name}\n\n```\n{text}\n```" for name, text in texts()]
     return "\n\n".join((parts[0], listed, *parts[1:]))
 
@@ -136,7 +136,7 @@ def changes_as_markdown() -> str:
 
 
 def _only_close(dialog: QDialog) -> QHBoxLayout:
-    close = primary_button("C&lose", dialog.accept)
+    close = primary_button(tr("C&lose"), dialog.accept)
     close.setDefault(True)
     return row_of(SPRING, close)
 
@@ -152,7 +152,7 @@ def rows_of(actions: Sequence[QAction]) -> tuple[tuple[str, str], ...]:
 def keys_of(action: QAction) -> str:
     """An action's shortcuts as this platform writes them."""
     native = QKeySequence.SequenceFormat.NativeText
-    return " or ".join(each.toString(native) for each in action.shortcuts())
+    return f" {tr('or')} ".join(each.toString(native) for each in action.shortcuts())
 
 
 class ShortcutsDialog(QDialog):
@@ -161,7 +161,7 @@ class ShortcutsDialog(QDialog):
     def __init__(self, groups: Sequence[Group], parent: QWidget | None = None) -> None:
         super().__init__(parent)
         accept_by_keys(self)
-        self.setWindowTitle("Keyboard shortcuts")
+        self.setWindowTitle(tr("Keyboard shortcuts"))
         self.resize(dialog_width(460), 560)
         page = QWidget()
         grid = QGridLayout(page)
@@ -175,7 +175,7 @@ class ShortcutsDialog(QDialog):
         area = QScrollArea()
         area.setWidgetResizable(True)
         area.setFrameShape(QFrame.Shape.NoFrame)
-        area.setAccessibleName("Keyboard shortcuts")
+        area.setAccessibleName(tr("Keyboard shortcuts"))
         area.setWidget(page)
         column_of(wide(area), _only_close(self), on=self, margins=(WIDE, PAD, PAD, PAD), gap=PAD)
 
@@ -194,6 +194,12 @@ def _add_group(grid: QGridLayout, heading: str, rows: Sequence[tuple[str, str]])
 
 def words_of(action: QAction) -> str:
     """The menu text without mnemonic and ellipsis, and without what undo would undo."""
-    text = action.text().replace("&&", "\0").replace("&", "").replace("\0", "&")
-    text = text.partition("\t")[0].rstrip("…")
-    return re.sub(r"^(Undo|Redo): .*", r"\1", text).lstrip("0123456789 ")
+    text = bare(action.text())
+    steps = (tr("Undo"), tr("Redo"))
+    return next((each for each in steps if text.startswith(f"{each}: ")), text)
+
+
+def bare(text: str) -> str:
+    """The text of a menu without mnemonic, ellipsis and number."""
+    plain = text.replace("&&", "\0").replace("&", "").replace("\0", "&")
+    return plain.partition("\t")[0].rstrip("…").lstrip("0123456789 ")

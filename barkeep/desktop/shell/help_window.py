@@ -34,11 +34,12 @@ from barkeep.desktop.widgets.type_ahead import type_to_rows
 from barkeep.documents.help.glossary import FIRST_PAGE, slug
 from barkeep.documents.help.pages import parted, shipped_help
 from barkeep.documents.help.searching import look_up
+from barkeep.translation import tr, tr_noop
 
 SIZE = QSize(900, 620)
 CONTENTS_WIDTH = 250
 PLACE = Qt.ItemDataRole.UserRole
-NOTHING = "Nothing in the help has these words"
+NOTHING = tr_noop("Nothing in the help has these words")
 
 
 class HelpWindow(QWidget):
@@ -47,15 +48,15 @@ class HelpWindow(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent, Qt.WindowType.Window)
         self.setAttribute(Qt.WidgetAttribute.WA_QuitOnClose, False)
-        self.setWindowTitle("Help – barkeep")
+        self.setWindowTitle(tr("Help – barkeep"))
         self._been: list[str] = []
         self._at = -1
-        self.search = SearchField("Search the help…")
+        self.search = SearchField(tr("Search the help…"))
         self.contents = QListWidget()
         type_to_rows(self.contents)
         self.page = _Page()
-        self.back_button = button("&Back", lambda: self._walk(-1))
-        self.on_button = button("F&orward", lambda: self._walk(1))
+        self.back_button = button(tr("&Back"), lambda: self._walk(-1))
+        self.on_button = button(tr("F&orward"), lambda: self._walk(1))
         self._lay_out()
         self._connect()
         self._list_pages()
@@ -93,10 +94,10 @@ class HelpWindow(QWidget):
         page = shipped_help().pages[key]
         self.page.read(page.text, page.title)
         self.page.show_heading(heading)
-        self.setWindowTitle(f"{page.title} – help – barkeep")
-        offer(self.back_button, "" if self._at > 0 else "This is where you began")
+        self.setWindowTitle(tr("{title} – help – barkeep", title=page.title))
+        offer(self.back_button, "" if self._at > 0 else tr("This is where you began"))
         is_last = self._at == len(self._been) - 1
-        offer(self.on_button, "This is the last page you went to" if is_last else "")
+        offer(self.on_button, tr("This is the last page you went to") if is_last else "")
         self._mark(key)
 
     def _mark(self, key: str) -> None:
@@ -122,7 +123,7 @@ class HelpWindow(QWidget):
         else:
             self.contents.clear()
             found = look_up(words)
-            self._add_heading(f"{len(found)} found" if found else NOTHING)
+            self._add_heading(tr("{number} found", number=len(found)) if found else tr(NOTHING))
             for each in found:
                 heading = each.section.heading
                 shown = f"{each.page.title}:\n{heading}" if heading else each.page.title
@@ -159,7 +160,7 @@ class HelpWindow(QWidget):
         self.go(link.toString())
 
     def _lay_out(self) -> None:
-        self.contents.setAccessibleName("Pages of the help")
+        self.contents.setAccessibleName(tr("Pages of the help"))
         self.contents.setWordWrap(True)
         self.contents.setSpacing(2)
         beside = QWidget()
@@ -170,7 +171,7 @@ class HelpWindow(QWidget):
         splitter.addWidget(self.page)
         splitter.setStretchFactor(1, 1)
         splitter.setSizes([scaled(CONTENTS_WIDTH), SIZE.width()])
-        close = button("C&lose", self.close)
+        close = button(tr("C&lose"), self.close)
         ways = row_of(self.back_button, self.on_button, SPRING, close, gap=UNIT)
         column_of(wide(splitter), ways, on=self, margins=PAD, gap=UNIT)
 

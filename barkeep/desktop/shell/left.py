@@ -9,6 +9,7 @@ from pathlib import Path
 from barkeep.application.bar import Bar
 from barkeep.desktop.screens.kept import COUNT, LIST, LOG, KeptTyping, when_left
 from barkeep.domain.phrases import counted
+from barkeep.translation import tr
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,15 +34,25 @@ def _left(kept: KeptTyping, bar: Bar) -> Iterator[Left]:
             when = when_left(values or {})
             if name == COUNT and values is not None:
                 bottles = counted(len(values["counts"]), "bottle")
-                said = f"{bottles} counted on {when} and not written down yet."
-                yield Left(name, "bottles", said, "Go on counting")
+                said = tr(
+                    "{bottles} counted on {when} and not written down yet.",
+                    bottles=bottles,
+                    when=when,
+                )
+                yield Left(name, "bottles", said, tr("Go on counting"))
             elif name == LIST and values is not None and values["text"].strip():
-                said = f"A list of bottles was left on {when} and is not on the shelf yet."
-                yield Left(name, "bottle-list", said, "Go on with the list")
+                said = tr(
+                    "A list of bottles was left on {when} and is not on the shelf yet.", when=when
+                )
+                yield Left(name, "bottle-list", said, tr("Go on with the list"))
             elif name.startswith(LOG):
                 shoot = bar.snapshot.shoot_by_id.get(int(name.removeprefix(LOG)))
                 if shoot is not None and shoot.log is None:
-                    said = f"The log of {shoot.theme} was begun on {when} and is not written yet."
-                    yield Left(name, "shoots", said, "Go on with the log")
+                    said = tr(
+                        "The log of {theme} was begun on {when} and is not written yet.",
+                        theme=shoot.theme,
+                        when=when,
+                    )
+                    yield Left(name, "shoots", said, tr("Go on with the log"))
         except (KeyError, TypeError, ValueError):  # somebody else has written it
             continue

@@ -28,6 +28,7 @@ from barkeep.desktop.shell.faults import CrashDialog, Faults, last_end_in_words,
 from barkeep.desktop.shell.opening import GarbageOnThisThread, OpeningWindow, ended_by_signals
 from barkeep.errors import BarkeepError, UnreadableFile, UserError
 from barkeep.store.address import At, Location, without_secrets
+from barkeep.translation import tr
 
 if TYPE_CHECKING:
     from barkeep.application.bar import Bar
@@ -388,7 +389,7 @@ class Desktop(QObject):
     def _say_why_not(self, error: Exception) -> None:
         """Say why no bar at all can be shown; there is nothing to choose then."""
         told = str(error) if isinstance(error, BarkeepError) else self._fault_in_words(error)
-        box = QMessageBox(QMessageBox.Icon.Critical, "barkeep", "barkeep cannot start")
+        box = QMessageBox(QMessageBox.Icon.Critical, "barkeep", tr("barkeep cannot start"))
         box.setInformativeText(told)
         box.exec()
         box.deleteLater()
@@ -401,7 +402,11 @@ class Desktop(QObject):
     def _fault_in_words(self, error: Exception) -> str:
         self.faults.write_down(error)
         kind = type(error).__name__
-        return f"barkeep met a fault ({kind}), which is written in {self.faults.log}."
+        return tr(
+            "barkeep met a fault ({kind}), which is written in {log}.",
+            kind=kind,
+            log=self.faults.log,
+        )
 
     def _show_fault(self, details: str, report: str) -> None:
         if self._crash is not None:

@@ -45,6 +45,7 @@ from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.errors import UserError
 from barkeep.store.address import Location, is_on_a_server
 from barkeep.store.refusals import DamagedBar
+from barkeep.translation import tr, tr_noop
 
 if TYPE_CHECKING:
     from barkeep.application.imports import NamedText
@@ -54,13 +55,13 @@ NARROW_BELOW = 1100
 """The width, in device-independent pixels, under which the navigation shows lamps only."""
 PAGE, VERSION = "window/page", "window/version"
 
-BARS = "Bars (*.barkeep);;All files (*)"
-LISTS = "Lists of bottles (*.csv);;All files (*)"
-WHOLE = "Documents of a whole bar (*.json);;All files (*)"
-CLIPBOARD = "What was pasted"
-GO_BACK = "Back to the bar as it is (F4)"
-SAMPLE = "This is a copy of the sample bar to look around in: nothing you do here is kept."
-GO_HOME = "Go to your own bar"
+BARS = tr_noop("Bars (*.barkeep);;All files (*)")
+LISTS = tr_noop("Lists of bottles (*.csv);;All files (*)")
+WHOLE = tr_noop("Documents of a whole bar (*.json);;All files (*)")
+CLIPBOARD = tr_noop("What was pasted")
+GO_BACK = tr_noop("Back to the bar as it is (F4)")
+SAMPLE = tr_noop("This is a copy of the sample bar to look around in: nothing you do here is kept.")
+GO_HOME = tr_noop("Go to your own bar")
 
 
 @dataclass(frozen=True, slots=True)
@@ -162,7 +163,7 @@ class MainWindow(QMainWindow):
         self.of_sample = Banner(closable=False)
         """Says over every page that this is a copy of the sample bar, to look around in."""
         if self.hooks.go_home is not None:
-            self.of_sample.say(SAMPLE, "info", GO_HOME, self.hooks.go_home)
+            self.of_sample.say(tr(SAMPLE), "info", tr(GO_HOME), self.hooks.go_home)
         self._host = self._centre()
         self.setCentralWidget(self._host)
         self.toast = Toast(self._host)
@@ -247,7 +248,7 @@ class MainWindow(QMainWindow):
     def find_next(self, by: int) -> None:
         """Go to the next row that is found, or with -1 to the one before; or say there is none."""
         if not self.current.find_next(by):
-            self.toast.say("There is no other row to go to")
+            self.toast.say(tr("There is no other row to go to"))
 
     def find_anything(self) -> None:
         """Find a command or a thing by its name."""
@@ -259,11 +260,11 @@ class MainWindow(QMainWindow):
 
     def undo(self, named: Step | None = None) -> None:
         """Take back the change that the menu names, or another that is named, and say which."""
-        self._step(partial(self.bar.undo, named or self._undoes), "Undone")
+        self._step(partial(self.bar.undo, named or self._undoes), tr("Undone"))
 
     def redo(self) -> None:
         """Do the change again that the menu names, and say which."""
-        self._step(partial(self.bar.redo, self._redoes), "Done again")
+        self._step(partial(self.bar.redo, self._redoes), tr("Done again"))
 
     def read_again(self) -> None:
         """Read what another program may have written, and ask the shown page again."""
@@ -271,17 +272,17 @@ class MainWindow(QMainWindow):
         def read(others_wrote: bool) -> None:
             self.current.clear_refusal()
             if others_wrote:
-                self.toast.say("What another program wrote was read")
+                self.toast.say(tr("What another program wrote was read"))
             else:
                 self.current.notice(EVERYTHING)
-                self.toast.say("Read again: nobody else has changed the bar")
+                self.toast.say(tr("Read again: nobody else has changed the bar"))
 
         run_operation(self, self.bar.refresh, read, self.refuse)
 
     def reset_columns(self) -> None:
         """Lay the shown page's columns out as they were at first."""
         self.current.reset_columns()
-        self.toast.say("The columns are as they were at first")
+        self.toast.say(tr("The columns are as they were at first"))
 
     def choose_theme(self, choice: str) -> None:
         """Show another theme."""
@@ -293,7 +294,7 @@ class MainWindow(QMainWindow):
     def new_bar(self) -> None:
         """Begin a bar in a new file."""
         folder = str(paths.data_folder() / "bar.barkeep")
-        name, _kind = QFileDialog.getSaveFileName(self, "New bar", folder, BARS)
+        name, _kind = QFileDialog.getSaveFileName(self, tr("New bar"), folder, tr(BARS))
         if name:
             path = Path(name)
             named = path if path.suffix else path.with_suffix(".barkeep")
@@ -302,7 +303,7 @@ class MainWindow(QMainWindow):
     def open_bar(self) -> None:
         """Show the bar in another file."""
         folder = str(self.bar.offered("").parent)
-        name, _kind = QFileDialog.getOpenFileName(self, "Open bar", folder, BARS)
+        name, _kind = QFileDialog.getOpenFileName(self, tr("Open bar"), folder, tr(BARS))
         if name:
             self._show_in_place(self.hooks.open_bar, Path(name))
 
@@ -323,21 +324,23 @@ class MainWindow(QMainWindow):
 
     def import_files(self) -> None:
         """Take in lists of bottles."""
-        self._choose_and_import("Import bottles", LISTS)
+        self._choose_and_import(tr("Import bottles"), tr(LISTS))
 
     def import_specs(self) -> None:
         """Take in documents of specs."""
         from barkeep.documents.specs.files import SUFFIXES  # every reader of documents
 
         documents = " ".join(f"*{suffix}" for suffix in SUFFIXES)
-        self._choose_and_import("Import specs", f"Specs ({documents});;All files (*)")
+        self._choose_and_import(
+            tr("Import specs"), tr("Specs ({documents});;All files (*)", documents=documents)
+        )
 
     def copy_rows(self, *, as_csv: bool = False) -> None:
         """Put the chosen rows of the shown page on the clipboard, and say how many."""
         keys = self.current.list_keys
         many = 0 if keys is None else keys.copy_rows_as_csv() if as_csv else keys.copy_rows()
-        rows = "1 row is" if many == 1 else f"{many} rows are"
-        self.toast.say(f"{rows} copied" if many else "No row is chosen to be copied")
+        rows = tr("1 row is copied") if many == 1 else tr("{many} rows are copied", many=many)
+        self.toast.say(rows if many else tr("No row is chosen to be copied"))
 
     def paste(self) -> None:
         """Take in what is on the clipboard: files, or the text of a document."""
@@ -349,9 +352,9 @@ class MainWindow(QMainWindow):
         elif found.text().strip() and hooks.import_texts is not None:
             from barkeep.application.imports import NamedText
 
-            hooks.import_texts(self.context, [NamedText(CLIPBOARD, found.text())], self)
+            hooks.import_texts(self.context, [NamedText(tr(CLIPBOARD), found.text())], self)
         else:
-            self.toast.say("There is no text to paste")
+            self.toast.say(tr("There is no text to paste"))
 
     def publish(self) -> None:
         """Print or publish specs and labels, those ticked that are chosen on the shown page."""
@@ -365,7 +368,7 @@ class MainWindow(QMainWindow):
 
         bar = self.bar
         self._write(
-            _Written("Export bottles", LISTS, "All bottles are written to {file}"),
+            _Written(tr("Export bottles"), tr(LISTS), tr("All bottles are written to {file}")),
             bar.offered("").with_name("bottles.csv"),
             lambda path: bar.write_file(path, list_of_bottles(bar.snapshot)),
         )
@@ -374,7 +377,7 @@ class MainWindow(QMainWindow):
         """Write the whole bar to one document, which a restore takes back."""
         bar = self.bar
         self._write(
-            _Written("Export everything", WHOLE, "The whole bar is written to {file}"),
+            _Written(tr("Export everything"), tr(WHOLE), tr("The whole bar is written to {file}")),
             bar.offered(".json"),
             lambda path: bar.write_file(path, bar.backups.everything()),
         )
@@ -408,12 +411,12 @@ class MainWindow(QMainWindow):
         """Copy the whole bar to another file."""
         bar = self.bar
         offered = bar.offered(f" {bar.snapshot.on:%Y-%m-%d}.barkeep")
-        name, _kind = QFileDialog.getSaveFileName(self, "Back up", str(offered), BARS)
+        name, _kind = QFileDialog.getSaveFileName(self, tr("Back up"), str(offered), tr(BARS))
         if name:
             run_operation(
                 self,
                 lambda: bar.back_up(name),
-                lambda path: self.toast.say(f"Backed up to {path}"),
+                lambda path: self.toast.say(tr("Backed up to {path}", path=path)),
                 self.refuse,
             )
 
@@ -444,7 +447,7 @@ class MainWindow(QMainWindow):
         """Ask everything of a bar changed on paper; or, where it is, of the bar as it is again."""
         if self.bar.on_paper is not None:
             self.bar.as_it_is()
-            self.toast.say("This is the bar as it is")
+            self.toast.say(tr("This is the bar as it is"))
             return
         from barkeep.desktop.shell.what_if import WhatIfDialog  # as above
 
@@ -457,14 +460,14 @@ class MainWindow(QMainWindow):
     def show_shortcuts(self) -> None:
         """Show what the keyboard can do."""
         groups = (
-            ("Everywhere", self.actions_.all),
-            (self.current.title, (*self.current.bar_actions, self.current.more_action)),
+            (tr("Everywhere"), self.actions_.all),
+            (tr(self.current.title), (*self.current.bar_actions, self.current.more_action)),
         )
         ShortcutsDialog(groups, self).open()
 
     def show_changes(self) -> None:
         """Show what is new, by version."""
-        TextDialog("What is new", changes_as_markdown(), self).open()
+        TextDialog(tr("What is new"), changes_as_markdown(), self).open()
 
     def show_about(self) -> None:
         """Show version and places."""
@@ -543,7 +546,7 @@ class MainWindow(QMainWindow):
     def _add_status(self) -> None:
         self.bar_name = ElidedLabel()
         self.bar_name.setContentsMargins(UNIT, 0, 0, 0)
-        self.saved = text_label("Saved", quiet=True)
+        self.saved = text_label(tr("Saved"), quiet=True)
         bar = self.statusBar()
         bar.addWidget(self.bar_name, 1)
         self.saved_picture = PictureLabel("check", ICON - 4, "ready")
@@ -553,8 +556,8 @@ class MainWindow(QMainWindow):
 
     def _say_saved(self, is_saved: bool) -> None:
         """Say whether every change is in the bar's file at once."""
-        unsaved = "Out of reach" if is_on_a_server(self.bar.at) else "Not in its file"
-        self.saved.setText("Saved" if is_saved else unsaved)
+        unsaved = tr("Out of reach") if is_on_a_server(self.bar.at) else tr("Not in its file")
+        self.saved.setText(tr("Saved") if is_saved else unsaved)
         picture = ("check", "ready") if is_saved else ("warning", "warning")
         self.saved_picture.show_picture(*picture)
 
@@ -626,14 +629,18 @@ class MainWindow(QMainWindow):
     def _name_things(self) -> None:
         name = self.bar.snapshot.settings.name
         shown = f"{name} ({self.bar.where})" if is_on_a_server(self.bar.at) else name
-        self.setWindowTitle(f"{shown}{' – on paper' if self._held else ''} – barkeep")
+        self.setWindowTitle(
+            tr("{bar} – on paper – barkeep", bar=shown)
+            if self._held
+            else tr("{bar} – barkeep", bar=shown)
+        )
         self.bar_name.setText(name)
         self.navigation.show_name(name)
         if self.bar.is_read_only:
-            self.saved.setText("Read-only")
-            said = f"{self.bar.where} can be looked at, and nothing can be changed"
+            self.saved.setText(tr("Read-only"))
+            said = tr("{where} can be looked at, and nothing can be changed", where=self.bar.where)
         else:
-            said = f"Every change is in {self.bar.where} at once"
+            said = tr("Every change is in {where} at once", where=self.bar.where)
         self.saved.setToolTip(plain_tip(said))
         with suppress(*BUSY):  # whoever is named by the menu is undone, or nobody
             self._undoes, self._redoes = self.bar.next_step("undo"), self.bar.next_step("redo")
@@ -645,12 +652,12 @@ class MainWindow(QMainWindow):
     def _held(self) -> str:
         """Why nothing can be written; empty where it can."""
         paper = self.bar.on_paper
-        return "" if paper is None else f"{paper.in_words} {NOT_WRITTEN}"
+        return "" if paper is None else f"{paper.in_words} {tr(NOT_WRITTEN)}"
 
     def _say_on_paper(self) -> None:
         """Say over every page that the bar is shown as it is not, and offer nothing that writes."""
         if self._held:
-            self.on_paper.say(self._held, "warning", GO_BACK, self.what_if)
+            self.on_paper.say(self._held, "warning", tr(GO_BACK), self.what_if)
         else:
             self.on_paper.clear()
         self.actions_.hold(self._held)
@@ -698,8 +705,8 @@ class MainWindow(QMainWindow):
             return
         self.state.keep_text(VERSION, __version__)
         if was_here:
-            said = f"barkeep is now {__version__}."
-            banner.say(said, "info", "What is new", self.show_changes)
+            said = tr("barkeep is now {version}.", version=__version__)
+            banner.say(said, "info", tr("What is new"), self.show_changes)
 
     def _step(self, step: Callable[[], object], said: str) -> None:
         def done(result: object) -> None:
@@ -731,7 +738,7 @@ class MainWindow(QMainWindow):
         if findings:
             self._look_over(self.bar.at, findings)
         else:
-            self.toast.say("Nothing is wrong with this bar")
+            self.toast.say(tr("Nothing is wrong with this bar"))
 
     def _look_over(self, location: Location, known: tuple[str, ...] = ()) -> None:
         """Say what is wrong with a bar, and show the one in which what can be read was saved."""
@@ -748,7 +755,7 @@ class MainWindow(QMainWindow):
     def refuse(self, error: UserError) -> None:
         """Say on the page that is shown why something cannot be done."""
         if isinstance(error, BUSY):
-            self.current.banner.say(str(error), "error", "Try again", self.read_again)
+            self.current.banner.say(str(error), "error", tr("Try again"), self.read_again)
         else:
             self.current.show_refusal(error)
 
@@ -773,10 +780,10 @@ def _asked_about(unsaved: str, parent: QWidget) -> Literal["discard", "later", "
     box.setWindowTitle("barkeep")
     box.setTextFormat(Qt.TextFormat.PlainText)
     box.setText(unsaved)
-    box.setInformativeText("Nothing of them is in the ledger. Left for later, they are kept.")
-    lose = box.addButton("Discard counts", QMessageBox.ButtonRole.DestructiveRole)
-    later = box.addButton("Leave for &later", QMessageBox.ButtonRole.AcceptRole)
-    keep = box.addButton("Keep counting", QMessageBox.ButtonRole.RejectRole)
+    box.setInformativeText(tr("Nothing of them is in the ledger. Left for later, they are kept."))
+    lose = box.addButton(tr("Discard counts"), QMessageBox.ButtonRole.DestructiveRole)
+    later = box.addButton(tr("Leave for &later"), QMessageBox.ButtonRole.AcceptRole)
+    keep = box.addButton(tr("Keep counting"), QMessageBox.ButtonRole.RejectRole)
     box.setDefaultButton(keep)
     box.setEscapeButton(keep)
     accept_by_keys(box)

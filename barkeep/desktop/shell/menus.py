@@ -14,21 +14,22 @@ from barkeep.desktop.look.theme import CHOICES, TEXT_SIZES, TextSize, ThemeChoic
 from barkeep.desktop.shell.navigation import Page
 from barkeep.desktop.widgets.buttons import hold, offer
 from barkeep.desktop.widgets.list_keys import COPY, COPY_CSV
+from barkeep.translation import tr, tr_noop
 
 Keys = QKeySequence.StandardKey
 Shortcut = QKeySequence | QKeySequence.StandardKey | str | None
-WHAT_IF, AS_IT_IS = "&What if…", "&Back to the bar as it is"
+WHAT_IF, AS_IT_IS = tr_noop("&What if…"), tr_noop("&Back to the bar as it is")
 THEME_WORDS: Mapping[ThemeChoice, str] = {
-    "system": "&As the system",
-    "light": "&Light",
-    "dark": "&Dark",
-    "contrast": "&High contrast",
+    "system": tr_noop("&As the system"),
+    "light": tr_noop("&Light"),
+    "dark": tr_noop("&Dark"),
+    "contrast": tr_noop("&High contrast"),
 }
 TEXT_SIZE_WORDS: Mapping[TextSize, str] = {
-    "plain": "&As the system",
-    "larger": "&Larger",
-    "large": "L&arge",
-    "largest": "&Twice as large",
+    "plain": tr_noop("&As the system"),
+    "larger": tr_noop("&Larger"),
+    "large": tr_noop("L&arge"),
+    "largest": tr_noop("&Twice as large"),
 }
 
 
@@ -76,9 +77,12 @@ class WindowActions(QObject):
 
     def name_undo(self, undo: str | None, redo: str | None) -> None:
         """Say in the menu what would be undone and redone."""
-        for action, word, label in ((self.undo, "Undo", undo), (self.redo, "Redo", redo)):
-            action.setText(f"&{word}" if label is None else f"&{word}: {label.replace('&', '&&')}")
-            offer(action, f"There is nothing to {word.lower()}" if label is None else "")
+        for action, word, label, unless in (
+            (self.undo, tr("&Undo"), undo, tr("There is nothing to undo")),
+            (self.redo, tr("&Redo"), redo, tr("There is nothing to redo")),
+        ):
+            action.setText(word if label is None else f"{word}: {label.replace('&', '&&')}")
+            offer(action, unless if label is None else "")
 
     def hold(self, reason: str) -> None:
         """Offer nothing that writes to the bar, or writes out what it holds, for a reason."""
@@ -88,57 +92,57 @@ class WindowActions(QObject):
             *(self.removed, self.make),
         ):
             hold(each, reason)
-        self.what_if.setText(AS_IT_IS if reason else WHAT_IF)
+        self.what_if.setText(tr(AS_IT_IS if reason else WHAT_IF))
 
     def _make_file(self) -> None:
-        menu = self._menu("&File")
-        self.new_bar = self._add(menu, "&New bar…", None)
-        self.open_bar = self._add(menu, "&Open bar…", Keys.Open)
-        self.open_server_bar = self._add(menu, "Open bar on a se&rver…", None)
+        menu = self._menu(tr("&File"))
+        self.new_bar = self._add(menu, tr("&New bar…"), None)
+        self.open_bar = self._add(menu, tr("&Open bar…"), Keys.Open)
+        self.open_server_bar = self._add(menu, tr("Open bar on a se&rver…"), None)
         menu.addSeparator()
-        self.import_files = self._add(menu, "&Import bottles…", "Ctrl+I", "import")
-        self.import_specs = self._add(menu, "I&mport specs…", "Ctrl+Shift+I", "import")
-        self.export_bottles = self._add(menu, "&Export bottles…", None, "export")
-        self.publish = self._add(menu, "&Print and publish…", Keys.Print, "print")
-        self.export_everything = self._add(menu, "Export e&verything…", None, "export")
-        self.back_up = self._add(menu, "&Back up…", None, "export")
-        self.backups = self._add(menu, "Bac&kups…", "Ctrl+Shift+U", "history")
+        self.import_files = self._add(menu, tr("&Import bottles…"), "Ctrl+I", "import")
+        self.import_specs = self._add(menu, tr("I&mport specs…"), "Ctrl+Shift+I", "import")
+        self.export_bottles = self._add(menu, tr("&Export bottles…"), None, "export")
+        self.publish = self._add(menu, tr("&Print and publish…"), Keys.Print, "print")
+        self.export_everything = self._add(menu, tr("Export e&verything…"), None, "export")
+        self.back_up = self._add(menu, tr("&Back up…"), None, "export")
+        self.backups = self._add(menu, tr("Bac&kups…"), "Ctrl+Shift+U", "history")
         menu.addSeparator()
-        self.settings = self._add(menu, "&Settings…", "Ctrl+,", "settings")
+        self.settings = self._add(menu, tr("&Settings…"), "Ctrl+,", "settings")
         # Plain X11 binds nothing to QKeySequence.Quit, nor to Preferences.
-        self.quit = self._add(menu, "&Quit", "Ctrl+Q")
+        self.quit = self._add(menu, tr("&Quit"), "Ctrl+Q")
 
     def _make_edit(self) -> None:
-        menu = self._menu("&Edit")
-        self.undo = self._add(menu, "&Undo", Keys.Undo, "undo")
-        self.redo = self._add(menu, "&Redo", "Ctrl+Shift+Z", "redo")
-        for each, word in ((self.undo, "Undo"), (self.redo, "Redo")):
+        menu = self._menu(tr("&Edit"))
+        self.undo = self._add(menu, tr("&Undo"), Keys.Undo, "undo")
+        self.redo = self._add(menu, tr("&Redo"), "Ctrl+Shift+Z", "redo")
+        for each, word in ((self.undo, tr("Undo")), (self.redo, tr("Redo"))):
             each.setToolTip(word)  # or it would be what the menu names first, for good
-        self.removed = self._add(menu, "&Bring back…", None, "history")
+        self.removed = self._add(menu, tr("&Bring back…"), None, "history")
         menu.addSeparator()
-        self.copy = self._add(menu, COPY, Keys.Copy)
-        self.copy_csv = self._add(menu, COPY_CSV, None)
-        self.paste = self._add(menu, "&Paste specs…", Keys.Paste)
-        self.find = self._add(menu, "&Find", Keys.Find, "search")
-        self.find_next = self._add(menu, "Find &next", "F3")
-        self.find_previous = self._add(menu, "Find pr&evious", "Shift+F3")
-        self.find_anything = self._add(menu, "Find an&ything…", "Ctrl+K", "search")
+        self.copy = self._add(menu, tr(COPY), Keys.Copy)
+        self.copy_csv = self._add(menu, tr(COPY_CSV), None)
+        self.paste = self._add(menu, tr("&Paste specs…"), Keys.Paste)
+        self.find = self._add(menu, tr("&Find"), Keys.Find, "search")
+        self.find_next = self._add(menu, tr("Find &next"), "F3")
+        self.find_previous = self._add(menu, tr("Find pr&evious"), "Shift+F3")
+        self.find_anything = self._add(menu, tr("Find an&ything…"), "Ctrl+K", "search")
 
     def _make_view(self, pages: Sequence[Page], parts: Sequence[Page]) -> None:
-        menu = self._menu("&View")
+        menu = self._menu(tr("&View"))
         group = QActionGroup(self)
         for number, page in enumerate(pages, 1):
-            words, keys = f"&{number} {page.title}", f"Ctrl+{number}"
+            words, keys = f"&{number} {tr(page.title)}", f"Ctrl+{number}"
             group.addAction(self._add_page(menu, page, words, keys))
         menu.addSeparator()
         for part in parts:
-            group.addAction(self._add_page(menu, part, part.title, part.shortcut))
+            group.addAction(self._add_page(menu, part, tr(part.title), part.shortcut))
         menu.addSeparator()
-        self._make_themes(menu.addMenu("&Theme"))
-        self._make_text_sizes(menu.addMenu("Te&xt size"))
-        self._make_languages(menu.addMenu("&Language"))
-        self.reset_columns = self._add(menu, "Reset &columns", None)
-        self.read_again = self._add(menu, "&Read again", Keys.Refresh)
+        self._make_themes(menu.addMenu(tr("&Theme")))
+        self._make_text_sizes(menu.addMenu(tr("Te&xt size")))
+        self._make_languages(menu.addMenu(tr("&Language")))
+        self.reset_columns = self._add(menu, tr("Reset &columns"), None)
+        self.read_again = self._add(menu, tr("&Read again"), Keys.Refresh)
 
     def _add_page(self, menu: QMenu, page: Page, words: str, shortcut: str) -> QAction:
         action = self._add(menu, words, shortcut)
@@ -150,7 +154,7 @@ class WindowActions(QObject):
     def _make_themes(self, menu: QMenu) -> None:
         group = QActionGroup(self)
         for choice in CHOICES:
-            action = self._add(menu, THEME_WORDS[choice], None)
+            action = self._add(menu, tr(THEME_WORDS[choice]), None)
             action.setCheckable(True)
             group.addAction(action)
             self._ask_on(action, self.theme_wanted.emit, choice)
@@ -159,7 +163,7 @@ class WindowActions(QObject):
     def _make_text_sizes(self, menu: QMenu) -> None:
         group = QActionGroup(self)
         for size in TEXT_SIZES:
-            action = self._add(menu, TEXT_SIZE_WORDS[size], None)
+            action = self._add(menu, tr(TEXT_SIZE_WORDS[size]), None)
             action.setCheckable(True)
             group.addAction(action)
             self._ask_on(action, self.text_size_wanted.emit, size)
@@ -167,7 +171,7 @@ class WindowActions(QObject):
 
     def _make_languages(self, menu: QMenu) -> None:
         group = QActionGroup(self)
-        for choice, words in {SYSTEM: "&As the system", **LANGUAGES}.items():
+        for choice, words in {SYSTEM: tr("&As the system"), **LANGUAGES}.items():
             action = self._add(menu, words, None)
             action.setCheckable(True)
             group.addAction(action)
@@ -175,21 +179,23 @@ class WindowActions(QObject):
             self.languages[choice] = action
 
     def _make_bar(self) -> None:
-        self.bar_menu = self._menu("&Bar")
+        self.bar_menu = self._menu(tr("&Bar"))
         self._after_page = self.bar_menu.addSeparator()
-        self.make = self._add(self.bar_menu, "&Make something here…", "Ctrl+M", "house-made")
-        self.shopping = self._add(self.bar_menu, "&Shopping list…", "Ctrl+L", "price")
-        self.evening = self._add(self.bar_menu, "What an evenin&g cost…", "Ctrl+Shift+D", "price")
-        self.what_if = self._add(self.bar_menu, WHAT_IF, "F4", "stand-ins")
-        self.check = self._add(self.bar_menu, "C&heck this bar", None, "check")
+        self.make = self._add(self.bar_menu, tr("&Make something here…"), "Ctrl+M", "house-made")
+        self.shopping = self._add(self.bar_menu, tr("&Shopping list…"), "Ctrl+L", "price")
+        self.evening = self._add(
+            self.bar_menu, tr("What an evenin&g cost…"), "Ctrl+Shift+D", "price"
+        )
+        self.what_if = self._add(self.bar_menu, tr(WHAT_IF), "F4", "stand-ins")
+        self.check = self._add(self.bar_menu, tr("C&heck this bar"), None, "check")
 
     def _make_help(self) -> None:
-        menu = self._menu("&Help")
-        self.help = self._add(menu, "&Help on this", "F1", "info")
-        self.help_pages = self._add(menu, "&Contents of the help", None)
-        self.shortcuts = self._add(menu, "&Keyboard shortcuts", "Ctrl+?")
-        self.changes = self._add(menu, "What is &new", None)
-        self.about = self._add(menu, "&About barkeep", None)
+        menu = self._menu(tr("&Help"))
+        self.help = self._add(menu, tr("&Help on this"), "F1", "info")
+        self.help_pages = self._add(menu, tr("&Contents of the help"), None)
+        self.shortcuts = self._add(menu, tr("&Keyboard shortcuts"), "Ctrl+?")
+        self.changes = self._add(menu, tr("What is &new"), None)
+        self.about = self._add(menu, tr("&About barkeep"), None)
 
     def mark_theme(self, choice: ThemeChoice) -> None:
         """Tick the theme that is chosen."""

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRect, QRectF, QSize, Qt
 from PySide6.QtCore import Signal as QtSignal
-from PySide6.QtGui import QColor, QPainter, QPen
+from PySide6.QtGui import QColor, QKeySequence, QPainter, QPen
 from PySide6.QtWidgets import (
     QFrame,
     QListWidget,
@@ -27,6 +27,7 @@ from barkeep.desktop.screens.screen import Screen, ScreenContext
 from barkeep.desktop.widgets.labels import ElidedLabel
 from barkeep.desktop.widgets.layouts import column_of, wide
 from barkeep.desktop.widgets.type_ahead import type_to_rows
+from barkeep.translation import tr, tr_noop
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,29 +124,55 @@ def _stand_ins(context: ScreenContext) -> Screen:
 
 
 PAGES = (
-    Page("tonight", "Tonight", "tonight", _tonight),
-    Page("bottles", "Bottles", "bottles", _bottles),
-    Page("specs", "Specs", "specs", _specs),
-    Page("shoots", "Shoots", "shoots", _shoots),
-    Page("next-bottle", "Buying", "next-bottle", _next_bottle),
-    Page("stand-ins", "Stand-ins", "stand-ins", _stand_ins),
+    Page("tonight", tr_noop("Tonight"), "tonight", _tonight),
+    Page("bottles", tr_noop("Bottles"), "bottles", _bottles),
+    Page("specs", tr_noop("Specs"), "specs", _specs),
+    Page("shoots", tr_noop("Shoots"), "shoots", _shoots),
+    Page("next-bottle", tr_noop("Buying"), "next-bottle", _next_bottle),
+    Page("stand-ins", tr_noop("Stand-ins"), "stand-ins", _stand_ins),
 )
 
 PARTS = (
-    Page("use-up", "Tonight: &use up", "tonight", _use_up, of="tonight", shortcut="F9"),
-    Page("buying-plan", "Buying: a &plan", "next-bottle", _plan, of="next-bottle", shortcut="F6"),
+    Page("use-up", tr_noop("Tonight: &use up"), "tonight", _use_up, of="tonight", shortcut="F9"),
+    Page(
+        "buying-plan",
+        tr_noop("Buying: a &plan"),
+        "next-bottle",
+        _plan,
+        of="next-bottle",
+        shortcut="F6",
+    ),
     Page(
         "carried",
-        "Buying: &what each carries",
+        tr_noop("Buying: &what each carries"),
         "next-bottle",
         _carried,
         of="next-bottle",
         shortcut="F7",
     ),
-    Page("pairs", "Buying: pa&irs", "next-bottle", _pairs, of="next-bottle", shortcut="Shift+F7"),
-    Page("tick-bottles", "Bottles: tic&k", "bottles", _tick, of="bottles", shortcut="Ctrl+Shift+T"),
     Page(
-        "bottle-list", "Bottles: a li&st", "bottles", _list, of="bottles", shortcut="Ctrl+Shift+V"
+        "pairs",
+        tr_noop("Buying: pa&irs"),
+        "next-bottle",
+        _pairs,
+        of="next-bottle",
+        shortcut="Shift+F7",
+    ),
+    Page(
+        "tick-bottles",
+        tr_noop("Bottles: tic&k"),
+        "bottles",
+        _tick,
+        of="bottles",
+        shortcut="Ctrl+Shift+T",
+    ),
+    Page(
+        "bottle-list",
+        tr_noop("Bottles: a li&st"),
+        "bottles",
+        _list,
+        of="bottles",
+        shortcut="Ctrl+Shift+V",
     ),
 )
 """Further parts of pages."""
@@ -169,7 +196,7 @@ class Navigation(QFrame):
         self.setObjectName("navigation")
         self._keys = [page.key for page in pages]
         self._stops = QListWidget()
-        self._stops.setAccessibleName("Pages")
+        self._stops.setAccessibleName(tr("Pages"))
         type_to_rows(self._stops)
         self._stops.setFrameShape(QFrame.Shape.NoFrame)
         self._stops.setMouseTracking(True)
@@ -212,9 +239,11 @@ class Navigation(QFrame):
         self._stops.viewport().update()
 
     def _add_stop(self, page: Page, number: int) -> None:
-        stop = QListWidgetItem(page.title)
+        title = tr(page.title)
+        stop = QListWidgetItem(title)
         stop.setData(PICTURE_ROLE, page.picture)
-        stop.setToolTip(f"{page.title} (Ctrl+{number})")
+        keys = QKeySequence(f"Ctrl+{number}").toString(QKeySequence.SequenceFormat.NativeText)
+        stop.setToolTip(f"{title} ({keys})")
         stop.setSizeHint(QSize(0, STOP_HEIGHT))
         self._stops.addItem(stop)
 

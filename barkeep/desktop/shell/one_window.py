@@ -19,6 +19,7 @@ from PySide6.QtCore import QLockFile, QObject
 
 from barkeep.errors import UserError
 from barkeep.store.address import At
+from barkeep.translation import tr, tr_noop
 
 if TYPE_CHECKING:
     from PySide6.QtNetwork import QLocalServer
@@ -26,6 +27,8 @@ if TYPE_CHECKING:
 FOLDER = "open"
 WAIT_MS = 3000
 """How long another window has to answer."""
+COME_FORWARD = tr_noop("{file} is open in another window already; it was brought to the front.")
+SILENT = tr_noop("{file} is open in another window already; it does not answer just now.")
 RAISE, RAISED = b"raise\n", b"raised\n"
 
 
@@ -36,8 +39,7 @@ class OpenElsewhere(UserError):
     raised: bool
 
     def __str__(self) -> str:
-        now = "it was brought to the front" if self.raised else "it does not answer just now"
-        return f"{self.file} is open in another window already; {now}."
+        return tr(COME_FORWARD if self.raised else SILENT, file=self.file)
 
 
 class OneWindow(QObject):

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QApplication, QMainWindow, QVBoxLayout, QWidget
 from barkeep.desktop.look.metrics import UNIT, TypeSize
 from barkeep.desktop.screens.window_state import WindowState, restore_window
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
+from barkeep.translation import tr
 
 PICTURE = 96
 
@@ -33,7 +34,7 @@ class OpeningWindow(QMainWindow):
         column.setSpacing(UNIT)
         column.addStretch(2)
         column.addWidget(PictureLabel("barkeep", PICTURE), 0, Qt.AlignmentFlag.AlignHCenter)
-        self.label = text_label("Opening the bar…", TypeSize.TITLE)
+        self.label = text_label(tr("Opening the bar…"), TypeSize.TITLE)
         column.addWidget(self.label, 0, Qt.AlignmentFlag.AlignHCenter)
         column.addStretch(3)
         self.setCentralWidget(centre)

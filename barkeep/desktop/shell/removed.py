@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QDialog, QTableView, QWidget
 
@@ -17,22 +19,32 @@ from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.domain.amounts.measures import show_quantity
-from barkeep.store.removed import Removed
+from barkeep.domain.days import moment_said
+from barkeep.store.removed import Removed, RemovedKind
+from barkeep.translation import tr, tr_noop
 
-WORDS = "Nothing that you made is ever deleted. A bottle comes back with its history."
+KIND_WORDS: Mapping[RemovedKind, str] = {
+    "bottle": tr_noop("bottle"),
+    "product": tr_noop("product"),
+    "spec": tr_noop("spec"),
+    "trial": tr_noop("trial"),
+    "shoot": tr_noop("shoot"),
+    "paid": tr_noop("paid"),
+}
+WORDS = tr_noop("Nothing that you made is ever deleted. A bottle comes back with its history.")
 
 
 def _columns() -> tuple[Column[Removed], ...]:
     """What, its name, what is left of a bottle, when it was changed last."""
     return (
-        Column("What", lambda row: row.kind),
-        Column("Name", lambda row: row.name, tooltip=lambda row: row.name),
+        Column(tr("What"), lambda row: tr(KIND_WORDS[row.kind])),
+        Column(tr("Name"), lambda row: row.name, tooltip=lambda row: row.name),
         Column(
-            "Left",
+            tr("Left"),
             lambda row: "" if row.left is None else show_quantity(row.left, row.unit),
             right=True,
         ),
-        Column("Changed last", lambda row: "" if row.at is None else f"{row.at:%Y-%m-%d %H:%M}"),
+        Column(tr("Changed last"), lambda row: "" if row.at is None else moment_said(row.at)),
     )
 
 
@@ -42,21 +54,21 @@ class RemovedDialog(RefusedInBanner, QDialog):
     def __init__(self, bar: Bar, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         accept_by_keys(self)
-        self.setWindowTitle("Removed things")
+        self.setWindowTitle(tr("Removed things"))
         self._bar = bar
         self.table: RowTable[Removed] = RowTable(_columns(), self)
         self.view = QTableView()
         self.view.setModel(self.table)
-        prepare_view(self.view, "Removed things")
+        prepare_view(self.view, tr("Removed things"))
         self.view.setSortingEnabled(False)
         self.stack = ListStack(
             self.view,
-            EmptyState("picture-empty-shelf", "Nothing was removed", WORDS),
-            EmptyState.no_match("things"),
+            EmptyState("picture-empty-shelf", tr("Nothing was removed"), tr(WORDS)),
+            EmptyState.no_match(tr_noop("things")),
         )
         self.banner = Banner()
-        self.back_button = primary_button("&Bring back", self.bring_back, "undo")
-        self.close_button = button("C&lose", self.reject)
+        self.back_button = primary_button(tr("&Bring back"), self.bring_back, "undo")
+        self.close_button = button(tr("C&lose"), self.reject)
         self.close_button.setAutoDefault(False)
         self._lay_out()
         self.renew()
@@ -77,11 +89,11 @@ class RemovedDialog(RefusedInBanner, QDialog):
         self.stack.show_counts(len(things), len(things))
         if things:
             self.view.selectRow(0)
-        offer(self.back_button, "" if things else "Nothing was removed")
+        offer(self.back_button, "" if things else tr("Nothing was removed"))
 
     def _finish(self, done: Done[Removed]) -> None:
         self.renew()
-        self.banner.say(f"{done.value.name} is back", "done", "Undo", self._undo)
+        self.banner.say(tr("{name} is back", name=done.value.name), "done", tr("Undo"), self._undo)
 
     def _undo(self) -> None:
         self.banner.clear()
@@ -91,7 +103,7 @@ class RemovedDialog(RefusedInBanner, QDialog):
         self.view.doubleClicked.connect(lambda _index: self.bring_back())
         column_of(
             text_label(self.windowTitle(), TypeSize.SUBTITLE),
-            text_label(WORDS, quiet=True, wrap=True),
+            text_label(tr(WORDS), quiet=True, wrap=True),
             wide(Card(self.stack)),
             self.banner,
             row_of(SPRING, self.close_button, self.back_button),

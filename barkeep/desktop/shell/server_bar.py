@@ -15,30 +15,35 @@ from barkeep.store.address import (
     is_on_a_server,
     read_address,
 )
+from barkeep.translation import tr, tr_noop
 
-TITLE = "Open a bar on a server"
-WORDS = (
+TITLE = tr_noop("Open a bar on a server")
+WORDS = tr_noop(
     "A team keeps its bar in a database of a PostgreSQL server, where all of them see each "
     "other’s changes at once."
 )
 EXAMPLE = f"{SCHEMES[0]}://user@host/database"
-HOW = f"Such as {EXAMPLE}. Where the database holds several bars, add ?schema= and the one’s name."
-PASSWORD_HOW = "Empty where PGPASSWORD or the file ~/.pgpass has it. It is written down nowhere."
+HOW = tr_noop(
+    "Such as {example}. Where the database holds several bars, add ?schema= and the one’s name."
+)
+PASSWORD_HOW = tr_noop(
+    "Empty where PGPASSWORD or the file ~/.pgpass has it. It is written down nowhere."
+)
 
 
 class ServerBarDialog(FormDialog):
     """`chosen` is the address that was given, None until then; `is_new` where one is begun."""
 
     def __init__(self, shown: Location | None = None, parent: QWidget | None = None) -> None:
-        super().__init__(TITLE, "&Open", parent)
+        super().__init__(tr(TITLE), tr("&Open"), parent)
         self.chosen: ServerAddress | None = None
         self.address, self.password = QLineEdit(), QLineEdit()
-        self.new = QCheckBox("&Begin a new bar there")
+        self.new = QCheckBox(tr("&Begin a new bar there"))
         self.address.setPlaceholderText(EXAMPLE)
         self.password.setEchoMode(QLineEdit.EchoMode.Password)
-        self.say_intro(WORDS)
-        self.add_field("address", "&Address", self.address, hint=HOW)
-        self.add_field("password", "&Password", self.password, hint=PASSWORD_HOW)
+        self.say_intro(tr(WORDS))
+        self.add_field("address", tr("&Address"), self.address, hint=tr(HOW, example=EXAMPLE))
+        self.add_field("password", tr("&Password"), self.password, hint=tr(PASSWORD_HOW))
         self.add_field("new", "", self.new)
         self.setMinimumWidth(560)
         self._begin_from(shown)

@@ -47,9 +47,9 @@ from barkeep.domain.amounts.measures import show_measures, show_volume, with_mea
 from barkeep.domain.amounts.units import BarUnits, OwnMeasure
 from barkeep.domain.bar.of_kinds import HousePour, ShelfLife
 from barkeep.domain.bar.snapshot import Settings
-from barkeep.domain.liquids.content import countries
 from barkeep.domain.specs.trials import read_scales, show_scales
 from barkeep.errors import AmbiguousName, InvalidField, UnknownName
+from barkeep.translation import tr, tr_noop
 
 Key = TypeVar("Key", bound=str)
 
@@ -57,11 +57,40 @@ WIDTH = 780
 NAME, CURRENCY, NOT_THERE = "name", "currency", "not there"
 OUNCE, DASH, SHOWN_IN, COUNTRY = "ounce", "dash", "shown in", "country"
 
+COUNTRIES = (
+    tr_noop("Argentina"),
+    tr_noop("Australia"),
+    tr_noop("Austria"),
+    tr_noop("Canada"),
+    tr_noop("Chile"),
+    tr_noop("Denmark"),
+    tr_noop("Finland"),
+    tr_noop("France"),
+    tr_noop("Germany"),
+    tr_noop("Hong Kong"),
+    tr_noop("Hungary"),
+    tr_noop("Iceland"),
+    tr_noop("India"),
+    tr_noop("Ireland"),
+    tr_noop("Italy"),
+    tr_noop("Japan"),
+    tr_noop("Mexico"),
+    tr_noop("Netherlands"),
+    tr_noop("New Zealand"),
+    tr_noop("Poland"),
+    tr_noop("Portugal"),
+    tr_noop("Spain"),
+    tr_noop("Switzerland"),
+    tr_noop("United Kingdom"),
+    tr_noop("United States"),
+    tr_noop("World Health Organization"),
+)
+"""Every country whose standard drink is known, by name."""
 SCALES, CLASSICS, MEASURES, REGION = "scales", "classics", "measure", "region"
 
-THERE_HINT = (
-    "These count as there without a bottle. Untick one that is not: what needs it, "
-    "and what is made from it, is then no longer ready."
+THERE_HINT = tr_noop(
+    "These count as there without a bottle. Untick one that is not: what needs it, and what is "
+    "made from it, is then no longer ready."
 )
 
 
@@ -70,7 +99,9 @@ def edit_settings(context: ScreenContext, parent: QWidget) -> None:
     dialog = SettingsDialog(context.bar, parent)
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     dialog.changed.connect(
-        lambda said: context.toast.say(said, "Undo", partial(context.undo, context.bar.last_step))
+        lambda said: context.toast.say(
+            said, tr("Undo"), partial(context.undo, context.bar.last_step)
+        )
     )
     dialog.open()
 
@@ -82,23 +113,23 @@ class SettingsDialog(FormDialog):
     changed = Signal(str)
 
     def __init__(self, bar: Bar, parent: QWidget | None = None) -> None:
-        super().__init__("Settings", "Save", parent)
+        super().__init__(tr("Settings"), tr("Save"), parent)
         self._bar = bar
         self._seen = self._began = bar.snapshot.settings
         tree = bar.snapshot.knowledge.tree
         self.name, self.currency, self.dash = QLineEdit(), QLineEdit(), QLineEdit()
         self.ounce = _choice(ounce_names())
-        self.shown_in = _choice(STYLE_NAMES)
-        self.country = _choice({each: each for each in countries()})
+        self.shown_in = _choice({key: tr(words) for key, words in STYLE_NAMES.items()})
+        self.country = _choice({each: tr(each) for each in sorted(COUNTRIES, key=tr)})
         self.region = _choice(region_names())
-        self.classics = _choice({"yes": "Yes", "no": "No, only my own specs"})
+        self.classics = _choice({"yes": tr("Yes"), "no": tr("No, only my own specs")})
         self.scales, self.measures = QLineEdit(), QLineEdit()
-        self.measures.setPlaceholderText("small ladle = 1.5 oz; thimble = 10 ml")
+        self.measures.setPlaceholderText(tr("small ladle = 1.5 oz; thimble = 10 ml"))
         there = sorted((key for key in tree if tree[key].always_there), key=tree.name)
-        self.there = CheckGroup({key: tree.name(key) for key in there}, THERE_HINT)
+        self.there = CheckGroup({key: tree.name(key) for key in there}, tr(THERE_HINT))
         self.house, self.keeps = QLineEdit(), QLineEdit()
-        self.house.setPlaceholderText("rum = the label of a bottle")
-        self.keeps.setPlaceholderText("sweet vermouth = 60")
+        self.house.setPlaceholderText(tr("rum = the label of a bottle"))
+        self.keeps.setPlaceholderText(tr("sweet vermouth = 60"))
         self.show_theirs()
         self._add_fields()
         self.setMinimumWidth(dialog_width(WIDTH))
@@ -148,7 +179,7 @@ class SettingsDialog(FormDialog):
             return
         kept = kept_in_words(self._bar.snapshot, wanted)
         wanted = with_changes(self._seen, self._began, wanted)
-        said = f"Settings changed. {kept}" if kept else "Settings changed"
+        said = tr("Settings changed. {kept}", kept=kept) if kept else tr("Settings changed")
         finish = partial(self._finish, said)
         run_operation(self, lambda: self._bar.settings.change(wanted, self._seen), finish)
 
@@ -203,23 +234,23 @@ class SettingsDialog(FormDialog):
             self.changed.emit(said)
 
     def _add_fields(self) -> None:
-        self.add_field(NAME, "&Name of the bar", self.name)
-        self.currency.setPlaceholderText("Three letters, such as EUR")
-        self.add_field(CURRENCY, "&Currency", self.currency)
-        self.add_field(COUNTRY, "Coun&try", self.country, hint=COUNTRY_HINT)
-        self.add_field(REGION, "Re&gion", self.region, hint=REGION_HINT)
-        self.add_field(NOT_THERE, "&Always there", self.there, tall=True)
+        self.add_field(NAME, tr("&Name of the bar"), self.name)
+        self.currency.setPlaceholderText(tr("Three letters, such as EUR"))
+        self.add_field(CURRENCY, tr("&Currency"), self.currency)
+        self.add_field(COUNTRY, tr("Coun&try"), self.country, hint=tr(COUNTRY_HINT))
+        self.add_field(REGION, tr("Re&gion"), self.region, hint=tr(REGION_HINT))
+        self.add_field(NOT_THERE, tr("&Always there"), self.there, tall=True)
         self.there.ticked.connect(lambda: self.forgive(NOT_THERE))
-        self.add_field(SCALES, "&Rate trials on", self.scales, hint=SCALES_HINT)
-        self.add_field(HOUSE, "Ho&use pours", self.house, hint=HOUSE_HINT)
+        self.add_field(SCALES, tr("&Rate trials on"), self.scales, hint=tr(SCALES_HINT))
+        self.add_field(HOUSE, tr("Ho&use pours"), self.house, hint=tr(HOUSE_HINT))
         self.explain(HOUSE, "house pour")
         self.begin_column()
-        self.add_field(OUNCE, "An &ounce is", self.ounce, hint=OUNCE_HINT)
-        self.add_field(DASH, "A &dash is", self.dash, hint=dash_hint())
-        self.add_field(MEASURES, "Own &measures", self.measures, hint=MEASURES_HINT)
-        self.add_field(SHOWN_IN, "&Show specs in", self.shown_in, hint=SHOWN_IN_HINT)
-        self.add_field(KEEPS, "Things &keep", self.keeps, hint=KEEPS_HINT)
-        self.add_field(CLASSICS, "&Book of classics", self.classics, hint=CLASSICS_HINT)
+        self.add_field(OUNCE, tr("An &ounce is"), self.ounce, hint=tr(OUNCE_HINT))
+        self.add_field(DASH, tr("A &dash is"), self.dash, hint=dash_hint())
+        self.add_field(MEASURES, tr("Own &measures"), self.measures, hint=tr(MEASURES_HINT))
+        self.add_field(SHOWN_IN, tr("&Show specs in"), self.shown_in, hint=tr(SHOWN_IN_HINT))
+        self.add_field(KEEPS, tr("Things &keep"), self.keeps, hint=tr(KEEPS_HINT))
+        self.add_field(CLASSICS, tr("&Book of classics"), self.classics, hint=tr(CLASSICS_HINT))
 
 
 def _choice(words: Mapping[Key, str]) -> QComboBox:

@@ -10,14 +10,15 @@ from barkeep.desktop.look.metrics import dialog_width
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.errors import UserError
+from barkeep.translation import tr, tr_noop
 
 WITH, WITHOUT = "with", "without"
-INTRO = (
+INTRO = tr_noop(
     "Every page then answers as if the bar were like this. Nothing of it is written, and nothing "
     "else can be, until you go back: F4."
 )
-WITH_HINT = "Kinds or products, one after a semicolon: vodka; Lamp Room dry gin"
-WITHOUT_HINT = "Bottles by name or number, or all of a kind: #12; lemon juice"
+WITH_HINT = tr_noop("Kinds or products, one after a semicolon: vodka; Lamp Room dry gin")
+WITHOUT_HINT = tr_noop("Bottles by name or number, or all of a kind: #12; lemon juice")
 WIDTH = 520
 
 
@@ -25,12 +26,12 @@ class WhatIfDialog(FormDialog):
     """`likely` is what is in both fields to begin with."""
 
     def __init__(self, bar: Bar, likely: tuple[str, str], parent: QWidget | None = None) -> None:
-        super().__init__("What if", "Show it so", parent)
+        super().__init__(tr("What if"), tr("Show it so"), parent)
         self._bar = bar
         self.also, self.gone = QLineEdit(likely[0]), QLineEdit(likely[1])
-        self.say_intro(INTRO)
-        self.add_field(WITH, "As if there &were also", self.also, hint=WITH_HINT)
-        self.add_field(WITHOUT, "As if there were &not", self.gone, hint=WITHOUT_HINT)
+        self.say_intro(tr(INTRO))
+        self.add_field(WITH, tr("As if there &were also"), self.also, hint=tr(WITH_HINT))
+        self.add_field(WITHOUT, tr("As if there were &not"), self.gone, hint=tr(WITHOUT_HINT))
         self.setMinimumWidth(dialog_width(WIDTH))
         (self.gone if likely[1] else self.also).setFocus()
 

@@ -235,16 +235,21 @@ def test_an_unknown_system_is_light(themed, qapp):
     assert themed.scheme == "light"
 
 
-def test_a_system_that_asks_for_strong_contrast_has_it(themed, qapp, monkeypatch):
+def test_a_system_that_asks_for_strong_contrast_has_it_unless_another_theme_is_chosen(
+    themed, monkeypatch
+):
     wants = property(lambda _self: True)
     monkeypatch.setattr(theme_module.Theme, "system_wants_contrast", wants)
-    themed.apply()
+    themed.choose("system")
     assert current_tones() == read_tones("contrast")
-    themed.choose("dark")  # the whole system's users know what they need
+    for chosen in ("dark", "light", "contrast"):  # whoever chooses has looked at it
+        themed.choose(chosen)
+        assert current_tones() == read_tones(chosen)
+    themed.choose("system")
     assert current_tones() == read_tones("contrast")
     monkeypatch.undo()
     themed.apply()
-    assert current_tones() == read_tones("dark")
+    assert current_tones() == read_tones("light")
 
 
 def test_the_style_sheet_is_filled_in_and_understood(themed, qapp, qtlog):

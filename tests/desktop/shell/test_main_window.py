@@ -17,6 +17,7 @@ from barkeep.application import licences
 from barkeep.application.bar import Bar
 from barkeep.desktop.importing.bottles import ImportDialog
 from barkeep.desktop.importing.files import import_files
+from barkeep.desktop.look.language import LANGUAGES
 from barkeep.desktop.look.tones import current_tones, read_tones
 from barkeep.desktop.publishing import output as publish_output
 from barkeep.desktop.publishing.publish import PublishDialog
@@ -123,8 +124,9 @@ def test_menu_texts_are_in_sentence_case_without_full_stops(open_window):
 
 
 def named(action) -> set[str]:
-    """Words that are names: of pages, of Qt, of a kind of file."""
-    return {word for page in PAGES for word in page.title.split()} | {"Qt", "CSV"}
+    """Words that are names: of pages, of languages, of Qt, of a kind of file."""
+    own = (*(page.title for page in PAGES), *LANGUAGES.values())
+    return {word for each in own for word in each.split()} | {"Qt", "CSV"}
 
 
 def test_what_nobody_does_is_not_offered(window, open_window):

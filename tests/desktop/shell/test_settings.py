@@ -10,8 +10,9 @@ from PySide6.QtWidgets import QApplication, QCheckBox, QLabel
 
 from barkeep.application.settings import COUNTRY_HINT, OUNCE_HINT, SHOWN_IN_HINT, dash_hint
 from barkeep.desktop.shell.main_window import WindowHooks
-from barkeep.desktop.shell.settings import SettingsDialog, edit_settings
+from barkeep.desktop.shell.settings import COUNTRIES, SettingsDialog, edit_settings
 from barkeep.desktop.widgets.labels import LinkLabel
+from barkeep.domain.liquids.content import countries
 from barkeep.domain.pouring.verdicts import tonight
 from barkeep.domain.specs.trials import DEFAULT_SCALES, Scale
 from tests.desktop.audit import cut_off, focusable_without_name
@@ -172,6 +173,10 @@ def test_what_is_set_now_is_what_the_fields_show(window, bar):
     assert dialog.dash.text() == "0.3 ml"
     assert dialog.shown_in.currentText() == "centilitres"
     assert dialog.country.currentText() == "Ireland"
+
+
+def test_every_country_whose_standard_drink_is_known_can_be_chosen():
+    assert sorted(COUNTRIES) == list(countries())
 
 
 def test_measures_and_country_are_chosen_and_kept(dialog, bar, qtbot):
