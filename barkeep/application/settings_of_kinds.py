@@ -14,15 +14,15 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.errors import InvalidField
 from barkeep.translation import tr, tr_noop
 
-HOUSE, KEEPS = "house", "keeps"
+HOUSE, KEEPS = tr_noop("house"), tr_noop("keeps")
 
 HOUSE_HINT = tr_noop(
-    "What you pour where a spec says no more than rum: rum = the label of a bottle. "
-    "Semicolons part several."
+    "What you pour where a spec says no more than rum: rum = the label of a bottle. Semicolons "
+    "part several."
 )
 KEEPS_HINT = tr_noop(
-    "How many days a thing keeps once open or made, where you know better: "
-    "sweet vermouth = 60. Semicolons part several."
+    "How many days a thing keeps once open or made, where you know better: sweet vermouth = 60. "
+    "Semicolons part several."
 )
 
 _DAYS = re.compile(r"([0-9]{1,6}) ?(?:d|days?)?", re.IGNORECASE)
@@ -36,11 +36,8 @@ def checked_house_pour(kind: str, product: Product, tree: FamilyTree) -> HousePo
     key = find_ingredient(tree, kind)
     if not tree.is_a(product.ingredient, key):
         holds, wanted = tree.in_sentence(product.ingredient), tree.in_sentence(key)
-        raise InvalidField(
-            "house",
-            product.title,
-            tr("it is {holds}, which is no kind of {wanted}", holds=holds, wanted=wanted),
-        )
+        expected = tr("it is {holds}, which is no kind of {wanted}", holds=holds, wanted=wanted)
+        raise InvalidField(HOUSE, product.title, expected)
     return HousePour(key, product.id)
 
 
@@ -107,13 +104,8 @@ def _pairs(field: str, text: str) -> Iterator[tuple[str, str]]:
     for part in filter(None, map(str.strip, text.split(";"))):
         kind, equals, value = (each.strip() for each in part.partition("="))
         if not equals or not kind:
-            raise InvalidField(
-                field,
-                part,
-                tr("write it as rum = the label of a bottle")
-                if field == HOUSE
-                else tr("write it as sweet vermouth = 60"),
-            )
+            likely = "rum = the label of a bottle" if field == HOUSE else "sweet vermouth = 60"
+            raise InvalidField(field, part, tr("write it as {likely}", likely=likely))
         if kind.casefold() in said:
             raise InvalidField(field, kind, tr("it is there twice"))
         said.add(kind.casefold())

@@ -18,7 +18,7 @@ from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import counted
 from barkeep.domain.specs.query import DUE_DAYS, MADE
-from barkeep.translation import tr, tr_noop
+from barkeep.translation import tr, tr_about, tr_noop
 
 BY_ANYONE = ((tr_noop("Anyone's"), None), *((words, key) for key, words in WHOSE.items()))
 ANY_TAG = (tr_noop("Any tag"), None)
@@ -59,7 +59,10 @@ class TonightFilters(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.whose, self.bases, self.tags = map(ChoiceChip, (tr("Whose"), tr("Base"), tr("Tag")))
-        self.how, self.strengths = ChoiceChip(tr("Made how")), ChoiceChip(tr("Strength"))
+        self.how, self.strengths = (
+            ChoiceChip(tr("Made how")),
+            ChoiceChip(tr_about("filter", "Strength")),
+        )
         self.free_of = ChoiceChip(tr("Free of"))
         self.no_egg = tick_chip(tr("No egg"), tr("Nothing that carries egg"))
         self.no_nuts = tick_chip(tr("No nuts"), tr("Nothing that carries tree nuts or peanuts"))

@@ -26,7 +26,7 @@ from barkeep.domain.specs.called import named_by
 from barkeep.domain.specs.shown_lines import ingredients_in_brief, names_of
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import spoken_list
-from barkeep.translation import tr, tr_noop
+from barkeep.translation import tr, tr_about, tr_noop
 
 MANY = 10**6
 """Sorts what nothing limits after every number."""
@@ -180,13 +180,13 @@ def tonight_columns(tree: FamilyTree) -> tuple[Column[TonightRow], ...]:
             tooltip=lambda row: _tip(row.worked_out(), tree),
         ),
         Column(
-            tr("Tonight"),
+            tr_about("column", "Tonight"),
             lambda row: VERDICT_WORDS[row.verdict].name,
             key=lambda row: (_BEST_FIRST[row.verdict], row.spec.name.casefold()),
             roles={VERDICT_ROLE: lambda row: row.verdict},
         ),
         Column(
-            tr("Serves"),
+            tr_about("column", "Serves"),
             serves_shown,
             key=_serves,
             right=True,
