@@ -17,6 +17,8 @@ from xml.etree import ElementTree
 
 from PySide6 import __file__ as qt_package
 
+from tests.said_in_data import said_in_data
+
 ROOT = Path(__file__).resolve().parent.parent
 FOLDER = ROOT / "resources" / "translations"
 LANGUAGES = ("de",)
@@ -39,6 +41,7 @@ def said_in_sources() -> tuple[Message, ...]:
     found: set[Message] = set()
     for path in sorted((ROOT / "barkeep").rglob("*.py")):
         found.update(said_in(path.read_text(encoding="utf-8")))
+    found.update(map(Message, said_in_data()))
     return tuple(sorted(found))
 
 

@@ -17,6 +17,7 @@ from barkeep.domain.name_search import Named, NameIndex
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import AmbiguousName, UnknownName, UserError
+from barkeep.translation import tr
 
 T = TypeVar("T")
 
@@ -99,9 +100,15 @@ class NobodyHasCode(UserError):
 
     def __str__(self) -> str:
         if self.product:
-            return f"There is no bottle of {self.product}, which has the barcode {self.code}."
-        adds = "“barkeep product add” takes one in with --barcode"
-        return f"No bottle has the barcode {self.code}; {adds}."
+            return tr(
+                "There is no bottle of {product}, which has the barcode {code}.",
+                product=self.product,
+                code=self.code,
+            )
+        return tr(
+            "No bottle has the barcode {code}; “barkeep product add” takes one in with --barcode.",
+            code=self.code,
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -167,7 +174,9 @@ def shoots_called(snapshot: Snapshot, text: str) -> list[Shoot]:
 
 def find_drink(shoot: Shoot, text: str) -> ShootDrink:
     """The drink of a shoot by its name. Raises `UnknownName` or `AmbiguousName`."""
-    return _find(f"drink of {shoot.theme}", text, shoot.drinks, lambda drink: drink.name)
+    return _find(
+        tr("drink of {theme}", theme=shoot.theme), text, shoot.drinks, lambda drink: drink.name
+    )
 
 
 def _dated(shoot: Shoot) -> str:

@@ -4,16 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
-from barkeep.application.knowledge import NOT_KNOWN
 from barkeep.application.session import Session
 from barkeep.application.shelving import DENSEST_G_PER_L, ROUNDING
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle, Product
 from barkeep.domain.bottles.taring import HEAVIEST_G_PER_ML, LIGHTEST_G_PER_ML
+from barkeep.domain.days import day_said
 from barkeep.store.bottles import read_bottles
 from barkeep.store.faults import Fault
 from barkeep.store.knowledge import read_own_ingredients
 from barkeep.store.place import Place
+from barkeep.translation import tr, tr_noop
 
 
 def findings(session: Session) -> Iterator[str]:
@@ -28,7 +29,7 @@ def findings(session: Session) -> Iterator[str]:
     for bottle in written:
         yield from _of_bottle(bottle)
     if written != bar.bottles:
-        yield "The bottles on the screen are not those in the file; open the bar again."
+        yield tr("The bottles on the screen are not those in the file; open the bar again.")
     for product in bar.products:
         yield from _of_product(product)
     yield from _of_references(bar)
@@ -38,30 +39,61 @@ def findings(session: Session) -> Iterator[str]:
 
 def said_of(place: Place, fault: Fault) -> str:
     """What is wrong with a bar, as a sentence."""
-    damaged = f"The {place.kind} is damaged"
-    return f"{'Damage or another program changed it' if fault.foreign else damaged}: {fault}."
+    if fault.foreign:
+        return tr("Damage or another program changed it: {fault}.", fault=fault)
+    if place.kind == "file":
+        return tr("The file is damaged: {fault}.", fault=fault)
+    return tr("The database is damaged: {fault}.", fault=fault)
 
 
 def _of_bottle(bottle: Bottle) -> Iterator[str]:
     held, product = bottle.level.amount, bottle.product
     if held > product.size + ROUNDING:
-        said = f"{held:g} of {product.size:g} {product.unit}"
-        yield f"The ledger of {product.title} (#{bottle.id}) says it holds {said}."
+        yield tr(
+            "The ledger of {title} (#{id}) says it holds {held:g} of {size:g} {unit}.",
+            title=product.title,
+            id=bottle.id,
+            held=held,
+            size=product.size,
+            unit=product.unit,
+        )
     if bottle.made and bottle.use_by and bottle.use_by < bottle.made:
-        said = f"made on {bottle.made} and to be used by {bottle.use_by}, before that"
-        yield f"{product.title} (#{bottle.id}) was {said}."
+        yield tr(
+            "{title} (#{id}) was made on {made} and to be used by {use_by}, before that.",
+            title=product.title,
+            id=bottle.id,
+            made=day_said(bottle.made),
+            use_by=day_said(bottle.use_by),
+        )
     if bottle.tare and bottle.full_g is not None and bottle.full_g < bottle.tare.weight_g:
-        said = f"{bottle.tare.weight_g:g} g empty and {bottle.full_g:g} g full"
-        yield f"{product.title} (#{bottle.id}) weighs {said}."
+        yield tr(
+            "{title} (#{id}) weighs {empty_g:g} g empty and {full_g:g} g full.",
+            title=product.title,
+            id=bottle.id,
+            empty_g=bottle.tare.weight_g,
+            full_g=bottle.full_g,
+        )
 
 
 def _of_product(product: Product) -> Iterator[str]:
-    for what, value in (("sugar", product.sugar_g_per_l), ("acid", product.acid_g_per_l)):
+    for what, value in (
+        (tr_noop("sugar"), product.sugar_g_per_l),
+        (tr_noop("acid"), product.acid_g_per_l),
+    ):
         if value is not None and value > DENSEST_G_PER_L:
-            yield f"{product.title} has {value:,.0f} g/l of {what}, more than there can be."
+            yield tr(
+                "{title} has {value:,.0f} g/l of {what}, more than there can be.",
+                title=product.title,
+                value=value,
+                what=tr(what),
+            )
     density = product.density_g_per_ml
     if density is not None and not LIGHTEST_G_PER_ML <= density <= HEAVIEST_G_PER_ML:
-        yield f"{product.title} weighs {density:g} g/ml, which nothing poured does."
+        yield tr(
+            "{title} weighs {density:g} g/ml, which nothing poured does.",
+            title=product.title,
+            density=density,
+        )
 
 
 def _of_references(bar: Snapshot) -> Iterator[str]:
@@ -69,16 +101,26 @@ def _of_references(bar: Snapshot) -> Iterator[str]:
     titles = {each.id for each in bar.products}
     for pour in bar.settings.house:
         if pour.product not in titles:
-            yield f"The house pour of {_kind(bar, pour.kind)} is a product that is not there."
+            yield tr(
+                "The house pour of {kind} is a product that is not there.",
+                kind=_kind(bar, pour.kind),
+            )
     named = [each.ingredient for each in bar.settings.pars]
     named += [each.kind for each in bar.settings.keeps]
     named += [each.ingredient for each in bar.settings.to_buy]
     for key in sorted(set(named) - bar.knowledge.tree.ingredients.keys()):
-        yield f"A setting is about “{key}”, which is no ingredient."
+        yield tr("A setting is about “{key}”, which is no ingredient.", key=key)
     for shoot in bar.shoots:
         if (shoot.state == "logged") != (shoot.log is not None):
-            log = "no log" if shoot.log is None else "a log"
-            yield f"The shoot “{shoot.theme}” is {shoot.state} and has {log}."
+            state = tr(shoot.state)
+            if shoot.log is None:
+                yield tr(
+                    "The shoot “{theme}” is {state} and has no log.", theme=shoot.theme, state=state
+                )
+            else:
+                yield tr(
+                    "The shoot “{theme}” is {state} and has a log.", theme=shoot.theme, state=state
+                )
 
 
 def _kind(bar: Snapshot, key: str) -> str:
@@ -87,4 +129,10 @@ def _kind(bar: Snapshot, key: str) -> str:
 
 
 def _of_strangers(keys: Iterable[str]) -> Iterator[str]:
-    yield from (f"The ingredient “{key}” is {NOT_KNOWN}." for key in sorted(keys))
+    yield from (
+        tr(
+            "The ingredient “{key}” is used in this bar, but not known to this barkeep.",
+            key=key,
+        )
+        for key in sorted(keys)
+    )

@@ -28,8 +28,9 @@ from barkeep.domain.ingredients.tree import FamilyTree, Ingredient, with_own
 from barkeep.errors import InvalidField, UnknownName, spoken_list
 from barkeep.store import knowledge as rows
 from barkeep.store.unit_of_work import UnitOfWork
+from barkeep.translation import tr, tr_noop
 
-_MORE = "it is more than nothing"
+_MORE = tr_noop("it is more than nothing")
 Standing = Literal["known", "changed", "own"]
 """What barkeep brings along, what it brings along but the owner changed, or what is the owner's."""
 
@@ -65,7 +66,7 @@ class OwnerKnowledge(UseCases):
         with self._session.writing(f"Let {offered} stand in for {wanted}") as work:
             key = (checked.wanted, checked.offered)
             refuse_stale(
-                f"what you say of {offered} for {wanted}",
+                tr("what you say of {offered} for {wanted}", offered=offered, wanted=wanted),
                 seen=seen,
                 now=rows.read_own_stand_ins(work.connection),
                 mine=(checked,),
@@ -85,7 +86,10 @@ class OwnerKnowledge(UseCases):
             own = rows.read_own_stand_ins(work.connection)
             found = [each for each in own if (each.wanted, each.offered) == pair]
             if not found:
-                raise UnknownName("stand-in of yours", f"{names[1]} for {names[0]}")
+                raise UnknownName(
+                    tr_noop("stand-in of yours"),
+                    tr("{offered} for {wanted}", offered=names[1], wanted=names[0]),
+                )
             work.put("own_stand_in", pair, None)
         return self._session.finished(work, lambda _bar: found[0])
 
@@ -107,7 +111,7 @@ class OwnerKnowledge(UseCases):
         with self._session.writing(f"Forget the recipe for {tree.in_sentence(key)}") as work:
             own = {each.made: each for each in rows.read_own_recipes(work.connection)}
             if key not in own:
-                raise UnknownName("recipe of yours", tree.name(key))
+                raise UnknownName(tr_noop("recipe of yours"), tree.name(key))
             work.put("own_recipe", (key,), None)
         return self._session.finished(work, lambda _bar: own[key])
 
@@ -165,7 +169,7 @@ class OwnerKnowledge(UseCases):
             own = {each.key: each for each in rows.read_own_ingredients(work.connection)}
             if key not in own:
                 name = self._session.tree[key].name if key in self._session.tree else key
-                raise UnknownName("ingredient of yours", name)
+                raise UnknownName(tr_noop("ingredient of yours"), name)
             work.label = f"Remove ingredient {own[key].name}"
             if key not in self._session.shipped.tree:
                 refuse_removal(self._session.snapshot, own[key])
@@ -225,7 +229,7 @@ def _said_now(work: UnitOfWork, key: str) -> SaidOf:
 
 def _refuse_stale(mine: SaidOf, *, now: SaidOf, seen: SaidOf | None, tree: FamilyTree) -> None:
     assert mine.ingredient is not None
-    what = f"the ingredient {mine.ingredient.name}"
+    what = tr("the ingredient {name}", name=mine.ingredient.name)
     if seen is not None and seen.ingredient is not None and now.ingredient is None:
         raise RemovedSince(what)
     refuse_stale(
@@ -252,20 +256,20 @@ def _checked_stand_in(stand_in: StandIn, tree: FamilyTree) -> StandIn:
     wanted = find_ingredient(tree, stand_in.wanted)
     offered = find_ingredient(tree, stand_in.offered)
     if wanted == offered:
-        raise InvalidField("offered", tree.name(offered), "nothing stands in for itself")
+        raise InvalidField("offered", tree.name(offered), tr("nothing stands in for itself"))
     why_not = tree.mistaken(wanted, offered)
     if why_not is not None:
         raise NeverOffered(tree.name(wanted), tree.name(offered), why_not)
     if not 0 < stand_in.closeness <= 1:
-        raise InvalidField("closeness", stand_in.closeness, "it is more than 0 and at most 1")
+        raise InvalidField("closeness", stand_in.closeness, tr("it is more than 0 and at most 1"))
     if not (isfinite(stand_in.ratio) and stand_in.ratio > 0):
-        raise InvalidField("ratio", stand_in.ratio, "it is more than 0")
+        raise InvalidField("ratio", stand_in.ratio, tr("it is more than 0"))
     for word in stand_in.scope:
         if word not in SCOPES:
-            raise InvalidField("scope", word, f"it is {spoken_list(SCOPES)}")
+            raise InvalidField("scope", word, tr("it is {words}", words=spoken_list(SCOPES)))
     why = " ".join(stand_in.why.split())
     if not why:
-        raise InvalidField("why", stand_in.why, "a stand-in needs a reason")
+        raise InvalidField("why", stand_in.why, tr("a stand-in needs a reason"))
     return replace(stand_in, wanted=wanted, offered=offered, why=why, own=True)
 
 
@@ -279,14 +283,15 @@ def checked_recipe(recipe: MadeFrom, tree: FamilyTree) -> MadeFrom:
     for each in recipe.inputs:
         key = find_ingredient(tree, each.ingredient)
         if key == made:
-            raise InvalidField("input", tree.name(key), "nothing is made from itself")
+            raise InvalidField("input", tree.name(key), tr("nothing is made from itself"))
         if not (isfinite(each.amount) and each.amount > 0):
-            raise InvalidField(f"amount of {tree.in_sentence(key)}", each.amount, _MORE)
+            field = tr("amount of {ingredient}", ingredient=tree.in_sentence(key))
+            raise InvalidField(field, each.amount, tr(_MORE))
         amounts[key] = amounts.get(key, 0.0) + each.amount
     if not amounts:
-        raise InvalidField("inputs", "", "a recipe takes at least one thing")
+        raise InvalidField("inputs", "", tr("a recipe takes at least one thing"))
     if not (isfinite(recipe.yields) and recipe.yields > 0):
-        raise InvalidField("yield", recipe.yields, _MORE)
+        raise InvalidField("yield", recipe.yields, tr(_MORE))
     inputs = tuple(Input(key, amount) for key, amount in amounts.items())
     how = " ".join(recipe.how.split())
     return replace(recipe, made=made, inputs=inputs, how=how, closeness=1.0, own=True)

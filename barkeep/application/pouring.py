@@ -15,6 +15,7 @@ from barkeep.domain.shoots.one_drink import PouredOut, poured_out
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.stand_ins.offers import stand_in
 from barkeep.errors import AmbiguousName, InvalidField, UnknownName, UserError
+from barkeep.translation import tr
 
 
 class CannotPour(UserError):
@@ -24,7 +25,11 @@ class CannotPour(UserError):
     lacking: tuple[str, ...]
 
     def __str__(self) -> str:
-        return f"{self.drink} cannot be poured so. {' '.join(self.lacking)}"
+        return tr(
+            "{drink} cannot be poured so. {lacking}",
+            drink=self.drink,
+            lacking=" ".join(self.lacking),
+        )
 
 
 class Pouring(UseCases):
@@ -82,9 +87,9 @@ def line_named(spec: Spec, wanted: str, option: str, snapshot: Snapshot) -> int:
     found = found[:1] or [place for place, line in lines if tree.is_a(line.ingredient, key)]
     if len(found) > 1:
         names = tuple(tree.in_sentence(spec.lines[place].ingredient) for place in found)
-        raise AmbiguousName(f"line of {spec.name}", wanted.strip(), names)
+        raise AmbiguousName(tr("line of {name}", name=spec.name), wanted.strip(), names)
     if not found:
-        raise InvalidField(option, wanted.strip(), f"{spec.name} has no such line")
+        raise InvalidField(option, wanted.strip(), tr("{name} has no such line", name=spec.name))
     return found[0]
 
 
@@ -113,4 +118,8 @@ def _ratio(spec: Spec, place: int, key: str, *, option: str, snapshot: Snapshot)
     asked = tree.in_sentence(line.ingredient)
     friend = next((each.why for each in answer.confusables if each.ingredient == key), "")
     why = f"; {friend.rstrip('.')}" if friend else ""
-    raise InvalidField(option, tree.name(key), f"it is not known to stand in for {asked}{why}")
+    raise InvalidField(
+        option,
+        tree.name(key),
+        tr("it is not known to stand in for {asked}{why}", asked=asked, why=why),
+    )

@@ -86,7 +86,7 @@ def test_what_is_odd_but_can_be_is_found_and_the_bar_still_opens(barkeep, bar):
     assert found["opens"] and not found["sound"]
     told = "\n".join(found["findings"])
     assert "has 5,000 g/l of sugar, more than there can be." in told
-    assert "was made on 2026-03-02 and to be used by 2026-03-01, before that." in told
+    assert "was made on 2 March 2026 and to be used by 1 March 2026, before that." in told
     assert "The ingredient “moon-dust” is used in this bar, but not known" in told
     assert "says it holds" in told
     assert barkeep("--bar", bar, "bottles").status == 0

@@ -12,8 +12,9 @@ from barkeep.desktop.widgets.details import DetailPanel, DetailRow, DetailSectio
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, column_of, row_of, wide
 from barkeep.domain.cautions.cautions import Caution
 from barkeep.domain.pouring.minded import Minded
+from barkeep.translation import tr, tr_noop
 
-ALL_CAUTIONS = "&All cautions…"
+ALL_CAUTIONS = tr_noop("&All cautions…")
 
 
 class AllCautionsDialog(QDialog):
@@ -24,14 +25,14 @@ class AllCautionsDialog(QDialog):
     ) -> None:
         super().__init__(parent)
         accept_by_keys(self)
-        self.setWindowTitle("All cautions")
-        self.panel = DetailPanel("All cautions")
+        self.setWindowTitle(tr("All cautions"))
+        self.panel = DetailPanel(tr("All cautions"))
         sections = [
             DetailSection(heading, tuple(map(_row, rows)))
             for heading, rows in every_caution(minded, general)
         ]
         self.panel.show_details(name, "", sections)
-        close = primary_button("Close", self.accept)
+        close = primary_button(tr("Close"), self.accept)
         close.setDefault(True)
         column_of(wide(self.panel), row_of(SPRING, close), on=self, margins=DIALOG)
         self.resize(560, 480)

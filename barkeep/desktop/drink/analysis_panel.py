@@ -30,8 +30,9 @@ from barkeep.desktop.widgets.notices import announce
 from barkeep.desktop.widgets.picture import Picture
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.drink.words import INFORMATION, Fact
+from barkeep.translation import tr, tr_noop
 
-NAME = "Balance among its family"
+NAME = tr_noop("Balance among its family")
 TROUGH = 12.0
 """How high a trough is, in device-independent pixels."""
 DOT = 1.8
@@ -79,7 +80,7 @@ class BalancePicture(Picture):
         if not near or point.y() < trough.top() - ROOM:
             return bar.in_words
         near.sort(key=lambda each: abs(_place(trough, each.mark) - point.x()))
-        more = [f"and {len(near) - MOST_NAMED} more"] * (len(near) > MOST_NAMED)
+        more = [tr("and {more} more", more=len(near) - MOST_NAMED)] * (len(near) > MOST_NAMED)
         return "\n".join([*(each.in_words for each in near[:MOST_NAMED]), *more])
 
     def sizeHint(self) -> QSize:
@@ -272,11 +273,11 @@ class AnalysisPanel(QWidget):
             UNIT,
             self._grid.layout,
             UNIT,
-            text_label("How sure this is", TypeSize.STRONG),
+            text_label(tr("How sure this is"), TypeSize.STRONG),
             self._doubts,
             UNIT,
             self._general,
-            caption(INFORMATION),
+            caption(tr(INFORMATION)),
             at_left(self._all),
             on=self,
             margins=(0, HALF, 0, 0),

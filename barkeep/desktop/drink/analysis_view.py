@@ -30,21 +30,26 @@ from barkeep.domain.pouring.warnings import allergens_in_words
 from barkeep.domain.specs.quantities import in_dashes_of
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.stand_ins.corrections import Correction, in_words
+from barkeep.translation import tr, tr_noop
 
 if TYPE_CHECKING:
     from barkeep.domain.spec_text.text import ReadSpec  # reading is loaded by who reads
 
-UNREAD = "Lines that cannot be read yet are not counted."
+UNREAD = tr_noop("Lines that cannot be read yet are not counted.")
 _SCALES: Mapping[Figure, tuple[str, float, str]] = {
-    "strength": ("Strength", 45.0, "% vol"),
-    "sugar": ("Sugar", 150.0, "g/l"),
-    "acid": ("Acid", 15.0, "g/l"),
-    "water": ("Water of the ice", 80.0, "%"),
+    "strength": (tr_noop("Strength"), 45.0, "% vol"),
+    "sugar": (tr_noop("Sugar"), 150.0, "g/l"),
+    "acid": (tr_noop("Acid"), 15.0, "g/l"),
+    "water": (tr_noop("Water of the ice"), 80.0, "%"),
 }
 """What each bar is called, where its scale ends, and its unit."""
 
 
-_LEVELS: Mapping[Level, str] = {"danger": "Danger", "care": "Caution", "note": "Note"}
+_LEVELS: Mapping[Level, str] = {
+    "danger": tr_noop("Danger"),
+    "care": tr_noop("Caution"),
+    "note": tr_noop("Note"),
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,7 +91,7 @@ class BalanceBar:
     @property
     def in_words(self) -> str:
         """All that the bar shows."""
-        before = f"as written {self.was_value}" if self.was_value else ""
+        before = tr("as written {value}", value=self.was_value) if self.was_value else ""
         said = (
             f"{self.label} {self.value}",
             before,
@@ -102,7 +107,9 @@ class BalanceBar:
         if not self.kin:
             return ""
         less = sum(each.mark < self.mark for each in self.kin)
-        return f"more than {less} of the {len(self.kin)} others of its family"
+        return tr(
+            "more than {less} of the {number} others of its family", less=less, number=len(self.kin)
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,7 +130,7 @@ class AnalysisView:
     @property
     def before_anyone_drinks(self) -> str:
         """The general cautions in one sentence, where any applies."""
-        return IN_GENERAL if self.general else ""
+        return tr(IN_GENERAL) if self.general else ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,10 +153,12 @@ def before_you_pour(minded: Minded, notices: Sequence[str] = ()) -> tuple[Cautio
     """
     rows = [_caution_row(each) for each in of_tier(minded.all_cautions, "now")]
     if tags := tags_in_words(minded):
-        rows.append(CautionRow(tags, LABEL_FIRST, "warning", "Allergens"))
+        rows.append(CautionRow(tags, tr(LABEL_FIRST), "warning", tr("Allergens")))
     if minded.brought_in:
-        rows.append(CautionRow(brought_in_sentence(minded.brought_in), "", "warning", "Allergens"))
-    rows += [CautionRow(each, "", "warning", "Caution") for each in notices]
+        rows.append(
+            CautionRow(brought_in_sentence(minded.brought_in), "", "warning", tr("Allergens"))
+        )
+    rows += [CautionRow(each, "", "warning", tr("Caution")) for each in notices]
     return tuple(rows)
 
 
@@ -157,15 +166,20 @@ def every_caution(
     minded: Minded, general: Iterable[Caution]
 ) -> tuple[tuple[str, tuple[CautionRow, ...]], ...]:
     """Headings with their cautions: of this drink, and of every drink with alcohol."""
-    carried = [CautionRow(each, "", "warning", "Allergens") for each in allergens_in_words(minded)]
+    carried = [
+        CautionRow(each, "", "warning", tr("Allergens")) for each in allergens_in_words(minded)
+    ]
     own = (*map(_caution_row, minded.all_cautions), *carried)
-    parts = (("With this drink", own), ("Before anyone drinks", tuple(map(_caution_row, general))))
+    parts = (
+        (tr("With this drink"), own),
+        (tr("Before anyone drinks"), tuple(map(_caution_row, general))),
+    )
     return tuple((heading, rows) for heading, rows in parts if rows)
 
 
 def _caution_row(caution: Caution) -> CautionRow:
     tone = "danger" if caution.level == "danger" else "warning"
-    return CautionRow(caution.text, caution.source, tone, _LEVELS[caution.level])
+    return CautionRow(caution.text, caution.source, tone, tr(_LEVELS[caution.level]))
 
 
 def correction_words(correction: Correction | None, tree: FamilyTree) -> str:
@@ -202,7 +216,7 @@ def view_of_read(read: ReadSpec, snapshot: Snapshot) -> AnalysisView | None:
     view = view_of(in_dashes_of(snapshot.settings.units, read.understood, tree), snapshot)
     if view is None or not read.understood.unsettled:
         return view
-    return replace(view, uncertain=(UNREAD, *view.uncertain))
+    return replace(view, uncertain=(tr(UNREAD), *view.uncertain))
 
 
 def bars_among_kin(spec: Spec, snapshot: Snapshot) -> tuple[BalanceBar, ...]:
@@ -223,7 +237,7 @@ def _bars(analysis: Analysis, kin: Sequence[Kin] = ()) -> Iterator[BalanceBar]:
         label, end, _unit = _SCALES[figure]
         marks = (_kin_mark(each, figure) for each in kin if figure in each.figures)
         bar = BalanceBar(
-            label=label,
+            label=tr(label),
             value=_shown(figure, value),
             mark=value / end,
             sigma=doubts[figure] / end,
@@ -237,8 +251,8 @@ def _bars(analysis: Analysis, kin: Sequence[Kin] = ()) -> Iterator[BalanceBar]:
         yield replace(
             bar,
             usual=(usual.low / end, usual.high / end),
-            range_words=f"usual {usual.low:g} to {usual.high:g}",
-            place_words=_WATERED[place] if figure == "water" else place_word(figure, place),
+            range_words=tr("usual {low:g} to {high:g}", low=usual.low, high=usual.high),
+            place_words=tr(_WATERED[place]) if figure == "water" else place_word(figure, place),
         )
 
 
@@ -248,9 +262,9 @@ def _kin_mark(kin: Kin, figure: Figure) -> KinMark:
 
 
 _WATERED: Mapping[Place, str] = {
-    "below": "less watered",
-    "within": "as usual",
-    "above": "more watered",
+    "below": tr_noop("less watered"),
+    "within": tr_noop("as usual"),
+    "above": tr_noop("more watered"),
 }
 
 

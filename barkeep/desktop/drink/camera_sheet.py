@@ -18,6 +18,7 @@ from barkeep.desktop.look.tones import current_tones
 from barkeep.desktop.widgets.drink_picture import draw_drink
 from barkeep.desktop.widgets.notices import announce
 from barkeep.documents.printed.camera import CameraDrink, CameraStep
+from barkeep.translation import tr
 
 CAPITAL_SHARE = 1 / 25
 """The height of a capital in the large type, as a share of the sheet's, at least."""
@@ -50,7 +51,7 @@ class CameraSheet(QWidget):
     def __init__(self, drinks: Sequence[CameraDrink], parent: QWidget | None = None) -> None:
         super().__init__(parent, Qt.WindowType.Window)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setWindowTitle("On camera")
+        self.setWindowTitle(tr("On camera"))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.setMinimumSize(480, 320)
@@ -67,7 +68,7 @@ class CameraSheet(QWidget):
     @property
     def step(self) -> CameraStep:
         """The step that is shown."""
-        return self.drink.steps[self._step] if self.drink else CameraStep("No drink to show")
+        return self.drink.steps[self._step] if self.drink else CameraStep(tr("No drink to show"))
 
     @property
     def place(self) -> str:
@@ -75,9 +76,13 @@ class CameraSheet(QWidget):
         if self.drink is None:
             return ""
         steps = len(self.drink.steps)
-        return (
-            f"Drink {self._drink + 1} of {len(self._drinks)}: {self.drink.name}   "
-            f"step {self._step + 1} of {steps}"
+        return tr(
+            "Drink {drink} of {drinks}: {name}   step {step} of {steps}",
+            drink=self._drink + 1,
+            drinks=len(self._drinks),
+            name=self.drink.name,
+            step=self._step + 1,
+            steps=steps,
         )
 
     def go_on(self) -> None:

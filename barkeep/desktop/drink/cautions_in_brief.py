@@ -8,8 +8,9 @@ from barkeep.desktop.drink.analysis_view import CautionRow, before_you_pour
 from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.domain.phrases import capitalised, counted
 from barkeep.domain.pouring.minded import Minded
+from barkeep.translation import tr, tr_noop
 
-BEFORE_YOU_POUR = "Before you pour"
+BEFORE_YOU_POUR = tr_noop("Before you pour")
 
 
 def minded_section(minded: Minded, notices: Sequence[str] = ()) -> tuple[DetailSection, ...]:
@@ -22,10 +23,10 @@ def minded_section(minded: Minded, notices: Sequence[str] = ()) -> tuple[DetailS
     if not rows:
         return ()
     told = counted(len(notices), "note on the bottles", "notes on the bottles") if notices else ""
-    brought = "may carry more" if minded.brought_in else ""
+    brought = tr("may carry more") if minded.brought_in else ""
     tags = " · ".join(filter(None, (minded.in_brief.removeprefix("! "), brought, told)))
     section = DetailSection(
-        BEFORE_YOU_POUR,
+        tr(BEFORE_YOU_POUR),
         tuple(map(_row, rows)),
         fold="cautions",
         brief=capitalised(tags),

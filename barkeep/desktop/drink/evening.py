@@ -23,9 +23,10 @@ from barkeep.domain.amounts.measures import show_quantity
 from barkeep.domain.bottles.bottle import Product
 from barkeep.domain.drink.costs import cost_in_words
 from barkeep.domain.phrases import price_in_words
+from barkeep.translation import tr, tr_noop
 
-MIDNIGHT = "From midnight to midnight, by the ledger; at the prices that are known now."
-NOTHING = "What is poured in Tonight, from Bottles and in the log of a shoot is counted"
+MIDNIGHT = tr_noop("From midnight to midnight, by the ledger; at the prices that are known now.")
+NOTHING = tr_noop("What is poured in Tonight, from Bottles and in the log of a shoot is counted")
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,9 +40,11 @@ class _Poured:
 
 def _columns(currency: str) -> tuple[Column[_Poured], ...]:
     return (
-        Column("Poured", lambda row: row.product.title, tooltip=lambda row: row.product.title),
-        Column("Amount", lambda row: show_quantity(row.amount, row.product.unit), right=True),
-        Column("Cost", lambda row: price_in_words(row.cost, currency, "not known"), right=True),
+        Column(tr("Poured"), lambda row: row.product.title, tooltip=lambda row: row.product.title),
+        Column(tr("Amount"), lambda row: show_quantity(row.amount, row.product.unit), right=True),
+        Column(
+            tr("Cost"), lambda row: price_in_words(row.cost, currency, tr("not known")), right=True
+        ),
     )
 
 
@@ -50,23 +53,23 @@ class EveningDialog(RefusedInBanner, QDialog):
 
     def __init__(self, bar: Bar, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle("What an evening cost")
+        self.setWindowTitle(tr("What an evening cost"))
         self._bar = bar
         self.table: RowTable[_Poured] = RowTable(_columns(bar.snapshot.settings.currency), self)
         self.view = QTableView()
         self.view.setModel(self.table)
-        prepare_view(self.view, "What was poured")
+        prepare_view(self.view, tr("What was poured"))
         self.view.setSortingEnabled(False)
         self.stack = ListStack(
             self.view,
-            EmptyState("picture-empty-glass", "Nothing was poured on this day", NOTHING),
+            EmptyState("picture-empty-glass", tr("Nothing was poured on this day"), tr(NOTHING)),
             EmptyState.no_match("bottles"),
         )
         self.total = copyable("", TypeSize.STRONG)
         self.spilled = copyable("", quiet=True)
         self.banner = Banner()
         self.on = day_field(bar.snapshot.on, latest=bar.snapshot.on)
-        self.close_button = button("C&lose", self.reject)
+        self.close_button = button(tr("C&lose"), self.reject)
         self._lay_out()
         accept_by_keys(self)
         self.on.dateChanged.connect(lambda _day: self.renew())
@@ -90,15 +93,15 @@ class EveningDialog(RefusedInBanner, QDialog):
         self.spilled.setVisible(bool(lost))
 
     def _lay_out(self) -> None:
-        self.on.setAccessibleName("Day")
+        self.on.setAccessibleName(tr("Day"))
         self.close_button.setAutoDefault(False)
         column_of(
             row_of(
                 text_label(self.windowTitle(), TypeSize.SUBTITLE),
                 SPRING,
-                labelled("&Day", self.on),
+                labelled(tr("&Day"), self.on),
             ),
-            text_label(MIDNIGHT, quiet=True, wrap=True),
+            text_label(tr(MIDNIGHT), quiet=True, wrap=True),
             wide(self.stack),
             self.total,
             self.spilled,

@@ -15,6 +15,7 @@ from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.specs.query import LANGUAGE, NO_FIELD, Query, SpecFacts
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import BadQuery
+from barkeep.translation import tr
 
 QUICK_FACTS = frozenset({"due", "shoot"})
 """What is found out of every spec at once, beside its words and kinds."""
@@ -74,7 +75,7 @@ class Finding(Generic[Of]):
             self._waiting.end(self._question)
         else:
             self._ask(listed, self._query.asks)
-            self._waiting.begin(self._question, "Searching…")
+            self._waiting.begin(self._question, tr("Searching…"))
         return self.last_finder()
 
     def last_finder(self) -> Callable[[Spec], bool]:
@@ -107,7 +108,8 @@ def language_as_help() -> str:
     """The query language as a small table."""
     rows = "".join(
         f"<tr><td style='white-space: nowrap'><b>{escape(written)}</b>&nbsp;&nbsp;</td>"
-        f"<td>{escape(found)}</td></tr>"
+        f"<td>{escape(tr(found))}</td></tr>"
         for written, found in LANGUAGE
     )
-    return f"<p>A spec is found that</p><table>{rows}</table><p>{escape(NO_FIELD)}</p>"
+    found_that, no_field = escape(tr("A spec is found that")), escape(tr(NO_FIELD))
+    return f"<p>{found_that}</p><table>{rows}</table><p>{no_field}</p>"

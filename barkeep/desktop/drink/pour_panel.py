@@ -33,9 +33,10 @@ from barkeep.desktop.widgets.drink_picture import DrinkPictureView
 from barkeep.desktop.widgets.labels import PictureLabel, caption, copyable, text_label
 from barkeep.desktop.widgets.layouts import SPRING, at_top, column_of, laid_out_once, row_of, wide
 from barkeep.domain.bar.shoots import ChosenPour
+from barkeep.translation import tr, tr_noop
 
 POUR_KEYS, RIFF_KEYS = "Ctrl+Return", "Ctrl+R"
-NOT_KNOWN_YET = "Nothing in it can be counted yet."
+NOT_KNOWN_YET = tr_noop("Nothing in it can be counted yet.")
 
 
 class _LineRow(QWidget):
@@ -75,7 +76,7 @@ class _LineRow(QWidget):
             self.box.addItems([each.words for each in of.choices])
             self.box.setCurrentIndex(self._first(of, kept, is_kept=is_kept))
         self.box.setVisible(bool(of.choices))
-        self.box.setAccessibleName(f"{of.text}: what is poured")
+        self.box.setAccessibleName(tr("{line}: what is poured", line=of.text))
         say(self._rest, of.rest)
         self._explain()
 
@@ -109,7 +110,7 @@ class _Figures(QWidget):
     def show_seen(self, seen: PourSeen) -> None:
         """Show another drink."""
         rows = tuple(DetailRow(figure_in_words(each), label=each.label) for each in seen.figures)
-        heading = "As written → as poured" if seen.is_changed else "What it comes to"
+        heading = tr("As written → as poured") if seen.is_changed else tr("What it comes to")
         self._rows.fill([DetailSection(heading, rows)])
         self._rows.setAccessibleDescription(told_of(seen))
         self.picture.show_bars(seen.bars)
@@ -137,20 +138,22 @@ class PourPanel(QWidget):
         self._rows: list[_LineRow] = []
         self._lines = column_of(gap=0)
         self._lacking = copyable("")
-        self._lacking_picture = PictureLabel("verdict-short", 16, "short", "Cannot be poured so")
+        self._lacking_picture = PictureLabel(
+            "verdict-short", 16, "short", tr("Cannot be poured so")
+        )
         self._lack = QWidget()
         row_of(at_top(self._lacking_picture), wide(self._lacking), on=self._lack)
         self.figures = _Figures()
         self._cautions = DetailSections()
         self.riff_name = QLineEdit()
-        self.riff_name.setAccessibleName("What the riff is called")
+        self.riff_name.setAccessibleName(tr("What the riff is called"))
         self.riff_name.returnPressed.connect(self._ask_for_riff)
-        self.pour_button = primary_button("Pour it so", self.pour_wanted.emit, "pour")
-        self.pour_button.setToolTip(f"Take it out of the bottles ({POUR_KEYS})")
-        self.riff_button = button("Save as a riff", self._ask_for_riff)
-        self.riff_button.setToolTip(f"Keep it as a spec of your own ({RIFF_KEYS})")
-        self.back_button = button("Back", self.left.emit)
-        self.back_button.setToolTip("Back to the drink (Esc)")
+        self.pour_button = primary_button(tr("Pour it so"), self.pour_wanted.emit, "pour")
+        self.pour_button.setToolTip(tr("Take it out of the bottles ({keys})", keys=POUR_KEYS))
+        self.riff_button = button(tr("Save as a riff"), self._ask_for_riff)
+        self.riff_button.setToolTip(tr("Keep it as a spec of your own ({keys})", keys=RIFF_KEYS))
+        self.back_button = button(tr("Back"), self.left.emit)
+        self.back_button.setToolTip(tr("Back to the drink (Esc)"))
         self._lay_out()
         for keys, act in (
             (RIFF_KEYS, self._ask_for_riff),
@@ -178,7 +181,9 @@ class PourPanel(QWidget):
         self.asked = asked
         several = "" if serves == 1 else f"{serves} × "
         with laid_out_once(self._page):
-            self._title.setText(f"Pour {several}{asked.drink.spec.name}")
+            self._title.setText(
+                tr("Pour {several}{name}", several=several, name=asked.drink.spec.name)
+            )
             for number, each in enumerate(asked.lines):
                 self._row(number).fill(each, kept.get(each.place), is_kept=is_kept)
                 self._rows[number].show()
@@ -210,14 +215,14 @@ class PourPanel(QWidget):
             self._picture.show_picture(seen.picture)
             self.brief.setText(brief_of(seen))
             self.figures.show_seen(seen)
-            sections = [DetailSection("Before you pour", tuple(_minded(seen)))]
+            sections = [DetailSection(tr("Before you pour"), tuple(_minded(seen)))]
             self._cautions.fill(sections if sections[0].rows else [])
             self._lacking.setText("\n".join(seen.lacking))
             self._lack.setVisible(bool(seen.lacking))
         self.riff_name.setText(seen.likely_name)
         self._riff.setVisible(seen.is_changed)
         offer(self.pour_button, " ".join(seen.lacking))
-        offer(self.riff_button, "" if seen.is_changed else "Nothing in it is poured otherwise")
+        offer(self.riff_button, "" if seen.is_changed else tr("Nothing in it is poured otherwise"))
 
     @property
     def _shown(self) -> Sequence[_LineRow]:
@@ -239,12 +244,12 @@ class PourPanel(QWidget):
     def _lay_out(self) -> None:
         words = column_of(self._title, self.brief, SPRING, gap=HALF)
         head = row_of(wide(words), at_top(self._picture), margins=(PAD, PAD, PAD, HALF))
-        name = text_label("Riff’s name", quiet=True)
+        name = text_label(tr("Riff’s name"), quiet=True)
         name.setBuddy(self.riff_name)
         self._riff = QWidget()
         column_of(name, self.riff_name, on=self._riff, margins=(0, PAD, 0, 0), gap=HALF)
         self._page = QWidget()
-        heading: QLabel = text_label("What goes in", TypeSize.STRONG)
+        heading: QLabel = text_label(tr("What goes in"), TypeSize.STRONG)
         column = column_of(
             heading,
             rule(),
@@ -258,7 +263,7 @@ class PourPanel(QWidget):
             gap=HALF,
         )
         column.addStretch(1)
-        self.scrolled = ScrolledPage("Pour", scaled(264))
+        self.scrolled = ScrolledPage(tr("Pour"), scaled(264))
         self.scrolled.show_page(self._page)
         foot = QWidget()
         foot.setLayout(FlowLayout((self.pour_button, self.riff_button, self.back_button)))
@@ -274,6 +279,6 @@ def minded_row(row: CautionRow) -> DetailRow:
 def _minded(seen: PourSeen) -> Sequence[DetailRow]:
     rows = list(map(minded_row, seen.cautions))
     if seen.brought:
-        new = DetailRow(seen.brought, label="Allergens", picture="allergen", tone="warning")
+        new = DetailRow(seen.brought, label=tr("Allergens"), picture="allergen", tone="warning")
         rows.insert(0, new)
     return rows

@@ -34,6 +34,7 @@ from barkeep.domain.stand_ins.in_a_drink import (
 from barkeep.domain.stand_ins.offers import UNKNOWN, Offer
 from barkeep.domain.stand_ins.words import closeness_in_words
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_noop
 
 MOST_BEYOND = 4
 """So many stand-ins that are not here are named with a line."""
@@ -129,7 +130,9 @@ def pour_seen(
         bars=_bars(before.bars if before else (), after.bars if after else (), moved=is_changed),
         picture=None if after is None else after.picture,
         cautions=minded,
-        brought=f"Brings in {spoken_list(new, 'and')}." if new and is_changed else "",
+        brought=tr("Brings in {allergens}.", allergens=spoken_list(list(map(tr, new)), "and"))
+        if new and is_changed
+        else "",
         lacking=found.lacking,
         likely_name=riff_name(spec, chosen, tree),
         is_changed=is_changed,
@@ -180,7 +183,7 @@ def _line(
 def _as_written(answer: LineAnswer) -> str:
     """The choice of pouring what the line asks for, and whether that is here."""
     is_here = answer.met and answer.closeness >= 1.0
-    return "As written" if is_here else "As written, which is not here"
+    return tr("As written") if is_here else tr("As written, which is not here")
 
 
 def _choice(spec: Spec, place: int, offer: Offer, snapshot: Snapshot) -> Choice:
@@ -191,8 +194,14 @@ def _choice(spec: Spec, place: int, offer: Offer, snapshot: Snapshot) -> Choice:
     name = " ".join(filter(None, (amount, tree.in_sentence(offer.ingredient))))
     times = show_number(round(chosen.ratio, 2), fractions=False)
     alike = tree[spec.lines[place].ingredient].unit == tree[offer.ingredient].unit
-    ratio = f"{times} times as much." if alike and abs(chosen.ratio - 1.0) > 0.005 else ""
-    from_bottle = "" if offer.bottle is None else f"From {offer.bottle.product.title}."
+    ratio = (
+        tr("{times} times as much.", times=times)
+        if alike and abs(chosen.ratio - 1.0) > 0.005
+        else ""
+    )
+    from_bottle = (
+        "" if offer.bottle is None else tr("From {title}.", title=offer.bottle.product.title)
+    )
     changes = as_sentence("; ".join(offer.corrections)) if offer.corrections else ""
     said = " ".join(filter(None, (ratio, offer.why, from_bottle, changes)))
     return Choice(f"{name} · {closeness_in_words(offer.closeness)}", chosen, said)
@@ -202,16 +211,24 @@ def _rest(offers: LineOffers, tree: FamilyTree) -> Iterator[str]:
     """What is not offered for a line that is not met as written, and why."""
     found = offers.stand_ins
     if found.none_because and not offers.owned:
-        known = "" if found.none_because == UNKNOWN else "nothing stands in for it: "
-        yield as_sentence(f"{known}{found.none_because}")
+        because = tr(found.none_because)
+        yield as_sentence(
+            because
+            if found.none_because == UNKNOWN
+            else tr("nothing stands in for it: {because}", because=because)
+        )
     if offers.beyond:
         named = [_with_closeness(each, tree) for each in offers.beyond[:MOST_BEYOND]]
-        yield f"Not in the bar: {spoken_list(named, 'and')}."
+        yield tr("Not in the bar: {named}.", named=spoken_list(named, "and"))
     if offers.far:
         named = [_with_closeness(each, tree) for each in offers.far]
-        yield f"Too far off: {spoken_list(named, 'and')}."
+        yield tr("Too far off: {named}.", named=spoken_list(named, "and"))
     for friend in found.confusables:
-        yield f"Never {tree.in_sentence(friend.ingredient)}: {friend.why.rstrip('.')}."
+        yield tr(
+            "Never {ingredient}: {why}.",
+            ingredient=tree.in_sentence(friend.ingredient),
+            why=tr(friend.why).rstrip("."),
+        )
 
 
 def _with_closeness(offer: Offer, tree: FamilyTree) -> str:
@@ -226,15 +243,22 @@ def figure_in_words(row: FigureRow) -> str:
 def brief_of(seen: PourSeen) -> str:
     """Strength, sweet and sour in one line, each with where it was where it has moved."""
     return " · ".join(
-        f"{word}{each.before.removesuffix(unit)} → {each.after}"
-        if each.change
-        else f"{word}{each.after}"
-        for each, (word, unit) in zip(seen.figures, _BRIEFLY, strict=False)
+        tr(
+            said,
+            figure=f"{each.before.removesuffix(unit)} → {each.after}"
+            if each.change
+            else each.after,
+        )
+        for each, (said, unit) in zip(seen.figures, _BRIEFLY, strict=False)
     )
 
 
-_BRIEFLY = (("", " % vol"), ("sweet ", " g/l"), ("sour ", " g/l"))
-"""What stands before each of the first figures in the brief line, and its unit."""
+_BRIEFLY = (
+    ("{figure}", " % vol"),
+    (tr_noop("sweet {figure}"), " g/l"),
+    (tr_noop("sour {figure}"), " g/l"),
+)
+"""How each of the first figures stands in the brief line, and its unit."""
 
 
 def told_of(seen: PourSeen) -> str:

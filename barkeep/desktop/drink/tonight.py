@@ -72,22 +72,23 @@ from barkeep.domain.specs.shown_lines import ShownLine, shown_lines
 from barkeep.domain.specs.spec import Spec, UnsettledLine, with_unsettled
 from barkeep.domain.stand_ins.corrections import Correction, correction_for
 from barkeep.domain.stand_ins.in_a_drink import riff_with
+from barkeep.translation import tr, tr_noop
 
 CORRECTION = "tonight-correction"
 """Under which the question is asked what a drink with stand-ins needs."""
-NO_BOTTLES = "No bottles yet: every drink is short until the bar knows what is there."
-BEGIN = "Say what is there"
+NO_BOTTLES = tr_noop("No bottles yet: every drink is short until the bar knows what is there.")
+BEGIN = tr_noop("Say what is there")
 
 
-TICK_SHORT = "Some do that cannot be made: tick “Also what cannot be made” to see them"
+TICK_SHORT = tr_noop("Some do that cannot be made: tick “Also what cannot be made” to see them")
 AS = (
-    ("list", "List", "A line for each drink, which can be sorted (Ctrl+G)"),
-    ("wall", "Wall", "Each drink in its glass on a shelf (Ctrl+G)"),
+    ("list", tr_noop("List"), tr_noop("A line for each drink, which can be sorted (Ctrl+G)")),
+    ("wall", tr_noop("Wall"), tr_noop("Each drink in its glass on a shelf (Ctrl+G)")),
 )
 """The ways in which the drinks are shown."""
 SHOWN_AS = "tonight/shown-as"
-CLEAR_ALL, OTHERWISE = "Clear all &filters", "&As a wall, or a list"
-POUR = "Pour…"
+CLEAR_ALL, OTHERWISE = tr_noop("Clear all &filters"), tr_noop("&As a wall, or a list")
+POUR = tr_noop("Pour…")
 """What asks what goes into each line of the drink, and what stands in for what is missing."""
 QUESTION = "tonight-search"
 """Under which slow facts are asked for in the background."""
@@ -119,13 +120,17 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
     """
 
     key = "tonight"
-    title = "Tonight"
+    title = tr_noop("Tonight")
     parts = TONIGHT
-    noun = "drinks"
-    search_hint = "Search drinks and ingredients…"
-    search_help = language_as_help()
+    noun = tr_noop("drinks")
+    search_hint = tr_noop("Search drinks and ingredients…")
     cares_about = EVERYTHING
     only_looks = frozenset({CLEAR_ALL, OTHERWISE})
+
+    @property
+    def search_help(self) -> str:  # type: ignore[override]
+        """What can be searched for, in the language that is spoken as the page is made."""
+        return language_as_help()
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         self._tree = context.bar.snapshot.knowledge.tree
@@ -138,9 +143,9 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         self._any_made, self._stays = False, ""
         empty = EmptyState(
             "picture-empty-glass",
-            "No specs yet",
-            "What you can make of each stands here",
-            leads=("Write one on the page ", Link("Specs", "specs"), "."),
+            tr("No specs yet"),
+            tr("What you can make of each stands here"),
+            leads=(tr("Write one on the page "), Link(tr("Specs"), "specs"), "."),
         )
         super().__init__(context, tonight_columns(self._tree), empty, parent)
         self._finding: Finding[Answered] = Finding(
@@ -149,9 +154,9 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         self._drinks: WorkedOut[TonightRow] = WorkedOut(context.background, DRINKS, self.table)
         self.table.look_at = self._drinks.look_at
         self.shown.is_ready = self._can_be_sorted
-        self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")
-        self.serves = number_field("Serves", 1, 99)
-        self.also_short = QCheckBox("Also what cannot be made")
+        self.closeness = FilterChips(tr("Stand-ins"), CLOSENESS, "close")
+        self.serves = number_field(tr("Serves"), 1, 99)
+        self.also_short = QCheckBox(tr("Also what cannot be made"))
         self.filters = TonightFilters()
         self.greeting = Greeting()
         self._badge, self._picture = VerdictBadge("short"), DrinkPictureView()
@@ -172,7 +177,7 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
             once = Qt.ConnectionType.SingleShotConnection
             self.context.background.idle.connect(partial(self._compile, snapshot), once)
         question = partial(answered, snapshot, within, serves, self._memory, kept=kept)  # type: ignore[arg-type]
-        self.ask(question, self._show_answer, "Working out tonight…")
+        self.ask(question, self._show_answer, tr("Working out tonight…"))
 
     def _compile(self, snapshot: Snapshot) -> None:
         """Make ready for the next question what a first answer that was kept did without."""
@@ -189,7 +194,7 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         snapshot = self._answer.snapshot
         typed = self.search.text
         is_filtered = bool(typed.strip() or self.filters.count)
-        offer(self._clear_action, "" if is_filtered else "Nothing is filtered")
+        offer(self._clear_action, "" if is_filtered else tr("Nothing is filtered"))
         self.search.show_problem(self._finding.read(typed, snapshot))
         if not self.search.problem:
             # What is typed comes last: a quotation mark that is still open would take the rest.
@@ -248,25 +253,27 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         known = tuple(map(partial(_line, tree=self._tree), row.lines, shown))
         lines = with_unsettled(row.spec, known, _question)
         if correction:
-            balance = DetailRow(correction, label="Balance", picture="stand-ins", tone="stand_in")
+            balance = DetailRow(
+                correction, label=tr("Balance"), picture="stand-ins", tone="stand_in"
+            )
             lines = (*lines, balance)
         sections = [
             *minded_section(row.minded, row.notices),
-            DetailSection("What goes in", lines),
+            DetailSection(tr("What goes in"), lines),
         ]
         first = make_first(row.lines, self._tree) if row.makeable else ""
         if first:
-            sections.insert(0, DetailSection("First", (_first(first),)))
+            sections.insert(0, DetailSection(tr("First"), (_first(first),)))
         specs = self.context.bar.snapshot.all_specs
         if told := tuple(map(DetailRow, garnishes_told(row, specs, self._tree))):
-            sections.append(DetailSection("Garnish", told))
+            sections.append(DetailSection(tr("Garnish"), told))
         if row.then:
-            after = f"After {serves_of(row.serves)}"
+            after = tr("After {serves}", serves=serves_of(row.serves))
             sections.append(DetailSection(after, tuple(_followings(row, self._tree)), fold="after"))
         if row.spec.method:
             method = (DetailRow(row.spec.method),)
-            sections.append(DetailSection("Method", method, fold="method", opens=True))
-        sections.append(DetailSection("Care", (DetailRow(IN_GENERAL),), fold="care"))
+            sections.append(DetailSection(tr("Method"), method, fold="method", opens=True))
+        sections.append(DetailSection(tr("Care"), (DetailRow(tr(IN_GENERAL)),), fold="care"))
         self._badge.show_verdict(row.verdict)
         self.detail.show_details(
             row.spec.name,
@@ -281,7 +288,9 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
     def _acts_on(self, row: Drink) -> DetailActs:
         """What is done with a drink; where something is missing, that first."""
         return_keys = QKeySequence(Qt.Key.Key_Return)
-        spec = Offered("Open the spec", self._open_spec, keys=_native(return_keys), writes=False)
+        spec = Offered(
+            tr("Open the spec"), self._open_spec, keys=_native(return_keys), writes=False
+        )
         pour = Offered(POUR, self.pour_current, keys=_native(QKeySequence(POUR_KEYS)))
         cautions = Offered(ALL_CAUTIONS, self.show_all_cautions, writes=False)
         return DetailActs((pour, spec) if row.missing else (spec, pour), (cautions,))
@@ -300,7 +309,7 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         self.filters.changed.connect(self._filter_anew)
         self.filters.clear_wanted.connect(self._show_all)
         self.add_filter(self.closeness)
-        self.add_filter(labelled("Serves", self.serves))
+        self.add_filter(labelled(tr("Serves"), self.serves))
         self.add_filter(self.also_short)
         self.add_filter_row(self.filters)
         self.add_parts()
@@ -327,7 +336,7 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
             [
                 (CLEAR_ALL, CLEAR_KEYS, "clear", self._show_all, False),
                 (OTHERWISE, "Ctrl+G", "tonight", self.show_otherwise, False),
-                (f"&{POUR}", POUR_KEYS, "pour", self.pour_current, True),
+                (tr_noop("&Pour…"), POUR_KEYS, "pour", self.pour_current, True),
             ]
         )
         self._clear_action, _otherwise, pour = self.bar_actions
@@ -408,7 +417,7 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         return not lacking
 
     def _need(self, rows: Sequence[TonightRow]) -> None:
-        self.waiting.begin(DRINKS, "Working out what is poured…")
+        self.waiting.begin(DRINKS, tr("Working out what is poured…"))
         self._drinks.need(rows, self._go_on)
 
     def _tell(self, rows: Sequence[TonightRow]) -> None:
@@ -421,13 +430,20 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
     def _sum_up(self, found: Sequence[TonightRow]) -> None:
         """What is found, and what of it is not shown, for no drink is left out unsaid."""
         ready, stand_in, short = how_many(each.verdict for each in found)
-        said = [f"{ready} ready", f"{stand_in} with a stand-in"]
+        said = [
+            tr("{ready} ready", ready=ready),
+            tr("{stand_in} with a stand-in", stand_in=stand_in),
+        ]
         is_hidden = bool(short) and self._any_made and not self.also_short.isChecked()
         if short:
-            said.append(f"{short} that cannot be made{' (not shown)' if is_hidden else ''}")
+            said.append(
+                tr("{short} that cannot be made (not shown)", short=short)
+                if is_hidden
+                else tr("{short} that cannot be made", short=short)
+            )
         self.summary.setText(", ".join(said))
         if self.list_stack is not None:
-            self.list_stack.no_match.line.setText(TICK_SHORT if is_hidden else WIDER)
+            self.list_stack.no_match.line.setText(tr(TICK_SHORT if is_hidden else WIDER))
 
     def _mind_empty_bar(self) -> None:
         """Greet where there is no bottle; who wants the drinks all the same is told why."""
@@ -436,7 +452,7 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
             return
         self._is_empty = is_empty
         self._greet(is_empty)
-        if not is_empty and self.banner.text == NO_BOTTLES:
+        if not is_empty and self.banner.text == tr(NO_BOTTLES):
             self.banner.clear()
 
     def offer_bars(
@@ -473,7 +489,7 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
     def _show_all_the_same(self) -> None:
         """Show every drink with what it lacks, and why that is."""
         self._greet(False)
-        self.banner.say(NO_BOTTLES, "info", BEGIN, self._greet_again)
+        self.banner.say(tr(NO_BOTTLES), "info", BEGIN, self._greet_again)
         self.focus_list()
 
     def _greet_again(self) -> None:
@@ -494,7 +510,7 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         self.wall.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
         self.wall.addActions(self.bar_actions)
         kept = self.context.state.text(SHOWN_AS, "list")
-        self.shown_as = FilterChips("As", AS, "wall" if kept == "wall" else "list")
+        self.shown_as = FilterChips(tr("As"), AS, "wall" if kept == "wall" else "list")
         self.shown_as.chosen.connect(self._show_as)
         self._header_row.insertWidget(self._header_row.count() - 1, self.shown_as)
         if self.is_wall:
@@ -582,7 +598,7 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         several = "" if serves == 1 else f"{serves} "
         if self.do(
             lambda: self.context.bar.pouring.pour(spec, chosen, serves),
-            say=f"Poured {several}{spec.name}",
+            say=tr("Poured {several}{name}", several=several, name=spec.name),
         ):
             self.stop_pouring()
 
@@ -592,7 +608,7 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
             spec, chosen = asked.drink.spec, self.pouring.chosen
             self.do(
                 lambda: bar.specs.add([riff_with(spec, chosen, name, bar.snapshot)]),
-                say=f"{name} is in your book, a riff of {spec.name}",
+                say=tr("{name} is in your book, a riff of {parent}", name=name, parent=spec.name),
             )
 
 
@@ -629,7 +645,7 @@ def _followings(drink: Drink, tree: FamilyTree) -> Iterator[DetailRow]:
     for each, said in zip(drink.then, following_in_words(drink, named), strict=True):
         why = " ".join(answer.why for answer in each.poured) if each.is_stand_in else ""
         tone = "stand_in" if each.is_stand_in else "plain"
-        yield DetailRow(capitalised(said), label="Then", note=why, tone=tone)
+        yield DetailRow(capitalised(said), label=tr("Then"), note=why, tone=tone)
 
 
 def _subtitle(drink: Drink, tree: FamilyTree) -> str:

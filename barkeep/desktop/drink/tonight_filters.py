@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
@@ -14,29 +14,37 @@ from barkeep.desktop.widgets.buttons import button, offer_choices
 from barkeep.desktop.widgets.chips import ChoiceChip, FlowLayout, tick_chip
 from barkeep.domain.cautions.allergens import shipped_allergens
 from barkeep.domain.drink.at_the_bar import WHOSE
+from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import capitalised, counted
+from barkeep.domain.phrases import counted
 from barkeep.domain.specs.query import DUE_DAYS, MADE
+from barkeep.translation import tr, tr_about, tr_noop
 
-BY_ANYONE = (("Anyone's", None), *((words, key) for key, words in WHOSE.items()))
-ANY_TAG = ("Any tag", None)
-HOW = (("Made any way", None), *((capitalised(each), f"made:{each}") for each in MADE))
+BY_ANYONE = ((tr_noop("Anyone's"), None), *((words, key) for key, words in WHOSE.items()))
+ANY_TAG = (tr_noop("Any tag"), None)
+ANY_WAY = (tr_noop("Made any way"), None)
+_TECHNIQUES: Mapping[Technique, str] = {
+    "shaken": tr_noop("Shaken"),
+    "stirred": tr_noop("Stirred"),
+    "built": tr_noop("Built"),
+    "blended": tr_noop("Blended"),
+    "swizzled": tr_noop("Swizzled"),
+    "hot": tr_noop("Hot"),
+    "thrown": tr_noop("Thrown"),
+}
+HOW = (ANY_WAY, *((_TECHNIQUES[each], f"made:{each}") for each in MADE))
 STRENGTH = (
-    ("Any strength", None),
-    ("Alcohol-free, under 0.5 % vol", "strength:free"),
-    ("Light, up to 12 % vol", "strength:light"),
-    ("Medium, 12 to 20 % vol", "strength:medium"),
-    ("Strong, 20 % vol and up", "strength:strong"),
-    ("Very strong, 28 % vol and up", "strength:>=28"),
+    (tr_noop("Any strength"), None),
+    (tr_noop("Alcohol-free, under 0.5 % vol"), "strength:free"),
+    (tr_noop("Light, up to 12 % vol"), "strength:light"),
+    (tr_noop("Medium, 12 to 20 % vol"), "strength:medium"),
+    (tr_noop("Strong, 20 % vol and up"), "strength:strong"),
+    (tr_noop("Very strong, 28 % vol and up"), "strength:>=28"),
 )
 CLEAR_KEYS = "Ctrl+0"
 
 
-FREE_OF = (
-    ("Whatever it carries", None),
-    *((f"No {each.word}", f'no:"{each.word}"') for each in shipped_allergens().all),
-)
-"""Every allergen of the lists; two that are asked for most have a chip of their own."""
+WHATEVER = (tr_noop("Whatever it carries"), None)
 
 
 class TonightFilters(QWidget):
@@ -50,16 +58,21 @@ class TonightFilters(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.whose, self.bases, self.tags = map(ChoiceChip, ("Whose", "Base", "Tag"))
-        self.how, self.strengths = ChoiceChip("Made how"), ChoiceChip("Strength")
-        self.free_of = ChoiceChip("Free of")
-        self.no_egg = tick_chip("No egg", "Nothing that carries egg")
-        self.no_nuts = tick_chip("No nuts", "Nothing that carries tree nuts or peanuts")
-        self.due = tick_chip("Due", f"Uses something that is due within {DUE_DAYS} days")
+        self.whose, self.bases, self.tags = map(ChoiceChip, (tr("Whose"), tr("Base"), tr("Tag")))
+        self.how, self.strengths = (
+            ChoiceChip(tr("Made how")),
+            ChoiceChip(tr_about("filter", "Strength")),
+        )
+        self.free_of = ChoiceChip(tr("Free of"))
+        self.no_egg = tick_chip(tr("No egg"), tr("Nothing that carries egg"))
+        self.no_nuts = tick_chip(tr("No nuts"), tr("Nothing that carries tree nuts or peanuts"))
+        self.due = tick_chip(
+            tr("Due"), tr("Uses something that is due within {days} days", days=DUE_DAYS)
+        )
         self.boxes = (self.whose, self.bases, self.tags, self.how, self.strengths, self.free_of)
         self._clear = button("", self.clear_wanted.emit)
         self._clear.setProperty("chip", True)
-        self._clear.setToolTip(f"Show every drink again ({CLEAR_KEYS})")
+        self._clear.setToolTip(tr("Show every drink again ({keys})", keys=CLEAR_KEYS))
         self.ticks = {self.no_egg: "no:egg", self.no_nuts: "no:nuts", self.due: "due"}
         """Each tick and the term it stands for."""
         for box, choices in (
@@ -68,9 +81,9 @@ class TonightFilters(QWidget):
             (self.tags, (ANY_TAG,)),
             (self.how, HOW),
             (self.strengths, STRENGTH),
-            (self.free_of, FREE_OF),
+            (self.free_of, _free_of()),
         ):
-            offer_choices(box, choices)
+            offer_choices(box, [(tr(words), value) for words, value in choices])
             box.currentIndexChanged.connect(self._on_change)
         for tick in self.ticks:
             tick.toggled.connect(self._on_change)
@@ -94,9 +107,11 @@ class TonightFilters(QWidget):
     def offer(self, rows: Sequence[TonightRow], tree: FamilyTree) -> None:
         """Offer the bases and tags that occur; a choice stays where it still stands."""
         kinds = kinds_by_name({each.base_kind for each in rows if each.base_kind}, tree)
-        offer_choices(self.bases, [ANY_BASE, *((name, _term("base", key)) for name, key in kinds)])
+        offer_choices(
+            self.bases, [_said(ANY_BASE), *((name, _term("base", key)) for name, key in kinds)]
+        )
         tags = _each_once(tag for each in rows for tag in each.spec.tags)
-        offer_choices(self.tags, [ANY_TAG, *((tag, _term("tag", tag)) for tag in tags)])
+        offer_choices(self.tags, [_said(ANY_TAG), *((tag, _term("tag", tag)) for tag in tags)])
 
     def clear(self) -> None:
         """Ask for nothing."""
@@ -110,9 +125,23 @@ class TonightFilters(QWidget):
         self.changed.emit()
 
     def _offer_to_clear(self) -> None:
-        self._clear.setText(f"Clear {self.count}")
-        self._clear.setAccessibleName(f"Clear {counted(self.count, 'filter')}")
+        self._clear.setText(tr("Clear {count}", count=self.count))
+        filters = counted(self.count, "filter")
+        self._clear.setAccessibleName(tr("Clear {filters}", filters=filters))
         self._clear.setVisible(self.count > 0)
+
+
+def _free_of() -> tuple[tuple[str, str | None], ...]:
+    """Every allergen of the lists; two that are asked for most have a chip of their own."""
+    allergens = (each.word for each in shipped_allergens().all)
+    return (
+        WHATEVER,
+        *((tr("No {allergen}", allergen=tr(each)), f'no:"{each}"') for each in allergens),
+    )
+
+
+def _said(choice: tuple[str, None]) -> tuple[str, None]:
+    return tr(choice[0]), choice[1]
 
 
 def _term(field: str, value: str) -> str:

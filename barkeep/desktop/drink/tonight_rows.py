@@ -26,13 +26,18 @@ from barkeep.domain.specs.called import named_by
 from barkeep.domain.specs.shown_lines import ingredients_in_brief, names_of
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_about, tr_noop
 
 MANY = 10**6
 """Sorts what nothing limits after every number."""
-NOT_YET, NOT_YET_SAID = "…", "Not worked out yet"
+NOT_YET, NOT_YET_SAID = "…", tr_noop("Not worked out yet")
 """What stands where something has not been worked out, and what is said of it."""
 NONE = "—"
-WHOSE_BRIEFLY: Mapping[Whose, str] = {"shoot": "Shoot", "own": "Own", "classic": "Classic"}
+WHOSE_BRIEFLY: Mapping[Whose, str] = {
+    "shoot": tr_noop("Shoot"),
+    "own": tr_noop("Own"),
+    "classic": tr_noop("Classic"),
+}
 _BEST_FIRST = {verdict: place for place, verdict in enumerate(VERDICTS)}
 _WHOSE_FIRST = {each: place for place, each in enumerate(WHOSE)}
 
@@ -94,7 +99,7 @@ class TonightRow:
     @property
     def tags(self) -> str:
         """Whose it is unless a classic, what it lacks, and what is to be minded, in one line."""
-        mine = "" if self.whose == "classic" else WHOSE_BRIEFLY[self.whose]
+        mine = "" if self.whose == "classic" else tr(WHOSE_BRIEFLY[self.whose])
         lacks = "" if self.makeable else self.hindrance
         minded = self.drink.minded.in_brief if self.drink else NOT_YET
         return " · ".join(filter(None, (mine, lacks, minded)))
@@ -163,25 +168,25 @@ def tonight_columns(tree: FamilyTree) -> tuple[Column[TonightRow], ...]:
     """Drink with its tags, verdict, serves, what is missing or runs out first; whose, base."""
     return (
         Column(
-            "Drink",
+            tr("Drink"),
             lambda row: row.spec.name,
             roles={
                 SUBTITLE_ROLE: lambda row: row.drink.minded.in_brief if row.drink else NOT_YET,
                 Qt.ItemDataRole.AccessibleDescriptionRole: lambda row: (
-                    row.drink.minded.in_brief if row.drink else NOT_YET_SAID
+                    row.drink.minded.in_brief if row.drink else tr(NOT_YET_SAID)
                 ),
                 ICONS_ROLE: lambda row: ("warning",) if row.drink and row.drink.notices else (),
             },
             tooltip=lambda row: _tip(row.worked_out(), tree),
         ),
         Column(
-            "Tonight",
+            tr_about("column", "Tonight"),
             lambda row: VERDICT_WORDS[row.verdict].name,
             key=lambda row: (_BEST_FIRST[row.verdict], row.spec.name.casefold()),
             roles={VERDICT_ROLE: lambda row: row.verdict},
         ),
         Column(
-            "Serves",
+            tr_about("column", "Serves"),
             serves_shown,
             key=_serves,
             right=True,
@@ -190,21 +195,21 @@ def tonight_columns(tree: FamilyTree) -> tuple[Column[TonightRow], ...]:
             known=lambda row: not row.makeable or row.drink is not None,
         ),
         Column(
-            "Limited by",
+            tr("Limited by"),
             lambda row: NOT_YET if row.hindrance is None else row.hindrance,
             roles={
                 Qt.ItemDataRole.AccessibleTextRole: lambda row: (
-                    NOT_YET_SAID if row.hindrance is None else row.hindrance
+                    tr(NOT_YET_SAID) if row.hindrance is None else row.hindrance
                 )
             },
             known=lambda row: row.hindrance is not None,
         ),
         Column(
-            "Whose",
-            lambda row: WHOSE_BRIEFLY[row.whose],
+            tr("Whose"),
+            lambda row: tr(WHOSE_BRIEFLY[row.whose]),
             key=lambda row: (_WHOSE_FIRST[row.whose], row.place),
         ),
-        Column("Base", lambda row: row.base),
+        Column(tr("Base"), lambda row: row.base),
     )
 
 
@@ -223,7 +228,7 @@ def _serves(row: TonightRow) -> int:
 
 def _serves_said(row: TonightRow) -> str:
     said = serves_shown(row)
-    return NOT_YET_SAID if said == NOT_YET else said
+    return tr(NOT_YET_SAID) if said == NOT_YET else said
 
 
 def serves_shown(row: TonightRow) -> str:
@@ -236,7 +241,13 @@ def serves_shown(row: TonightRow) -> str:
 def card_in_words(row: TonightRow) -> str:
     """All that a drink's card shows, in a row."""
     verdict, serves = VERDICT_WORDS[row.verdict].name, _serves_said(row)
-    many = f"{serves} serves" if row.makeable and row.drink else serves if row.makeable else ""
+    many = (
+        tr("{serves} serves", serves=serves)
+        if row.makeable and row.drink
+        else serves
+        if row.makeable
+        else ""
+    )
     return ", ".join(filter(None, (row.spec.name, verdict, many, *row.tags.split(" · "))))
 
 
@@ -245,11 +256,13 @@ def serves_in_brief(drink: Drink) -> str:
     if not drink.makeable:
         return NONE
     if drink.serves is None:
-        return "no limit"
+        return tr("no limit")
     more = [each.serves for each in drink.then]
     if not more:
         return str(drink.serves)
-    return f"{drink.serves} + {'any' if None in more else sum(each or 0 for each in more)}"
+    if None in more:
+        return tr("{serves} + any", serves=drink.serves)
+    return f"{drink.serves} + {sum(each or 0 for each in more)}"
 
 
 def hindrance(drink: Drink, tree: FamilyTree) -> str:

@@ -26,6 +26,7 @@ from barkeep.desktop.widgets.fields import labelled
 from barkeep.desktop.widgets.labels import Link, text_label
 from barkeep.desktop.widgets.offered import Offered
 from barkeep.domain.bar.changes import Changes
+from barkeep.domain.days import day_of_year_short
 from barkeep.domain.phrases import as_sentence, counted
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.sourcing import Within
@@ -45,27 +46,28 @@ from barkeep.domain.pouring.use_up_words import (
     uses_in_words,
 )
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS
+from barkeep.translation import tr, tr_noop
 
 A_TICK_EACH = (1, 2, 7, 14, 30, 61, 122)
 """In days: so far apart days may be written on the line."""
 MOST_TICKS = 8
 OVER = -2.0
 """Where on the line stands what is over, however long: in days from today."""
-STOP = "&Stop looking"
+STOP = tr_noop("&Stop looking")
 AN_EVENING = 6
 """So many serves are asked for until it is said otherwise."""
 
 
 COLUMNS: tuple[Column[UsedIn], ...] = (
-    Column("Drink", lambda row: row.spec.name),
+    Column(tr_noop("Drink"), lambda row: row.spec.name),
     Column(
-        "Verdict",
+        tr_noop("Verdict"),
         lambda row: VERDICT_WORDS[row.verdict].name,
         key=lambda row: (VERDICTS.index(row.verdict), -sum(each.amount for each in row.uses)),
         roles={VERDICT_ROLE: lambda row: row.verdict},
     ),
-    Column("Serves", lambda row: str(row.serves), key=lambda row: row.serves, right=True),
-    Column("Uses", lambda row: uses_in_words(row), tooltip=lambda row: uses_in_words(row)),
+    Column(tr_noop("Serves"), lambda row: str(row.serves), key=lambda row: row.serves, right=True),
+    Column(tr_noop("Uses"), lambda row: uses_in_words(row), tooltip=lambda row: uses_in_words(row)),
 )
 
 
@@ -73,32 +75,36 @@ class UseUpScreen(StoppableScreen, OfParts, TableScreen[UsedIn]):
     """One row a drink to make; the picture has the days by which things should be used."""
 
     key = "use-up"
-    title = "Tonight"
-    noun = "drinks"
+    title = tr_noop("Tonight")
+    noun = tr_noop("drinks")
     parts = TONIGHT
     only_looks = frozenset({STOP})
     stop_words = STOP
-    search_hint = "Search drinks and bottles…"
+    search_hint = tr_noop("Search drinks and bottles…")
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         self._memory = Memory()
         self._found: UseUp | None = None
         empty = EmptyState(
             "picture-empty-glass",
-            "Nothing to use up",
-            "What goes off soon is listed here with the drinks that use it, and nothing does",
-            leads=("Until when each is good stands with ", Link("your bottles", "bottles"), "."),
+            tr("Nothing to use up"),
+            tr("What goes off soon is listed here with the drinks that use it, and nothing does"),
+            leads=(
+                tr("Until when each is good stands with "),
+                Link(tr("your bottles"), "bottles"),
+                ".",
+            ),
         )
         super().__init__(context, COLUMNS, empty, parent)
-        self.serves = number_field("Serves at most", 0, MOST_SERVES)
-        self.days = number_field("Days ahead", 0, MOST_DAYS)
-        self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")
+        self.serves = number_field(tr("Serves at most"), 0, MOST_SERVES)
+        self.days = number_field(tr("Days ahead"), 0, MOST_DAYS)
+        self.closeness = FilterChips(tr("Stand-ins"), CLOSENESS, "close")
         self.prepare_to_stop()
         self.said = text_label("", quiet=True, wrap=True)
-        self.chart = DaysChart("Days by which things should be used")
+        self.chart = DaysChart(tr("Days by which things should be used"))
         self._acts = DetailActs(
-            (Offered("Open the spec", self._open_spec, writes=False),),
-            (Offered("Show it in Tonight", self._show_tonight, writes=False),),
+            (Offered(tr("Open the spec"), self._open_spec, writes=False),),
+            (Offered(tr("Show it in Tonight"), self._show_tonight, writes=False),),
         )
         self._prepare_page()
 
@@ -115,7 +121,7 @@ class UseUpScreen(StoppableScreen, OfParts, TableScreen[UsedIn]):
         self.ask_long(
             lambda tell: question(go_on=lambda: tell(0, 0)),
             self._show_answer,
-            "Looking for the drinks that use most…",
+            tr("Looking for the drinks that use most…"),
         )
 
     def identity(self, row: UsedIn) -> Hashable:
@@ -130,15 +136,19 @@ class UseUpScreen(StoppableScreen, OfParts, TableScreen[UsedIn]):
     def show_row(self, row: UsedIn | None) -> None:
         sections = []
         if row is not None:
-            sections.append(DetailSection("Uses", (DetailRow(as_sentence(drink_in_words(row))),)))
+            sections.append(
+                DetailSection(tr("Uses"), (DetailRow(as_sentence(drink_in_words(row))),))
+            )
         found = self._found
         if found is not None and found.ageing:
             bottles = tuple(_bottle(each, found) for each in found.ageing)
-            sections.append(DetailSection(f"Goes off within {found.days} days", bottles))
+            sections.append(
+                DetailSection(tr("Goes off within {days} days", days=found.days), bottles)
+            )
         if not sections:
             self.detail.clear()
             return
-        title = "What goes off" if row is None else row.spec.name
+        title = tr("What goes off") if row is None else row.spec.name
         self.detail.show_details(title, "", sections, acts=NO_ACTS if row is None else self._acts)
 
     def _show_answer(self, found: UseUp) -> None:
@@ -147,7 +157,7 @@ class UseUpScreen(StoppableScreen, OfParts, TableScreen[UsedIn]):
         first, *others = use_up_in_words(found)
         if found.idle and found.drinks:
             many = counted(len(found.idle), "bottle")
-            others = [*others[:-1], f"No drink uses any of {many}, which are marked."]
+            others = [*others[:-1], tr("No drink uses any of {many}, which are marked.", many=many)]
         self.summary.setText(first)
         self.said.setText(" ".join(others))
         self.said.setVisible(bool(others))
@@ -165,7 +175,7 @@ class UseUpScreen(StoppableScreen, OfParts, TableScreen[UsedIn]):
             for each in found.ageing
         ]
         said = "; ".join(each.words for each in marks)
-        none = f"Nothing goes off within {found.days} days"
+        none = tr("Nothing goes off within {days} days", days=found.days)
         self.chart.show_days(marks, tuple(_ticks(found)), as_sentence(said or none))
 
     def _open_spec(self) -> None:
@@ -177,15 +187,15 @@ class UseUpScreen(StoppableScreen, OfParts, TableScreen[UsedIn]):
             self.context.go("tonight", self.current.spec.name)
 
     def _prepare_page(self) -> None:
-        self.serves.setSpecialValueText("no limit")
+        self.serves.setSpecialValueText(tr("no limit"))
         self.serves.setValue(AN_EVENING)
         self.days.setValue(DAYS)
         for field in (self.serves, self.days):
             field.valueChanged.connect(lambda _value: self.refresh(frozenset()))
         self.closeness.chosen.connect(lambda _choice: self.refresh(frozenset()))
         self.add_filter(self.closeness)
-        self.add_filter(labelled("Ser&ves", self.serves))
-        self.add_filter(labelled("&Days ahead", self.days))
+        self.add_filter(labelled(tr("Ser&ves"), self.serves))
+        self.add_filter(labelled(tr("&Days ahead"), self.days))
         self.add_filter(self.stop_button)
         self.add_filter_row(self.said)
         self.add_parts()
@@ -207,8 +217,13 @@ def _bottle(each: Ageing, found: UseUp) -> DetailRow:
     idle = each in found.idle
     return DetailRow(
         each.bottle.product.title,
-        label="no drink uses it" if idle else "used",
-        note=as_sentence(ageing_in_words(each, found)) + (" No drink uses it." if idle else ""),
+        label=tr("no drink uses it") if idle else tr("used"),
+        note=" ".join(
+            (
+                as_sentence(ageing_in_words(each, found)),
+                *([tr("No drink uses it.")] if idle else []),
+            )
+        ),
         picture="warning" if idle or each.last < found.on else "check",
         tone=_tone(each, found),
     )
@@ -218,11 +233,11 @@ def _ticks(found: UseUp) -> Iterator[Tick]:
     """What is over, today, and days some way apart."""
     apart = next((each for each in A_TICK_EACH if found.days / each <= MOST_TICKS), 365)
     if any(each.last < found.on for each in found.ageing):
-        yield Tick(OVER, "over")
-    yield Tick(0.0, "today")
+        yield Tick(OVER, tr("over"))
+    yield Tick(0.0, tr("today"))
     for day in range(apart, found.days + 1, apart):
         on = found.on + timedelta(days=day)
-        yield Tick(day, f"{on.day} {on:%b}")
+        yield Tick(day, day_of_year_short(on))
 
 
 def _day(each: Ageing, found: UseUp) -> float:

@@ -37,6 +37,7 @@ from barkeep.desktop.widgets.delegates import VALUE_ROLE, Index, is_selected
 from barkeep.desktop.widgets.drink_picture import draw_drink
 from barkeep.desktop.widgets.verdict_badge import draw_verdict, verdict_width
 from barkeep.domain.drink.picture import DrinkPicture
+from barkeep.translation import tr
 
 LEAST_WIDTH = 148
 """How wide a place on the shelf is at least, in pixels of plain type."""
@@ -67,7 +68,7 @@ class DrinkWall(QListView):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self.setAccessibleName("Tonight, as a wall")
+        self.setAccessibleName(tr("Tonight, as a wall"))
         self.setModel(Cards(self))
         model = self.model()
         assert isinstance(model, Cards)
@@ -231,7 +232,7 @@ def _serves(row: TonightRow, metrics: QFontMetrics, width: int) -> str:
     said = serves_shown(row)
     if said == NOT_YET or not row.makeable:
         return said if row.makeable else ""
-    worded = f"{said} serves"
+    worded = tr("{serves} serves", serves=said)
     return worded if metrics.horizontalAdvance(worded) <= width else said
 
 

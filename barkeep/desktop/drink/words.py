@@ -12,25 +12,31 @@ from barkeep.domain.pouring.garnishes import Standing, garnish_of
 from barkeep.domain.specs.called import kind_beside
 from barkeep.domain.specs.shown_lines import ShownLine
 from barkeep.domain.specs.spec import Line
+from barkeep.translation import tr, tr_noop
 
 
 @dataclass(frozen=True, slots=True)
 class LineState:
     """What is said of a line; `tone` is a field of `Tones` that colours the picture."""
 
-    word: str
+    english: str
     picture: str
     tone: str
 
+    @property
+    def word(self) -> str:
+        """How it stands, in a word or a few."""
+        return tr(self.english)
 
-THERE = LineState("There", "verdict-ready", "ready")
-STAND_IN = LineState("Stand-in", "verdict-stand-in", "stand_in")
-MISSING = LineState("Missing", "verdict-short", "short")
-NOT_UNDERSTOOD = LineState("Not understood", "warning", "warning")
-NOT_NEEDED = LineState("Not there, and not needed", "info", "muted")
-TO_CUT = LineState("To cut", "verdict-ready", "ready")
-TO_MAKE = LineState("To make", "verdict-ready", "ready")
-GARNISH_MISSING = LineState("Missing", "info", "muted")
+
+THERE = LineState(tr_noop("There"), "verdict-ready", "ready")
+STAND_IN = LineState(tr_noop("Stand-in"), "verdict-stand-in", "stand_in")
+MISSING = LineState(tr_noop("Missing"), "verdict-short", "short")
+NOT_UNDERSTOOD = LineState(tr_noop("Not understood"), "warning", "warning")
+NOT_NEEDED = LineState(tr_noop("Not there, and not needed"), "info", "muted")
+TO_CUT = LineState(tr_noop("To cut"), "verdict-ready", "ready")
+TO_MAKE = LineState(tr_noop("To make"), "verdict-ready", "ready")
+GARNISH_MISSING = LineState(tr_noop("Missing"), "info", "muted")
 _OF_GARNISH: Mapping[Standing, LineState] = {
     "there": THERE,
     "cut": TO_CUT,
@@ -54,7 +60,7 @@ def reason(answer: LineAnswer, tree: FamilyTree) -> str:
     through_steps = answer.derivation is not None and bool(answer.derivation.steps)
     from_bottle = ""
     if answer.bottle is not None and through_steps:
-        from_bottle = f"From {answer.bottle.product.title}."
+        from_bottle = tr("From {title}.", title=answer.bottle.product.title)
     said = (kind_in_words(answer.line, tree), answer.why, from_bottle)
     return " ".join(each for each in said if each)
 
@@ -66,24 +72,24 @@ def kind_in_words(line: Line, tree: FamilyTree) -> str:
 
 
 def duty(line: Line) -> str:
-    """What a line that may be left out is for."""
+    """What a line that may be left out is for; not translated yet."""
     if line.garnish:
-        return "" if line.text.casefold().startswith("garnish") else "garnish"
-    return "optional" if line.optional else ""
+        return "" if line.text.casefold().startswith("garnish") else tr_noop("garnish")
+    return tr_noop("optional") if line.optional else ""
 
 
 def with_duty(line: Line, text: str) -> str:
     """A text of a line, and what the line is for where the text does not say it."""
     what_for = duty(line)
-    return f"{text} ({what_for})" if what_for and what_for not in text.casefold() else text
+    return f"{text} ({tr(what_for)})" if what_for and what_for not in text.casefold() else text
 
 
 def written(line: ShownLine) -> str:
     """How a line is written where it is shown otherwise, else empty."""
-    return f"Written: {line.written}" if line.written else ""
+    return tr("Written: {written}", written=line.written) if line.written else ""
 
 
-ANY_BASE = ("Any base", None)
+ANY_BASE = (tr_noop("Any base"), None)
 """The first choice of a box of bases."""
 
 

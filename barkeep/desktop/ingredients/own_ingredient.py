@@ -36,28 +36,37 @@ from barkeep.domain.ingredients.tree import Ingredient
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import folded
 from barkeep.errors import DuplicateName, InvalidField, UnknownName, UserError, spoken_list
+from barkeep.translation import tr, tr_noop
 
 Way = Literal["new", "name"]
 """A kind of its own, or another name for one that is known."""
 WAYS = (
-    ("new", "Something of its own", "A new ingredient, a kind of one that is known"),
-    ("name", "Another name", "Another name for an ingredient that is known"),
+    (
+        "new",
+        tr_noop("Something of its own"),
+        tr_noop("A new ingredient, a kind of one that is known"),
+    ),
+    ("name", tr_noop("Another name"), tr_noop("Another name for an ingredient that is known")),
 )
-NAME, KIND, UNIT, NAMES, KEEPS = "name", "kind", "unit", "other names", "keeps"
-STRENGTH, SUGAR, ACID, ALLERGENS = "strength", "sugar", "acid", "allergens"
-TITLES: dict[Way, str] = {"new": "New ingredient", "name": "Another name"}
-VERBS: dict[Way, str] = {"new": "Add ingredient", "name": "Add the name"}
-KIND_LABELS: dict[Way, str] = {"new": "A &kind of", "name": "Is a name &for"}
+NAME, KIND, UNIT = tr_noop("name"), tr_noop("kind"), tr_noop("unit")
+NAMES, KEEPS = tr_noop("other names"), tr_noop("keeps")
+STRENGTH, SUGAR, ACID = tr_noop("strength"), tr_noop("sugar"), tr_noop("acid")
+ALLERGENS = tr_noop("allergens")
+TITLES: dict[Way, str] = {"new": tr_noop("New ingredient"), "name": tr_noop("Another name")}
+VERBS: dict[Way, str] = {"new": tr_noop("Add ingredient"), "name": tr_noop("Add the name")}
+KIND_LABELS: dict[Way, str] = {"new": tr_noop("A &kind of"), "name": tr_noop("Is a name &for")}
 INTROS: dict[Way, str] = {
-    "new": "Only its name and its kind are needed; figures left empty are as its kind has them.",
-    "name": "From now on the name is understood wherever it is written.",
+    "new": tr_noop(
+        "Only its name and its kind are needed; figures left empty are as its kind has them."
+    ),
+    "name": tr_noop("From now on the name is understood wherever it is written."),
 }
-GUESSED = "What it is called suggests this kind; write another where that is wrong."
+GUESSED = tr_noop("What it is called suggests this kind; write another where that is wrong.")
 SAY_KIND: dict[Way, str] = {
-    "new": "Say what it is a kind of, such as syrup.",
-    "name": "Say which ingredient is meant.",
+    "new": tr_noop("Say what it is a kind of, such as syrup."),
+    "name": tr_noop("Say which ingredient is meant."),
 }
-UNITS = (("As its kind", None), ("ml", "ml"), ("g", "g"), ("Pieces", "each"))
+UNITS = ((tr_noop("As its kind"), None), ("ml", "ml"), ("g", "g"), (tr_noop("Pieces"), "each"))
 FIELDS = {"alias": NAMES, "parents": KIND, "shelf life": KEEPS, "allergen": ALLERGENS}
 """What a use case calls a field, where this form calls it otherwise."""
 OF_STAND_INS = ("closeness", "ratio", "why", "scope", "offered")
@@ -88,16 +97,16 @@ class OwnIngredientDialog(FormDialog):
         self._before = None if changes is None else bar.knowledge.as_said(changes)
         self._seen = None if changes is None else bar.knowledge.said_of(changes)
         name = bare_name(" ".join(words.split())) if self._before is None else self._before.name
-        title = TITLES[way] if self._before is None else f"Change {name}"
-        super().__init__(title, VERBS[way] if self._before is None else "Change", parent)
-        self.ways = FilterChips("It is", WAYS, way)
+        title = TITLES[way] if self._before is None else tr("Change {name}", name=name)
+        super().__init__(title, VERBS[way] if self._before is None else tr("Change"), parent)
+        self.ways = FilterChips(tr("It is"), WAYS, way)
         plain = (NAME, KIND, NAMES, KEEPS, STRENGTH, SUGAR, ACID)
         self.edits = {each: QLineEdit() for each in plain}
         self.unit = QComboBox()
         self._guessed = False
         names = ingredient_names(self._tree)
         self.stand_ins = StandInRows(names)
-        carried = {each: each for each in allergen_words()}
+        carried = {each: tr(each) for each in allergen_words()}
         self.allergens: CheckGroup[str] = CheckGroup(carried, beside=True)
         self._add_fields()
         self.edits[KIND].setCompleter(NameCompleter(names, self))
@@ -113,9 +122,9 @@ class OwnIngredientDialog(FormDialog):
         self.clear_refusal()
         name, kinds = self.edits[NAME].text().strip(), self._kinds()
         if not name:
-            self.refuse(NAME, "Write what it is called.")
+            self.refuse(NAME, tr("Write what it is called."))
         if not kinds:
-            self.refuse(KIND, SAY_KIND[self.way])
+            self.refuse(KIND, tr(SAY_KIND[self.way]))
         if self.way == "name":
             self._submit_name(name)
         else:
@@ -217,7 +226,7 @@ class OwnIngredientDialog(FormDialog):
                 try:
                     find_ingredient(self._tree, other)
                 except UnknownName as error:
-                    expected = f"there is no ingredient of this name; {_nearest(error)}"
+                    expected = _no_such(error)
                     raise InvalidField(STAND_INS, other, expected) from error
         return said
 
@@ -265,15 +274,16 @@ class OwnIngredientDialog(FormDialog):
         way = self.way
         for part in self._of_new:
             part.setVisible(way == "new")
-        self.fields[KIND].label.setText(KIND_LABELS[way])
-        self.edits[KIND].setAccessibleName(KIND_LABELS[way].replace("&", ""))
-        guessed = f"{GUESSED} " if self._guessed and way == "new" else ""
-        self.say_intro(f"{guessed}{INTROS[way]}")
+        label = tr(KIND_LABELS[way])
+        self.fields[KIND].label.setText(label)
+        self.edits[KIND].setAccessibleName(label.replace("&", ""))
+        guessed = f"{tr(GUESSED)} " if self._guessed and way == "new" else ""
+        self.say_intro(f"{guessed}{tr(INTROS[way])}")
         if self._before is None:
-            self.setWindowTitle(TITLES[way])
-            self.heading.setText(TITLES[way])
-            self.accept_button.setText(VERBS[way])
-            self.accept_button.setAccessibleName(VERBS[way])
+            self.setWindowTitle(tr(TITLES[way]))
+            self.heading.setText(tr(TITLES[way]))
+            self.accept_button.setText(tr(VERBS[way]))
+            self.accept_button.setAccessibleName(tr(VERBS[way]))
         self.clear_refusal()
         self._show_kind()
 
@@ -287,11 +297,17 @@ class OwnIngredientDialog(FormDialog):
             ACID: kind and kind.acid_g_per_l,
         }
         for field, value in usual.items():
-            self.edits[field].setPlaceholderText("" if value is None else f"Usual: {value:g}")
-        carried = [each.word for each in allergens_of([kind.key], self._tree)] if kind else []
+            self.edits[field].setPlaceholderText(
+                "" if value is None else tr("Usual: {value:g}", value=value)
+            )
+        carried = [tr(each.word) for each in allergens_of([kind.key], self._tree)] if kind else []
         said = ""
         if kind and carried:
-            said = f"{kind.name} carries {spoken_list(carried, 'and')}, so this does as well."
+            said = tr(
+                "{name} carries {carried}, so this does as well.",
+                name=kind.name,
+                carried=spoken_list(carried, "and"),
+            )
         self._carried.setText(said)
         self._carried.setVisible(bool(said))
 
@@ -300,22 +316,22 @@ class OwnIngredientDialog(FormDialog):
         outer = self.layout()
         assert isinstance(outer, QVBoxLayout)
         outer.insertWidget(1, self.ways, 0, Qt.AlignmentFlag.AlignLeft)
-        self.add_field(NAME, "&Name", edits[NAME])
+        self.add_field(NAME, tr("&Name"), edits[NAME])
         self.add_field(KIND, KIND_LABELS["new"], edits[KIND])
-        edits[KIND].setPlaceholderText("Begin to type any of its names")
+        edits[KIND].setPlaceholderText(tr("Begin to type any of its names"))
         figures = self.begin_part()
-        self.add_field(UNIT, "Kept &in", self.unit)
-        self.add_field(NAMES, "&Other names", edits[NAMES])
-        self.add_field(KEEPS, "Keeps &for", edits[KEEPS], "days")
-        edits[NAMES].setPlaceholderText("Parted by commas")
+        self.add_field(UNIT, tr("Kept &in"), self.unit)
+        self.add_field(NAMES, tr("&Other names"), edits[NAMES])
+        self.add_field(KEEPS, tr("Keeps &for"), edits[KEEPS], tr("days"))
+        edits[NAMES].setPlaceholderText(tr("Parted by commas"))
         if self._has_room():
             self.begin_column()
-        self.add_field(STRENGTH, "S&trength", edits[STRENGTH], "% vol")
-        self.add_field(SUGAR, "S&ugar", edits[SUGAR], "g per litre")
-        self.add_field(ACID, "Aci&d", edits[ACID], "g per litre")
+        self.add_field(STRENGTH, tr("S&trength"), edits[STRENGTH], "% vol")
+        self.add_field(SUGAR, tr("S&ugar"), edits[SUGAR], tr("g per litre"))
+        self.add_field(ACID, tr("Aci&d"), edits[ACID], tr("g per litre"))
         below = self.begin_part()
-        self.add_field(STAND_INS, "&Stand-ins", self.stand_ins, tall=True)
-        self.add_field(ALLERGENS, "A&llergens", self.allergens, tall=True)
+        self.add_field(STAND_INS, tr("&Stand-ins"), self.stand_ins, tall=True)
+        self.add_field(ALLERGENS, tr("A&llergens"), self.allergens, tall=True)
         self.allergens.setFocusPolicy(Qt.FocusPolicy.ClickFocus)  # as the rows above them
         self._carried = text_label("", quiet=True, wrap=True)
         carried = self.allergens.layout()
@@ -323,7 +339,7 @@ class OwnIngredientDialog(FormDialog):
         carried.addWidget(self._carried)
         self._of_new = (figures, below)
         for words, value in UNITS if self._before is None else UNITS[1:]:
-            self.unit.addItem(words, value)
+            self.unit.addItem(tr(words), value)
         self._line_up()
         across = self.screen().availableGeometry().width() - FRAME
         self.setMinimumWidth(min(self._wanted_width(), across))
@@ -358,11 +374,14 @@ class OwnIngredientDialog(FormDialog):
 
 def _read_days(text: str) -> float:
     if not text.isdecimal():
-        raise InvalidField(KEEPS, text, "it is a whole number of days, such as 30")
+        raise InvalidField(KEEPS, text, tr("it is a whole number of days, such as 30"))
     return float(text)
 
 
-def _nearest(error: UnknownName) -> str:
-    return (
-        f"the nearest are {spoken_list(error.nearest, 'and')}" if error.nearest else "add it first"
+def _no_such(error: UnknownName) -> str:
+    if not error.nearest:
+        return tr("there is no ingredient of this name; add it first")
+    return tr(
+        "there is no ingredient of this name; the nearest are {names}",
+        names=spoken_list(error.nearest, "and"),
     )

@@ -22,11 +22,12 @@ from barkeep.desktop.widgets.terms import explain
 from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.errors import InvalidField
+from barkeep.translation import tr, tr_noop
 
-STAND_INS = "stand-ins"
+STAND_INS = tr_noop("stand-ins")
 INSTEAD, FOR = "instead", "for"
-WAYS = (("Instead of it", INSTEAD), ("It instead of", FOR))
-WHICH = "say which ingredient, or take the row away"
+WAYS = ((tr_noop("Instead of it"), INSTEAD), (tr_noop("It instead of"), FOR))
+WHICH = tr_noop("say which ingredient, or take the row away")
 
 
 class StandInRow(QWidget):
@@ -43,25 +44,32 @@ class StandInRow(QWidget):
         self._from: StandIn | None = None
         self.way = QComboBox()
         for words, way in WAYS:
-            self.way.addItem(words, way)
+            self.way.addItem(tr(words), way)
         self.name, self.closeness, self.ratio, self.why = (QLineEdit() for _ in range(4))
         for edit, named, example, letters in (
-            (self.name, "ingredient", "Begin to type a name", 0),
-            (self.closeness, "closeness", f"{STAND_IN_CLOSENESS:g} close", 9),
-            (self.ratio, "ratio", f"{STAND_IN_RATIO:g} to 1", 7),
-            (self.why, "why", "Why, in a few words", 0),
+            (self.name, tr("ingredient"), tr("Begin to type a name"), 0),
+            (
+                self.closeness,
+                tr("closeness"),
+                tr("{closeness:g} close", closeness=STAND_IN_CLOSENESS),
+                9,
+            ),
+            (self.ratio, tr("ratio"), tr("{ratio:g} to 1", ratio=STAND_IN_RATIO), 7),
+            (self.why, tr("why"), tr("Why, in a few words"), 0),
         ):
-            edit.setAccessibleName(f"Stand-in {number}: {named}")
+            edit.setAccessibleName(tr("Stand-in {number}: {named}", number=number, named=named))
             edit.setPlaceholderText(example)
             if letters:
                 edit.setFixedWidth(letters * edit.fontMetrics().averageCharWidth() + 32)
-        self.way.setAccessibleName(f"Stand-in {number}: which way")
+        self.way.setAccessibleName(tr("Stand-in {number}: which way", number=number))
         self.name.setCompleter(NameCompleter(names, self.name))
         self.name.textChanged.connect(lambda text: self.written.emit() if text else None)
-        self.ratio.setToolTip("How much replaces one part")
-        self.closeness.setToolTip("How close it is, up to 1, which tastes the same")
+        self.ratio.setToolTip(tr("How much replaces one part"))
+        self.closeness.setToolTip(tr("How close it is, up to 1, which tastes the same"))
         explain(self.closeness, "closeness")
-        self.away = quiet_button("remove", f"Take stand-in {number} away", self.unwanted.emit)
+        self.away = quiet_button(
+            "remove", tr("Take stand-in {number} away", number=number), self.unwanted.emit
+        )
         row_of(
             self.way,
             wide(self.name),

@@ -13,10 +13,11 @@ from barkeep.application.bar import Bar
 from barkeep.desktop.ingredients.own_ingredient import OwnIngredientDialog, Way
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.translation import tr, tr_noop
 
 TEACH: dict[Way, tuple[str, str]] = {
-    "new": ("New ingredient…", "Ctrl+I"),
-    "name": ("Another name…", "Ctrl+Shift+I"),
+    "new": (tr_noop("New ingredient…"), "Ctrl+I"),
+    "name": (tr_noop("Another name…"), "Ctrl+Shift+I"),
 }
 """What is done about words that name nothing, and the keys for it."""
 Teach = Callable[[QWidget, str, Way, Callable[[Snapshot], object]], object]
@@ -50,11 +51,11 @@ def teach(
 def teach_buttons(words: str, act: Callable[[str, Way], object]) -> Iterator[QPushButton]:
     """A button for each of what can be done about these words."""
     for way, (said, keys) in TEACH.items():
-        made = QPushButton(said)
+        made = QPushButton(tr(said))
         made.setProperty("chip", True)
         made.setAutoDefault(False)
-        made.setAccessibleName(f"{said} “{words}”")
-        made.setToolTip(plain_tip(f"Say what “{words}” is ({keys})"))
+        made.setAccessibleName(tr("{what} “{words}”", what=tr(said), words=words))
+        made.setToolTip(plain_tip(tr("Say what “{words}” is ({keys})", words=words, keys=keys)))
         made.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
         made.clicked.connect(partial(_act, act, words, way))
         yield made

@@ -25,9 +25,10 @@ from barkeep.desktop.widgets.notices import announce
 from barkeep.desktop.widgets.picture import Picture
 from barkeep.domain.stand_ins.neighbourhood import Neighbourhood, Relation
 from barkeep.domain.stand_ins.track_plan import Box, Side, Stop, TrackPlan, Way, track_plan
+from barkeep.translation import tr, tr_noop
 
-NAME = "Its neighbours"
-HOW = (
+NAME = tr_noop("Its neighbours")
+HOW = tr_noop(
     "Nearer is closer. A bottle marks what is in the bar. Enter or a click goes on, Backspace back."
 )
 LEAST = 300
@@ -207,7 +208,9 @@ class NeighbourPicture(Picture):
     def _words_of(self, number: int) -> str:
         stop = self.plan().stops[number]
         near = stop.neighbour
-        return f"{stop.more} more: Enter shows them" if near is None else near.in_words
+        return (
+            tr("{more} more: Enter shows them", more=stop.more) if near is None else near.in_words
+        )
 
 
 class Neighbours(QWidget):
@@ -216,11 +219,11 @@ class Neighbours(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self.picture = NeighbourPicture()
-        self.said = caption(HOW)
+        self.said = caption(tr(HOW))
         self.said.setMinimumHeight(2 * self.said.fontMetrics().lineSpacing())
         self.said.setAlignment(Qt.AlignmentFlag.AlignTop)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
-        self.picture.lit.connect(lambda words: self.said.setText(words or HOW))
+        self.picture.lit.connect(lambda words: self.said.setText(words or tr(HOW)))
         column_of(self.picture, self.said, on=self, gap=HALF)
 
 

@@ -22,22 +22,24 @@ from barkeep.domain.ingredients.relations import Scope, StandIn
 from barkeep.domain.stand_ins.offers import FLOOR
 from barkeep.domain.stand_ins.words import SCOPE_WORDS, closeness_word
 from barkeep.errors import InvalidField, UnknownName, UserError, spoken_list
+from barkeep.translation import tr, tr_noop
 
 T = TypeVar("T")
 
 
 WIDTH = 580
-OFFERED, CLOSENESS, RATIO, WHY, SCOPE = "offered", "closeness", "ratio", "why", "scope"
+OFFERED, CLOSENESS, RATIO = tr_noop("offered"), tr_noop("closeness"), tr_noop("ratio")
+WHY, SCOPE = tr_noop("why"), tr_noop("scope")
 LEAST, MOST = 0.01, 0.99
 """How close an own stand-in may be; what is the same would be a kind of it."""
-TOO_FAR = "Too far to offer"
+TOO_FAR = tr_noop("Too far to offer")
 EMPTY = {
-    OFFERED: "Say what is poured instead.",
-    CLOSENESS: f"Say how close it is, {LEAST} to {MOST}.",
-    WHY: "Say why in a few words: the reason is shown with every offer.",
+    OFFERED: tr_noop("Say what is poured instead."),
+    CLOSENESS: tr_noop("Say how close it is, 0.01 to 0.99."),
+    WHY: tr_noop("Say why in a few words: the reason is shown with every offer."),
 }
-KNOWN = "A stand-in for this is known already; what you write here takes its place."
-OWN = "You have said this before; what you write here takes its place."
+KNOWN = tr_noop("A stand-in for this is known already; what you write here takes its place.")
+OWN = tr_noop("You have said this before; what you write here takes its place.")
 
 
 class OwnStandInDialog(FormDialog):
@@ -47,12 +49,16 @@ class OwnStandInDialog(FormDialog):
 
     def __init__(self, bar: Bar, wanted: str, parent: QWidget | None = None) -> None:
         tree = bar.snapshot.knowledge.tree
-        super().__init__(f"Add a stand-in for {tree.in_sentence(wanted)}", "Add stand-in", parent)
+        super().__init__(
+            tr("Add a stand-in for {wanted}", wanted=tree.in_sentence(wanted)),
+            tr("Add stand-in"),
+            parent,
+        )
         self._bar, self._tree, self._wanted = bar, tree, wanted
         self._seen = bar.knowledge.own_stand_ins
         self._scope_chosen = False
         self.edits = {name: QLineEdit() for name in (OFFERED, CLOSENESS, RATIO, WHY)}
-        self.scopes = CheckGroup(SCOPE_WORDS)
+        self.scopes = CheckGroup({scope: tr(words) for scope, words in SCOPE_WORDS.items()})
         self._add_fields()
         self._complete()
         self.say_intro(self._plain_intro())
@@ -87,23 +93,25 @@ class OwnStandInDialog(FormDialog):
         entry = self._known(key)
         if not self._is_written():
             self._fill(entry)
-        known = OWN if entry is not None and entry.own else KNOWN
+        known = tr(OWN if entry is not None and entry.own else KNOWN)
         self.say_intro(self._plain_intro() if entry is None else known)
 
     # The fields
 
     def _add_fields(self) -> None:
         wanted = self._tree.in_sentence(self._wanted)
-        self.edits[OFFERED].setPlaceholderText("Begin to type any of its names")
-        self.edits[CLOSENESS].setPlaceholderText(f"{LEAST} to {MOST}")
+        self.edits[OFFERED].setPlaceholderText(tr("Begin to type any of its names"))
+        self.edits[CLOSENESS].setPlaceholderText(tr("{least} to {most}", least=LEAST, most=MOST))
         self.edits[RATIO].setPlaceholderText("1")
-        self.add_field(OFFERED, "&Pour instead", self.edits[OFFERED])
-        self.add_field(CLOSENESS, "&Closeness", self.edits[CLOSENESS], TOO_FAR)
+        self.add_field(OFFERED, tr("&Pour instead"), self.edits[OFFERED])
+        self.add_field(CLOSENESS, tr("&Closeness"), self.edits[CLOSENESS], tr(TOO_FAR))
         self.explain(CLOSENESS, "closeness")
-        self.add_field(RATIO, "&Ratio", self.edits[RATIO], "times as much")
-        self.edits[RATIO].setToolTip(plain_tip(f"How much of it replaces one part of {wanted}"))
-        self.add_field(WHY, "&Why", self.edits[WHY])
-        self.add_field(SCOPE, "W&here", self.scopes, tall=True)
+        self.add_field(RATIO, tr("&Ratio"), self.edits[RATIO], tr("times as much"))
+        self.edits[RATIO].setToolTip(
+            plain_tip(tr("How much of it replaces one part of {wanted}", wanted=wanted))
+        )
+        self.add_field(WHY, tr("&Why"), self.edits[WHY])
+        self.add_field(SCOPE, tr("W&here"), self.scopes, tall=True)
         self.scopes.ticked.connect(self._on_scope)
         word = self.unit_label(CLOSENESS)
         word.setMinimumWidth(word.sizeHint().width())  # the longest it ever says
@@ -137,15 +145,18 @@ class OwnStandInDialog(FormDialog):
         except UserError:
             closeness = None
         word = "" if closeness is None else closeness_word(closeness)
-        self.unit_label(CLOSENESS).setText(TOO_FAR if closeness and closeness < FLOOR else word)
+        self.unit_label(CLOSENESS).setText(tr(TOO_FAR) if closeness and closeness < FLOOR else word)
 
     # What is known
 
     def _plain_intro(self) -> str:
         nothing = self._bar.snapshot.knowledge.none_because.get(self._wanted)
         if nothing:
-            return f"So far nothing stands in for it: {nothing}. What you say goes before that."
-        return "What you say goes before what is known already."
+            return tr(
+                "So far nothing stands in for it: {nothing}. What you say goes before that.",
+                nothing=tr(nothing),
+            )
+        return tr("What you say goes before what is known already.")
 
     def _known(self, offered: str) -> StandIn | None:
         entries = self._bar.snapshot.knowledge.stand_ins
@@ -172,7 +183,11 @@ class OwnStandInDialog(FormDialog):
         self.banner.clear()
         if brought:
             name = self._tree.name(offered)
-            said = f"{name} brings in {spoken_list(brought, 'and')} (allergen)."
+            said = tr(
+                "{name} brings in {brought} (allergen).",
+                name=name,
+                brought=spoken_list(list(map(tr, brought)), "and"),
+            )
             self.banner.say(said, "warning")
 
     # Reading
@@ -198,7 +213,7 @@ class OwnStandInDialog(FormDialog):
     def _read(self, name: str, reader: Callable[[str], T]) -> T | None:
         text = self.edits[name].text().strip()
         if not text and name in EMPTY:
-            self.refuse(name, EMPTY[name])
+            self.refuse(name, tr(EMPTY[name]))
             return None
         return self.read(name, lambda: reader(text))
 
@@ -206,15 +221,17 @@ class OwnStandInDialog(FormDialog):
         key = find_ingredient(self._tree, text)
         if key != self._wanted and self._tree.is_a(key, self._wanted):
             wanted = self._tree.in_sentence(self._wanted)
-            expected = f"it is a kind of {wanted} and is poured for it anyway"
+            expected = tr("it is a kind of {wanted} and is poured for it anyway", wanted=wanted)
             raise InvalidField(OFFERED, self._tree.name(key), expected)
         return key
 
     def _read_scope(self) -> tuple[Scope, ...]:
         chosen = self.scopes.chosen
         if {"shaken", "stirred"} <= set(chosen):
-            both = "shaken and stirred"
-            raise InvalidField(SCOPE, both, "all that is ticked must hold, and no drink is both")
+            both = tr("shaken and stirred")
+            raise InvalidField(
+                SCOPE, both, tr("all that is ticked must hold, and no drink is both")
+            )
         return chosen
 
     def _finish(self, done: Done[StandIn]) -> None:
@@ -225,7 +242,9 @@ class OwnStandInDialog(FormDialog):
 def _read_closeness(text: str) -> float | None:
     value = read_number(CLOSENESS, text, "0.85")
     if value is not None and not LEAST <= value <= MOST:
-        raise InvalidField(CLOSENESS, text.strip(), f"it is {LEAST} to {MOST}")
+        raise InvalidField(
+            CLOSENESS, text.strip(), tr("it is {least} to {most}", least=LEAST, most=MOST)
+        )
     return value
 
 

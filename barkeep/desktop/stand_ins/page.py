@@ -28,15 +28,20 @@ from barkeep.domain.cautions.allergens import allergens_of
 from barkeep.domain.ingredients.derivations import EXACT
 from barkeep.domain.ingredients.own import figures_in_words
 from barkeep.domain.ingredients.relations import StandIn
-from barkeep.domain.phrases import as_sentence, capitalised
+from barkeep.domain.phrases import as_sentence, capitalised, counted
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.stand_ins.neighbourhood import Neighbourhood, neighbourhood
 from barkeep.domain.stand_ins.offers import FalseFriend, Offer, StandIns, or_buy_in_words, stand_in
 from barkeep.domain.stand_ins.words import closeness_in_words, own_for, scope_in_words
+from barkeep.translation import tr, tr_noop
 
 NOBODYS: Mapping[str, Standing] = {}
-MARKS: dict[Standing, str] = {"known": "", "own": "own", "changed": "changed by you"}
+MARKS: dict[Standing, str] = {
+    "known": "",
+    "own": tr_noop("own"),
+    "changed": tr_noop("changed by you"),
+}
 """What marks an ingredient of the owner's beside its family, and finds it."""
 
 
@@ -68,9 +73,11 @@ def ingredient_rows(
 def ingredient_columns() -> tuple[Column[IngredientRow], ...]:
     """The name with its family, and what is there."""
     return (
-        Column("Ingredient", lambda row: row.name, roles={SUBTITLE_ROLE: lambda row: row.family}),
         Column(
-            "In the bar",
+            tr("Ingredient"), lambda row: row.name, roles={SUBTITLE_ROLE: lambda row: row.family}
+        ),
+        Column(
+            tr("In the bar"),
             lambda row: row.there,
             key=lambda row: float("inf") if row.amount is None else row.amount,
             right=True,
@@ -83,12 +90,12 @@ def _row(key: str, snapshot: Snapshot, standing: Standing) -> IngredientRow:
     ingredient = tree[key]
     family = ", ".join(tree.name(parent) for parent in ingredient.parents)
     above = " ".join(tree.name(each) for each in tree.ancestors(key))
-    mark = MARKS[standing]
+    mark = tr(MARKS[standing]) if standing != "known" else ""
     search = " ".join((*ingredient.all_names, above, mark))
     amount: float | None = sum(each.level.amount for each in snapshot.usable.get(key, ()))
     there = plain_amount(amount or 0.0, ingredient.unit) if amount else "—"
     if key in snapshot.always_there:
-        amount, there = None, "always there"
+        amount, there = None, tr("always there")
     return IngredientRow(
         key=key,
         name=tree.name(key),
@@ -100,15 +107,16 @@ def _row(key: str, snapshot: Snapshot, standing: Standing) -> IngredientRow:
     )
 
 
-ADD, REMOVE = "Add a stand-in", "Remove my stand-in"
-NEW_INGREDIENT, CHANGE, FORGET = "New ingredient", "Change ingredient", "Remove ingredient"
+ADD, REMOVE = tr_noop("Add a stand-in…"), tr_noop("Remove my stand-in")
+REMOVE_ONE = tr_noop("Remove my stand-in…")
+CHANGE, FORGET = tr_noop("Change ingredient…"), tr_noop("Remove ingredient")
 
 
-BACK = "&Back to the neighbour before\tBackspace"
+BACK = tr_noop("&Back to the neighbour before\tBackspace")
 LIST, DETAIL = 2, 3
 """How list and details share the width: the answer needs more room than the names."""
-TO_BE_BOUGHT = "Would stand in, once bought"
-YOUR_OWN, BY_YOUR_OWN = "your own", "by way of your own"
+TO_BE_BOUGHT = tr_noop("Would stand in, once bought")
+YOUR_OWN, BY_YOUR_OWN = tr_noop("your own"), tr_noop("by way of your own")
 
 
 def _asked(snapshot: Snapshot, key: str, spec: Spec | None) -> tuple[StandIns, Neighbourhood]:
@@ -122,18 +130,18 @@ class StandInsScreen(TableScreen[IngredientRow]):
     """Choose an ingredient, and the drink it is for; the details are the answer."""
 
     key = "stand-ins"
-    title = "Stand-ins"
-    noun = "ingredients"
-    search_hint = "Search ingredients and other names for them…"
+    title = tr_noop("Stand-ins")
+    noun = tr_noop("ingredients")
+    search_hint = tr_noop("Search ingredients and other names for them…")
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         self._tree = context.bar.snapshot.knowledge.tree
-        empty = EmptyState("picture-empty-shelf", "No ingredients", "Nothing is known yet")
+        empty = EmptyState("picture-empty-shelf", tr("No ingredients"), tr("Nothing is known yet"))
         super().__init__(context, ingredient_columns(), empty, parent)
-        self.missing_only = QCheckBox("Only what is not in the bar")
+        self.missing_only = QCheckBox(tr("Only what is not in the bar"))
         self.missing_only.toggled.connect(lambda _on: self.filter_again())
         self.drinks = QComboBox()
-        self.drinks.setAccessibleName("For which drink")
+        self.drinks.setAccessibleName(tr("For which drink"))
         self.drinks.setMinimumContentsLength(18)
         self.drinks.setSizeAdjustPolicy(
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
@@ -146,19 +154,26 @@ class StandInsScreen(TableScreen[IngredientRow]):
         self._trail: list[str] = []
         """Where one came from, the last place last."""
         self._walking_to = ""
-        self.add_button = primary_button(f"{ADD}…", self.add_stand_in, "add")
+        self.add_button = primary_button(ADD, self.add_stand_in, "add")
         self.add_header_button(self.add_button)
         keys = QKeySequence.StandardKey
-        self.add_action = self.new_action(f"&{ADD}…", self.add_stand_in, keys.New, picture="add")
+        self.add_action = self.new_action(
+            tr_noop("&Add a stand-in…"), self.add_stand_in, keys.New, picture="add"
+        )
         self.remove_action = self.new_action(
-            f"Remo&{REMOVE[4:]}", self.remove_own, keys.Delete, picture="remove"
+            tr_noop("Remo&ve my stand-in"), self.remove_own, keys.Delete, picture="remove"
         )
         self.teach_action = self.new_action(
-            f"&{NEW_INGREDIENT}…", self.teach, "Ctrl+Shift+N", picture="add"
+            tr_noop("&New ingredient…"), self.teach, "Ctrl+Shift+N", picture="add"
         )
-        self.change_action = self.new_action(f"C&{CHANGE[1:]}…", self.change_ingredient, "F2")
+        self.change_action = self.new_action(
+            tr_noop("C&hange ingredient…"), self.change_ingredient, "F2"
+        )
         self.forget_action = self.new_action(
-            f"Re&{FORGET[2:]}", self.remove_ingredient, "Shift+Del", picture="remove"
+            tr_noop("Re&move ingredient"),
+            self.remove_ingredient,
+            "Shift+Del",
+            picture="remove",
         )
         self.back_action = self.new_action(BACK, self.walk_back)
         for action in (
@@ -184,7 +199,13 @@ class StandInsScreen(TableScreen[IngredientRow]):
         self._tree = snapshot.knowledge.tree
         self.show_rows(ingredient_rows(snapshot, self.context.bar.knowledge.standings))
         there = sum(row.amount != 0.0 for row in self.table.rows)
-        self.summary.setText(f"{there} of {len(self.table.rows)} known ingredients are in the bar")
+        self.summary.setText(
+            tr(
+                "{there} of {all} known ingredients are in the bar",
+                there=there,
+                all=len(self.table.rows),
+            )
+        )
 
     def identity(self, row: IngredientRow) -> Hashable:
         return row.key
@@ -201,14 +222,16 @@ class StandInsScreen(TableScreen[IngredientRow]):
 
     def offer_actions(self) -> None:
         is_chosen = self.current is not None
-        first = "" if is_chosen else "Choose an ingredient first"
+        first = "" if is_chosen else tr("Choose an ingredient first")
         offer(self.add_action, first)
         offer(self.add_button, first)
-        offer(self.remove_action, first or ("" if self._own else "No stand-in for it is your own"))
+        offer(
+            self.remove_action, first or ("" if self._own else tr("No stand-in for it is your own"))
+        )
         is_own = self.current is not None and self.current.standing != "known"
-        offer(self.back_action, "" if self._trail else "Nobody has walked among neighbours yet")
+        offer(self.back_action, "" if self._trail else tr("Nobody has walked among neighbours yet"))
         for action in (self.change_action, self.forget_action):
-            offer(action, first or ("" if is_own else "It is not an ingredient of your own"))
+            offer(action, first or ("" if is_own else tr("It is not an ingredient of your own")))
 
     def show_row(self, row: IngredientRow | None) -> None:
         if row is not None and row.key not in (self._walking_to, self._shown_around):
@@ -258,7 +281,7 @@ class StandInsScreen(TableScreen[IngredientRow]):
         around = neighbourhood(snapshot.knowledge, snapshot.owned, key)
         self.neighbours.picture.show_neighbourhood(around)
         self.detail.show_details(
-            around.name, "A family, which no line asks for", top=self.neighbours
+            around.name, tr("A family, which no line asks for"), top=self.neighbours
         )
         if has_focus:
             self.neighbours.picture.setFocus(Qt.FocusReason.OtherFocusReason)
@@ -276,14 +299,17 @@ class StandInsScreen(TableScreen[IngredientRow]):
     def teach(self) -> None:
         """Ask for an ingredient of the owner's own, begun with what nothing was found by."""
         words = "" if self.shown.rowCount() else self.search.text.strip()
-        self._open_form(OwnIngredientDialog(self.context.bar, words, parent=self), "is known now")
+        self._open_form(
+            OwnIngredientDialog(self.context.bar, words, parent=self),
+            tr_noop("{name} is known now"),
+        )
 
     def change_ingredient(self) -> None:
         """Change the chosen ingredient of the owner's own."""
         row = self.current
         if row is not None and row.standing != "known":
             dialog = OwnIngredientDialog(self.context.bar, changes=row.key, parent=self)
-            self._open_form(dialog, "is changed")
+            self._open_form(dialog, tr_noop("{name} is changed"))
 
     def remove_ingredient(self) -> None:
         """Take the chosen ingredient of the owner's own back."""
@@ -291,9 +317,9 @@ class StandInsScreen(TableScreen[IngredientRow]):
         if row is None or row.standing == "known":
             return
         self.clear_refusal()
-        said = f"Removed your ingredient {row.name}"
+        said = tr("Removed your ingredient {name}", name=row.name)
         if row.standing == "changed":
-            said = f"What barkeep itself knows of {row.name} counts again"
+            said = tr("What barkeep itself knows of {name} counts again", name=row.name)
         remove = partial(self.context.bar.knowledge.remove_ingredient, row.key)
         self.do(remove, say=said)
         self.focus_list()
@@ -305,7 +331,7 @@ class StandInsScreen(TableScreen[IngredientRow]):
 
     def _on_taught(self, became: str, key: str) -> None:
         self.show_thing(key)
-        self.say_done(f"{self._tree.name(key)} {became}")
+        self.say_done(tr(became, name=self._tree.name(key)))
 
     def remove_own(self) -> None:
         """Take the owner's stand-in back; of several, ask which."""
@@ -317,7 +343,7 @@ class StandInsScreen(TableScreen[IngredientRow]):
 
     def _ask_which(self, own: tuple[StandIn, ...]) -> None:
         self.dialog = menu = QMenu(self)
-        menu.setAccessibleName(REMOVE)
+        menu.setAccessibleName(tr(REMOVE))
         menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         for entry in own:
             action = menu.addAction(self._tree.name(entry.offered).replace("&", "&&"))
@@ -333,13 +359,15 @@ class StandInsScreen(TableScreen[IngredientRow]):
 
     def _remove(self, entry: StandIn, _checked: bool = False) -> None:
         remove = partial(self.context.bar.knowledge.remove_stand_in, entry.wanted, entry.offered)
-        self.do(remove, say=f"Removed your stand-in {self._name(entry.offered)}")
+        self.do(remove, say=tr("Removed your stand-in {name}", name=self._name(entry.offered)))
         # The details, and with them the button that was pressed, are built anew.
         self.focus_list()
 
     def _on_added(self, entry: StandIn) -> None:
         offered = self._tree.name(entry.offered)
-        self.say_done(f"{offered} stands in for {self._name(entry.wanted)}")
+        self.say_done(
+            tr("{offered} stands in for {wanted}", offered=offered, wanted=self._name(entry.wanted))
+        )
 
     def _name(self, key: str) -> str:
         return self._tree.in_sentence(key)
@@ -358,23 +386,23 @@ class StandInsScreen(TableScreen[IngredientRow]):
         often = [self.offered(self.add_action)]
         more = [self.offered(self.teach_action)]
         if own:
-            words = REMOVE if len(own) == 1 else f"{REMOVE}…"
+            words = REMOVE if len(own) == 1 else REMOVE_ONE
             often.append(self.offered(self.remove_action, words))
         if row is not None and row.standing != "known":
-            often.append(self.offered(self.change_action, f"{CHANGE}…"))
+            often.append(self.offered(self.change_action, CHANGE))
             more.append(self.offered(self.forget_action, FORGET))
         return DetailActs(tuple(often), tuple(more))
 
     def _offer_drinks(self, key: str) -> None:
         """The drinks with a line that asks for it; the choice stays where it still stands."""
         using = [
-            (f"For {spec.name}", spec.name)
+            (tr("For {drink}", drink=spec.name), spec.name)
             for spec in self.context.bar.snapshot.all_specs
             if any(key in line.wanted for line in spec.lines)
         ]
-        offer_choices(self.drinks, [("For any drink", None), *using])
+        offer_choices(self.drinks, [(tr("For any drink"), None), *using])
         self.drinks.setEnabled(bool(using))
-        self.drinks.setToolTip("" if using else "No spec has a line that asks for it")
+        self.drinks.setToolTip("" if using else tr("No spec has a line that asks for it"))
 
     def _chosen_spec(self) -> Spec | None:
         name = self.drinks.currentData()
@@ -387,14 +415,14 @@ class StandInsScreen(TableScreen[IngredientRow]):
             return
         snapshot = self.context.bar.snapshot
         question = partial(_asked, snapshot, row.key, self._chosen_spec())
-        self.ask(question, self._show_answer, "Working out what stands in…")
+        self.ask(question, self._show_answer, tr("Working out what stands in…"))
 
     def _show_answer(self, answered: tuple[StandIns, Neighbourhood]) -> None:
         answer, around = answered
         row = self.current
         if row is None or row.key != answer.wanted:
             return
-        there = row.there if row.amount != 0.0 else "not in the bar"
+        there = row.there if row.amount != 0.0 else tr("not in the bar")
         about = f"{row.family} · {there}".strip(" ·")
         self.neighbours.picture.show_neighbourhood(around)
         sections = tuple(self._sections(answer))
@@ -404,13 +432,13 @@ class StandInsScreen(TableScreen[IngredientRow]):
     def _sections(self, answer: StandIns) -> Iterable[DetailSection]:
         row = self.current
         if row is not None and row.standing != "known":
-            yield DetailSection("Your own ingredient", tuple(self._facts(row.key)))
+            yield DetailSection(tr("Your own ingredient"), tuple(self._facts(row.key)))
         if answer.none_because:
-            said = f"Nothing stands in for it: {answer.none_because}."
+            said = tr("Nothing stands in for it: {because}.", because=tr(answer.none_because))
             yield DetailSection(
-                "Nothing stands in", (DetailRow(said, picture="verdict-short", tone="short"),)
+                tr("Nothing stands in"), (DetailRow(said, picture="verdict-short", tone="short"),)
             )
-        for heading, owned in (("Pour instead, from the bar", True), (TO_BE_BOUGHT, False)):
+        for heading, owned in ((tr("Pour instead, from the bar"), True), (tr(TO_BE_BOUGHT), False)):
             offers = [each for each in answer.stand_ins if each.owned == owned]
             if offers:
                 rows = tuple(map(self._offer, offers))
@@ -423,26 +451,29 @@ class StandInsScreen(TableScreen[IngredientRow]):
         left_out = [entry for entry in own if entry not in taken]
         if left_out:
             rows = tuple(map(self._left_out, left_out))
-            yield DetailSection("Your own, not offered here", rows)
+            yield DetailSection(tr("Your own, not offered here"), rows)
         if answer.confusables:
             rows = tuple(map(self._false_friend, answer.confusables))
-            yield DetailSection("Not the same, never pour it instead", rows)
+            yield DetailSection(tr("Not the same, never pour it instead"), rows)
 
     def _facts(self, key: str) -> Iterable[DetailRow]:
         """What the owner says of an ingredient of their own."""
         of = self.context.bar.knowledge.as_said(key)
         kinds = ", ".join(map(self._tree.in_sentence, of.parents))
-        carried = [each.word for each in allergens_of([key], self._tree)]
+        carried = [tr(each.word) for each in allergens_of([key], self._tree)]
         figures = figures_in_words(of)
         as_kind = figures_in_words(self._tree[key], of)
         days = of.shelf_life_days
         for said, label in (
-            (kinds, "A kind of"),
-            (", ".join(of.aliases), "Other names"),
-            (", ".join(figures), "Figures"),
-            (", ".join(as_kind), "As its kind"),
-            ("" if days is None else f"{days} day{'s' * (days != 1)}", "Keeps"),
-            (", ".join(carried), "Allergens"),
+            (kinds, tr("A kind of")),
+            (", ".join(of.aliases), tr("Other names")),
+            (", ".join(figures), tr("Figures")),
+            (", ".join(as_kind), tr("As its kind")),
+            (
+                "" if days is None else counted(days, "day"),
+                tr("Keeps"),
+            ),
+            (", ".join(carried), tr("Allergens")),
         ):
             if said:
                 yield DetailRow(said, label=label)
@@ -460,14 +491,14 @@ class StandInsScreen(TableScreen[IngredientRow]):
             changes = "; ".join(offer.corrections)
             notes.append(f"{capitalised(changes)}.")
         if lacking:
-            notes.append(f"To be bought: {lacking}.")
+            notes.append(tr("To be bought: {lacking}.", lacking=lacking))
         if offer.or_buy:
-            notes.append(f"Or buy {or_buy_in_words(offer, self._tree)}.")
+            notes.append(tr("Or buy {names}.", names=or_buy_in_words(offer, self._tree)))
         exact = offer.closeness >= EXACT
         closeness = closeness_in_words(offer.closeness)
         if yours:
             itself = any(each.offered == offer.ingredient for each in yours)
-            name = f"{name} · {YOUR_OWN if itself else BY_YOUR_OWN}"
+            name = f"{name} · {tr(YOUR_OWN if itself else BY_YOUR_OWN)}"
         return DetailRow(
             name,
             label=closeness,
@@ -479,12 +510,12 @@ class StandInsScreen(TableScreen[IngredientRow]):
     def _left_out(self, entry: StandIn) -> DetailRow:
         """An own stand-in that is too far, or does not hold for the chosen drink."""
         closeness = closeness_in_words(entry.closeness)
-        note = f"{closeness}. {as_sentence(entry.why)} {scope_in_words(entry)}".rstrip()
-        name = f"{self._tree.name(entry.offered)} · {YOUR_OWN}"
+        note = f"{closeness}. {as_sentence(tr(entry.why))} {scope_in_words(entry)}".rstrip()
+        name = f"{self._tree.name(entry.offered)} · {tr(YOUR_OWN)}"
         return DetailRow(name, label=closeness, note=note, picture="info", tone="muted")
 
     def _false_friend(self, friend: FalseFriend) -> DetailRow:
-        why = capitalised(friend.why)
+        why = capitalised(tr(friend.why))
         return DetailRow(
             self._tree.name(friend.ingredient), note=why, picture="warning", tone="warning"
         )

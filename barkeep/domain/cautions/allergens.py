@@ -16,6 +16,7 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.errors import KnowledgeError, spoken_list
 from barkeep.shipped_data import Text, Texts, parse, read, read_field, tables, without
+from barkeep.translation import tr
 
 FILE = "allergens.toml"
 
@@ -162,5 +163,5 @@ def read_allergens(text: str, file: str = FILE) -> KnownAllergens:
 
 
 def _sentence(text: str, allergens: Iterable[Allergen]) -> str:
-    words = [allergen.word for allergen in allergens]
-    return text.replace(_GAP, spoken_list(words, "and")) if words else ""
+    words = [tr(allergen.word) for allergen in allergens]
+    return tr(text).replace(_GAP, spoken_list(words, "and")) if words else ""

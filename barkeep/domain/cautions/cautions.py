@@ -31,6 +31,7 @@ from barkeep.shipped_data import (
     read_field,
     without,
 )
+from barkeep.translation import tr, tr_noop
 
 FILE = "cautions.toml"
 
@@ -61,22 +62,34 @@ class Caution:
     """One caution: a short text, the authority behind it and how sure it is.
 
     `general` marks one that is true of every drink with alcohol. `tag` is what it is
-    called where there is room for a word or two.
+    called where there is room for a word or two. `written` is the text as its file has it, with
+    the names of `figures`.
     """
 
     key: str
-    text: Text
+    written: Text = field(metadata={"called": "text"})
     authority: Text
     level: Level
     basis: Text
     general: bool = False
     tier: Tier = "now"
     tag: str = ""
+    figures: tuple[tuple[str, str], ...] = ()
+
+    @property
+    def text(self) -> str:
+        """What is read, with the drink's own figures."""
+        return tr(self.written, **dict(self.figures))
 
     @property
     def in_brief(self) -> str:
-        """The caution in a word or two: *raw egg*."""
+        """The caution in a word or two: *raw egg*; not translated yet."""
         return self.tag or self.key.replace("-", " ")
+
+    @property
+    def authorities(self) -> tuple[str, ...]:
+        """The authority's parts; none where there is none."""
+        return () if self.authority == NO_AUTHORITY else tuple(self.authority.split("; "))
 
     @property
     def source(self) -> str:
@@ -84,7 +97,8 @@ class Caution:
 
         How sure the caution is, its `basis`, is for those who keep the data.
         """
-        return "" if self.authority == NO_AUTHORITY else f"Source: {self.authority}."
+        named = "; ".join(map(tr, self.authorities))
+        return tr("Source: {authority}.", authority=named) if named else ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -210,7 +224,7 @@ def of_allergens(allergens: Iterable[Allergen]) -> tuple[Caution, ...]:
     return tuple(
         Caution(
             key=each.word.replace(" ", "-"),
-            text=each.now,
+            written=each.now,
             authority=law_behind(each) or NO_AUTHORITY,
             level="care",
             basis="read in a copy of the source; what to do from memory",
@@ -241,7 +255,7 @@ def allergen_tags(cautions: Iterable[Caution], allergens: Iterable[Allergen]) ->
     return tuple(dict.fromkeys((*(each.word for each in as_listed(allergens)), *beside)))
 
 
-IN_GENERAL = (
+IN_GENERAL = tr_noop(
     "Alcohol harms: never before you drive, when pregnant, below the legal drinking age or with "
     "medicines; local rules first."
 )
@@ -260,7 +274,7 @@ def read_cautions(text: str, file: str = FILE) -> tuple[CautionRule, ...]:
 
 
 def _filled(caution: Caution, figures: Mapping[str, str]) -> Caution:
-    return replace(caution, text=caution.text.format(**figures))
+    return replace(caution, figures=tuple(figures.items()))
 
 
 def _rule(key: str, raw: object, file: str) -> CautionRule:
@@ -279,7 +293,7 @@ def _rule(key: str, raw: object, file: str) -> CautionRule:
     if when in (Conditions(), Conditions(every=True)):
         reason = "nothing raises it; say in which case it is to be raised"
         raise KnowledgeError(file, key, reason)
-    return CautionRule(caution, when, _figures(caution.text, file, key), now_with)
+    return CautionRule(caution, when, _figures(caution.written, file, key), now_with)
 
 
 def _now_with(table: Table, file: str, key: str) -> frozenset[str]:

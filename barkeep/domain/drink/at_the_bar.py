@@ -13,12 +13,13 @@ from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import Drink
 from barkeep.domain.specs.query import SpecFacts
 from barkeep.domain.specs.spec import Spec
+from barkeep.translation import tr_noop
 
 Whose = Literal["shoot", "own", "classic"]
 WHOSE: Mapping[Whose, str] = {
-    "shoot": "Next shoot",
-    "own": "Your own",
-    "classic": "Classics",
+    "shoot": tr_noop("Next shoot"),
+    "own": tr_noop("Your own"),
+    "classic": tr_noop("Classics"),
 }
 """Whose a drink is, in the order one wants them, and what stands above those."""
 

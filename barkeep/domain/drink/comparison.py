@@ -8,8 +8,9 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.specs.riffs import LinePair, line_pairs
 from barkeep.domain.specs.spec import Spec
+from barkeep.translation import tr, tr_noop
 
-NOT_KNOWN = "not known"
+NOT_KNOWN = tr_noop("not known")
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +39,11 @@ class RiffComparison:
     def not_compared(self) -> tuple[str, ...]:
         """The lines of either that are not understood, a sentence each."""
         return tuple(
-            f"Not compared, for it is not understood: {each.named} of {spec.name}."
+            tr(
+                "Not compared, for it is not understood: {named} of {name}.",
+                named=each.named,
+                name=spec.name,
+            )
             for spec in (self.parent, self.riff)
             for each in spec.unsettled
         )
@@ -80,11 +85,11 @@ def figure_rows(comparison: RiffComparison) -> tuple[FigureRow, ...]:
 
 
 _PRINTED = (
-    ("Strength", "% vol", 1),
-    ("Sugar", "g/l", 0),
-    ("Acid", "g/l", 1),
-    ("In the glass", "ml", 0),
-    ("Cost", "", 2),
+    (tr_noop("Strength"), "% vol", 1),
+    (tr_noop("Sugar"), "g/l", 0),
+    (tr_noop("Acid"), "g/l", 1),
+    (tr_noop("In the glass"), "ml", 0),
+    (tr_noop("Cost"), "", 2),
 )
 """How each of `DrinkFigures` is printed: its label, its unit, and its digits."""
 

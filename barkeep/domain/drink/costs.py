@@ -14,6 +14,7 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import price_in_words
 from barkeep.domain.pouring.supply import Draw
 from barkeep.errors import spoken_list
+from barkeep.translation import tr
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,10 +71,17 @@ def cost_of_amounts(amounts: Iterable[tuple[Product, float]], snapshot: Snapshot
 def cost_in_words(cost: Cost, tree: FamilyTree) -> str:
     """*It costs 12.30 EUR*, with what it does not hold; a missing price is never nothing."""
     if not cost.unpriced:
-        return f"What is poured costs {price_in_words(cost.amount, cost.currency)}."
+        return tr(
+            "What is poured costs {price}.",
+            price=price_in_words(cost.amount, cost.currency),
+        )
     names = spoken_list([tree.in_sentence(each) for each in cost.unpriced], "and")
     priced = price_in_words(cost.priced, cost.currency)
-    return f"What is poured costs {priced}, and nobody knows what {names} costs."
+    return tr(
+        "What is poured costs {priced}, and nobody knows what {names} costs.",
+        priced=priced,
+        names=names,
+    )
 
 
 @dataclass(frozen=True)

@@ -28,6 +28,7 @@ from barkeep.domain.specs.called import kinds_named_by
 from barkeep.domain.specs.glasses import ice_named
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_noop
 
 CONTRACTION_ABV = 0.2
 """How far strength may be off because volumes are simply added up, % vol (OIML R 22, computed)."""
@@ -89,7 +90,11 @@ def doubts(
 
 def _not_understood(told: _Told) -> Iterator[str]:
     for each in told.spec.unsettled:
-        yield f"Not counted, for it is not understood: {each.named}. {each.question}"
+        yield tr(
+            "Not counted, for it is not understood: {named}. {question}",
+            named=each.named,
+            question=each.question,
+        )
 
 
 def _whole(told: _Told) -> Iterator[str]:
@@ -100,7 +105,7 @@ def _whole(told: _Told) -> Iterator[str]:
 def _unknown_strength(told: _Told) -> Iterator[str]:
     keys = told.mixture.unknown_alcohol
     if keys:
-        yield f"Strength not known: {no_amount(keys, told.tree)}."
+        yield tr("Strength not known: {why}.", why=no_amount(keys, told.tree))
 
 
 def _without_dilution(told: _Told) -> Iterator[str]:
@@ -109,11 +114,11 @@ def _without_dilution(told: _Told) -> Iterator[str]:
     if technique == "hot" or not told.mixture.start_ml:
         return
     if meets_ice(told.spec, technique):
-        yield "All of it is added over the ice; what that melts is not counted."
+        yield tr("All of it is added over the ice; what that melts is not counted.")
     elif is_without_ice(told.spec.method):
-        yield "It is made without ice, so no dilution is counted."
+        yield tr("It is made without ice, so no dilution is counted.")
     else:
-        yield "No ice is named, so no dilution is counted."
+        yield tr("No ice is named, so no dilution is counted.")
 
 
 def _dilution(told: _Told) -> Iterator[str]:
@@ -122,25 +127,35 @@ def _dilution(told: _Told) -> Iterator[str]:
         return
     share, sigma = 100.0 * told.mixture.iced.share, 100.0 * told.mixture.iced.sigma
     yield (
-        f"Ice adds {share:.0f} % ± {sigma:.0f} % to what is mixed on it "
-        f"({told.mixture.iced.basis}); your ice and hands are others."
+        tr(
+            "Ice adds {share:.0f} % ± {sigma:.0f} % to what is mixed on it ({basis}); "
+            "your ice and hands are others.",
+            share=share,
+            sigma=sigma,
+            basis=tr(told.mixture.iced.basis),
+        )
     )
     if told.mixture.iced.note:
         yield as_sentence(told.mixture.iced.note)
     hot = told.mixture.hot_on_ice
     if hot:
         names = spoken_list([told.tree.in_sentence(key) for key in hot], "and")
-        yield as_sentence(f"hot {names} melts more ice than the formula knows of; twice the doubt")
+        yield as_sentence(
+            tr("hot {names} melts more ice than the formula knows of; twice the doubt", names=names)
+        )
     ice = ice_named(told.spec.ice)
     if ice is not None and ice.share and told.mixture.technique != "blended":
-        yield "Over ice it goes on thinning; the figures are for the first sip."
+        yield tr("Over ice it goes on thinning; the figures are for the first sip.")
 
 
 def _heat(told: _Told) -> Iterator[str]:
     if told.mixture.alcohol_kept < 1.0 and told.has_alcohol:
         yield (
-            f"Heat drives off some alcohol: about {100 * told.mixture.alcohol_kept:.0f} % stays in "
-            "(USDA retention factors, 2007). The figures count all of it."
+            tr(
+                "Heat drives off some alcohol: about {share:.0f} % stays in "
+                "(USDA retention factors, 2007). The figures count all of it.",
+                share=100 * told.mixture.alcohol_kept,
+            )
         )
 
 
@@ -150,19 +165,29 @@ def _amounts(told: _Told) -> Iterator[str]:
         name = tree.name(line.ingredient)
         if line.quantity is None and tops_up(line, tree):
             amount = plain_amount(amount_poured(line, tree), "ml")
-            yield f"{name} has no amount: taken as {amount} ± {TOP_UP_SIGMA_ML:.0f} ml."
+            yield tr(
+                "{name} has no amount: taken as {amount} ± {sigma_ml:.0f} ml.",
+                name=name,
+                amount=amount,
+                sigma_ml=TOP_UP_SIGMA_ML,
+            )
         elif line.quantity is not None and line.amount and line.amount_high and line.unit:
             said = show_range(line.amount, line.amount_high, line.unit)
-            yield f"{name}: {said} is counted as its middle."
+            yield tr("{name}: {said} is counted as its middle.", name=name, said=said)
         if line.unit == "rinse":
-            yield f"Of the rinse of {tree.in_sentence(line.ingredient)} about 1 ml stays, ± 1 ml."
+            yield tr(
+                "Of the rinse of {ingredient} about 1 ml stays, ± 1 ml.",
+                ingredient=tree.in_sentence(line.ingredient),
+            )
 
 
 def _unknown(told: _Told) -> Iterator[str]:
     for content in told.contents:
         if content.volume_ml and not content.liquid.known:
             name = told.tree.name(content.pour.ingredient)
-            yield f"{name}: neither strength nor sugar is known; it is counted as water."
+            yield tr(
+                "{name}: neither strength nor sugar is known; it is counted as water.", name=name
+            )
 
 
 def _families(told: _Told) -> Iterator[str]:
@@ -171,10 +196,18 @@ def _families(told: _Told) -> Iterator[str]:
         if content.volume_ml and abv.source == "kinds":
             name = told.tree.name(content.pour.ingredient)
             yield (
-                f"{name} may be many things: taken as {_number(abv.value)} % vol and "
-                f"{_number(sugar.value)} g/l sugar, the middle of its kinds "
-                f"({_number(abv.low)} to {_number(abv.high)} % vol, "
-                f"{_number(sugar.low)} to {_number(sugar.high)} g/l)."
+                tr(
+                    "{name} may be many things: taken as {abv} % vol and {sugar} g/l sugar, "
+                    "the middle of its kinds ({abv_low} to {abv_high} % vol, "
+                    "{sugar_low} to {sugar_high} g/l).",
+                    name=name,
+                    abv=_number(abv.value),
+                    sugar=_number(sugar.value),
+                    abv_low=_number(abv.low),
+                    abv_high=_number(abv.high),
+                    sugar_low=_number(sugar.low),
+                    sugar_high=_number(sugar.high),
+                )
             )
 
 
@@ -188,8 +221,12 @@ def _others(told: _Told) -> Iterator[str]:
             abv = content.liquid.abv.value
             strength = f" ({_number(abv)} % vol)" if abv else ""
             yield (
-                f"{tree.name(line.ingredient)} is poured from {pour.bottle.product.title}"
-                f"{strength}; another would differ."
+                tr(
+                    "{name} is poured from {title}{strength}; another would differ.",
+                    name=tree.name(line.ingredient),
+                    title=pour.bottle.product.title,
+                    strength=strength,
+                )
             )
 
 
@@ -227,8 +264,8 @@ def _usual(told: _Told) -> Iterator[str]:
     for content in told.contents:
         figures = (
             (content.liquid.abv, "% vol"),
-            (content.liquid.sugar, "g/l sugar"),
-            (content.liquid.acid, "g/l acid"),
+            (content.liquid.sugar, tr("g/l sugar")),
+            (content.liquid.acid, tr("g/l acid")),
         )
         usual = [
             f"{_number(figure.value)} {unit}"
@@ -240,9 +277,13 @@ def _usual(told: _Told) -> Iterator[str]:
             said.append(f"{name} {spoken_list(usual, 'and')}")
     if said:
         yield (
-            f"Usual figures, not a label's: {'; '.join(dict.fromkeys(said))}. Each strength is "
-            f"good to ± {100 * USUAL_STRENGTH_SHARE:.0f} % of itself, sugar and acid to "
-            f"± {100 * USUAL_SHARE:.0f} %."
+            tr(
+                "Usual figures, not a label's: {figures}. Each strength is good to "
+                "± {strength:.0f} % of itself, sugar and acid to ± {others:.0f} %.",
+                figures="; ".join(dict.fromkeys(said)),
+                strength=100 * USUAL_STRENGTH_SHARE,
+                others=100 * USUAL_SHARE,
+            )
         )
 
 
@@ -252,8 +293,11 @@ def _citrus(told: _Told) -> Iterator[str]:
         key = content.pour.ingredient
         if content.volume_ml and any(tree.is_a(key, each) for each in DISPUTED_ACID):
             yield (
-                f"Sources disagree on the acid of {tree.in_sentence(key)}: "
-                f"± {100 * DISPUTED_ACID_SHARE:.0f} %."
+                tr(
+                    "Sources disagree on the acid of {ingredient}: ± {share:.0f} %.",
+                    ingredient=tree.in_sentence(key),
+                    share=100 * DISPUTED_ACID_SHARE,
+                )
             )
 
 
@@ -264,8 +308,12 @@ def _pressed(told: _Told) -> Iterator[str]:
         key = content.pour.ingredient
         if content.volume_ml and key in known:
             yield (
-                f"One {tree.in_sentence(key)} is taken to give {known[key]:g} ml of juice; "
-                "how hard it is pressed tells (common practice)."
+                tr(
+                    "One {fruit} is taken to give {juice_ml:g} ml of juice; "
+                    "how hard it is pressed tells (common practice).",
+                    fruit=tree.in_sentence(key),
+                    juice_ml=known[key],
+                )
             )
 
 
@@ -273,32 +321,40 @@ def _texture(told: _Told) -> Iterator[str]:
     tree = told.tree
     keys = [each.pour.ingredient for each in told.contents if each.volume_ml]
     if any(tree.is_a(key, "egg-product") or key == "aquafaba" for key in keys):
-        yield "Foam of egg takes room that is not counted in the volume, up to a third more."
+        yield tr("Foam of egg takes room that is not counted in the volume, up to a third more.")
     if any(tree.is_a(key, "dairy-containing") for key in keys):
-        yield "Fat and protein of cream and milk are usual figures: energy is good to about 10 %."
+        yield tr(
+            "Fat and protein of cream and milk are usual figures: energy is good to about 10 %."
+        )
     if any(tree.is_a(key, "honey") or tree.is_a(key, "honey-syrup") for key in keys):
-        yield "Honey holds more or less water: its sugar differs by about 5 % (common practice)."
+        yield tr(
+            "Honey holds more or less water: its sugar differs by about 5 % (common practice)."
+        )
 
 
 def _not_counted(told: _Told) -> Iterator[str]:
     tree = told.tree
     left = [each for each in told.contents if not each.counted and each.line.quantity is not None]
     if left:
-        yield f"Not counted, for how much it gives is not known: {_names(left, tree)}."
+        yield tr(
+            "Not counted, for how much it gives is not known: {names}.", names=_names(left, tree)
+        )
     unsaid = [
         each
         for each in told.contents
         if not each.counted and each.line.quantity is None and not tops_up(each.line, tree)
     ]
     if unsaid:
-        yield f"Not counted, for the line gives no amount: {_names(unsaid, tree)}."
+        yield tr("Not counted, for the line gives no amount: {names}.", names=_names(unsaid, tree))
     optional = [
         tree.in_sentence(line.ingredient)
         for line in told.spec.lines
         if line.optional and not line.garnish and tree[line.ingredient].unit == "ml"
     ]
     if optional:
-        yield f"Not counted, for it is optional: {spoken_list(optional, 'and')}."
+        yield tr(
+            "Not counted, for it is optional: {optional}.", optional=spoken_list(optional, "and")
+        )
 
 
 def _price(told: _Told) -> Iterator[str]:
@@ -306,15 +362,22 @@ def _price(told: _Told) -> Iterator[str]:
     if cost.unpriced:
         names = [told.tree.in_sentence(key) for key in cost.unpriced]
         known = price_in_words(cost.priced, cost.currency)
-        rest = f"; the rest costs {known}" if cost.priced else ""
-        yield f"No price is known for {spoken_list(names, 'and')}, so the cost is not{rest}."
+        said = (
+            tr_noop("No price is known for {names}, so the cost is not; the rest costs {known}.")
+            if cost.priced
+            else tr_noop("No price is known for {names}, so the cost is not.")
+        )
+        yield tr(said, names=spoken_list(names, "and"), known=known)
 
 
 def _contraction(told: _Told) -> Iterator[str]:
     if told.has_alcohol:
         yield (
-            "Volumes are added up as they are: contraction would change strength by less than "
-            f"{CONTRACTION_ABV} % vol (OIML R 22)."
+            tr(
+                "Volumes are added up as they are: contraction would change strength by "
+                "less than {share} % vol (OIML R 22).",
+                share=CONTRACTION_ABV,
+            )
         )
 
 

@@ -15,6 +15,7 @@ from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.liquids.constants import constants, polynomial, within
 from barkeep.domain.liquids.content import alcohol_kept
+from barkeep.translation import tr
 
 WEAKEST, STRONGEST = 15.0, 45.0
 """The strengths before ice, % vol, that the published formulas were fitted to."""
@@ -47,10 +48,13 @@ def expected_dilution(technique: Technique, abv_percent: float) -> Dilution:
     table = constants("dilution")[known]
     share, doubt, note = _formula(known, min(abv, 60.0)), float(table["doubt"]), ""
     if technique == "unknown":
-        note = "the method does not say how it is chilled; taken as built on ice"
+        note = tr("the method does not say how it is chilled; taken as built on ice")
     elif table["square"] and not fitted:
         doubt = max(doubt, DOUBT_OUTSIDE)
-        note = f"the dilution formula was fitted to 15 to 45 % vol, and this is {abv:.0f} % vol"
+        note = tr(
+            "the dilution formula was fitted to 15 to 45 % vol, and this is {abv:.0f} % vol",
+            abv=abv,
+        )
     return Dilution(share, share * doubt, str(table["basis"]), note)
 
 

@@ -31,6 +31,7 @@ from barkeep.domain.phrases import as_sentence, counted, folded
 from barkeep.domain.pouring.verdicts import Drink
 from barkeep.domain.specs.glasses import Glass, glass_as_written, ice_named
 from barkeep.domain.specs.spec import Line, Spec
+from barkeep.translation import tr
 
 FLOATS = 0.917
 """The share of ice that lies in the liquid it floats on: its density in g/ml at 0 °C."""
@@ -289,39 +290,57 @@ def _garnishes(
 
 
 def _sentences(drawn: DrinkPicture, looks: Looks) -> Iterator[str]:
-    yield as_sentence(f"a {drawn.glass.name}{_filled(drawn)}{_coloured(drawn, looks)}")
+    yield as_sentence(
+        tr(
+            "a {glass}{filled}{coloured}",
+            glass=tr(drawn.glass.name),
+            filled=_filled(drawn),
+            coloured=_coloured(drawn, looks),
+        )
+    )
     if drawn.spills_ml >= 1.0:
-        yield f"It is too small: {drawn.spills_ml:.0f} ml find no room below the brim."
+        yield tr(
+            "It is too small: {spilt:.0f} ml find no room below the brim.",
+            spilt=drawn.spills_ml,
+        )
     beside = list(_beside(drawn))
     if beside:
-        yield as_sentence(f"with {', '.join(beside)}")
+        yield as_sentence(tr("with {beside}", beside=", ".join(beside)))
 
 
 def _filled(drawn: DrinkPicture) -> str:
     if not drawn.layers:
-        return ", empty, since nothing that goes in it has an amount"
+        return tr(", empty, since nothing that goes in it has an amount")
     left = drawn.vessel.profile.brim_cm - drawn.surface_cm
-    return " full to the brim" if left < 0.1 else f" filled to {left:.1f} cm below the brim"
+    return (
+        tr(" full to the brim")
+        if left < 0.1
+        else tr(" filled to {left:.1f} cm below the brim", left=left)
+    )
 
 
 def _coloured(drawn: DrinkPicture, looks: Looks) -> str:
-    words = [looks.word_for(each.tint) for each in drawn.layers]
+    words = [tr(looks.word_for(each.tint)) for each in drawn.layers]
     named = list(dict.fromkeys(words))
     if not named:
         return ""
-    return f", {', then '.join(named)}{' from the bottom up' if len(named) > 1 else ''}"
+    if len(named) == 1:
+        return f", {named[0]}"
+    return tr(", {colours} from the bottom up", colours=tr(", then ").join(named))
 
 
 def _beside(drawn: DrinkPicture) -> Iterator[str]:
     if drawn.foam_cm > 0.0:
-        yield "foam"
+        yield tr("foam")
     if drawn.ice != "none":
-        yield {"cubes": "ice cubes", "crushed": "crushed ice", "large": "one large piece of ice"}[
-            drawn.ice
-        ]
+        yield {
+            "cubes": tr("ice cubes"),
+            "crushed": tr("crushed ice"),
+            "large": tr("one large piece of ice"),
+        }[drawn.ice]
     if drawn.rim is not None:
-        yield "a rim"
+        yield tr("a rim")
     for each in drawn.garnishes:
         yield each.name if each.pieces == 1 else counted(each.pieces, each.name)
     if drawn.straw:
-        yield "a straw"
+        yield tr("a straw")

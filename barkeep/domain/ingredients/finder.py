@@ -16,6 +16,7 @@ from math import log2
 
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.name_search import Fit, Hit
+from barkeep.translation import tr, tr_noop
 
 NEAREST = 3
 """How many are named after a mistake."""
@@ -28,12 +29,12 @@ _BY_THE_PIECE = 0.003
 _ONE_BEHIND = 0.0005
 
 _WORDS = {
-    Fit.EXACT: "it is called so",
-    Fit.BEGINS: "its name begins so",
-    Fit.WORDS: "its name holds these words",
-    Fit.BEGINNINGS: "words of its name begin so",
-    Fit.LIKE: "it is spelt much like it",
-    Fit.PARTLY: "it shares a part of the name",
+    Fit.EXACT: tr_noop("it is called so"),
+    Fit.BEGINS: tr_noop("its name begins so"),
+    Fit.WORDS: tr_noop("its name holds these words"),
+    Fit.BEGINNINGS: tr_noop("words of its name begin so"),
+    Fit.LIKE: tr_noop("it is spelt much like it"),
+    Fit.PARTLY: tr_noop("it shares a part of the name"),
 }
 
 
@@ -56,9 +57,13 @@ class Found:
     @property
     def reasons(self) -> tuple[str, ...]:
         """Why it is offered, the strongest first, as parts of a sentence."""
-        fit = f"it is a kind of {self.kind_of}" if self.kind_of else _WORDS[self.fit]
-        also = (f"it is also called {self.called}",) if self.called else ()
-        return (fit, *also, *(("it is in the bar",) if self.there else ()))
+        fit = (
+            tr("it is a kind of {kind_of}", kind_of=self.kind_of)
+            if self.kind_of
+            else tr(_WORDS[self.fit])
+        )
+        also = (tr("it is also called {called}", called=self.called),) if self.called else ()
+        return (fit, *also, *((tr("it is in the bar"),) if self.there else ()))
 
     @property
     def is_sure(self) -> bool:

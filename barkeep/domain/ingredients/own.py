@@ -10,6 +10,7 @@ from itertools import count
 from barkeep.domain.ingredients.names import bare_name, named
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.phrases import folded
+from barkeep.translation import tr, tr_noop
 
 OWN = "the owner's own"
 """The basis of what an owner says of an ingredient."""
@@ -17,8 +18,8 @@ _PARTS_OF_KEYS = re.compile(r"[a-z0-9]+")
 _FIRST_OF_TWO = re.compile(r" (?:of|with|from|infused with|made with) ")
 _FIGURES = {
     "abv_percent": "% vol",
-    "sugar_g_per_l": "g/l of sugar",
-    "acid_g_per_l": "g/l of acid",
+    "sugar_g_per_l": tr_noop("g/l of sugar"),
+    "acid_g_per_l": tr_noop("g/l of acid"),
 }
 
 
@@ -69,7 +70,7 @@ def as_their_kinds(tree: FamilyTree, own: Iterable[str]) -> FamilyTree:
 def figures_in_words(of: Ingredient, but_of: Ingredient | None = None) -> tuple[str, ...]:
     """Strength, sugar and acid as far as they are known, without those that are of the other."""
     return tuple(
-        f"{getattr(of, field):g} {unit}"
+        f"{getattr(of, field):g} {tr(unit)}"
         for field, unit in _FIGURES.items()
         if getattr(of, field) is not None and (but_of is None or getattr(but_of, field) is None)
     )

@@ -11,13 +11,14 @@ from typing import Literal
 
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.translation import tr_noop
 
 Task = Literal["make", "squeeze", "separate", "cut"]
 TASK_WORDS: Mapping[Task, str] = {
-    "make": "Make",
-    "squeeze": "Squeeze",
-    "separate": "Separate",
-    "cut": "Cut",
+    "make": tr_noop("Make"),
+    "squeeze": tr_noop("Squeeze"),
+    "separate": tr_noop("Separate"),
+    "cut": tr_noop("Cut"),
 }
 
 AT_THE_LAST = ("water", "ice", "hot-drink", "brewed-tea")

@@ -14,9 +14,10 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.specs.quantities import PART_ML
 from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.domain.specs.spec import Line
+from barkeep.translation import tr, tr_noop
 
 _VAGUE = re.compile(r"\b(?:few|several|some|little)\b", re.IGNORECASE)
-EITHER = "whichever of them is there"
+EITHER = tr_noop("whichever of them is there")
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,7 +31,12 @@ class Assumed:
     @property
     def sentence(self) -> str:
         """The same in one sentence."""
-        return f"Counted in {self.drink}: “{self.line}” as {self.taken}."
+        return tr(
+            "Counted in {drink}: “{line}” as {taken}.",
+            drink=self.drink,
+            line=self.line,
+            taken=self.taken,
+        )
 
 
 def assumed_in(
@@ -53,19 +59,23 @@ def assumed_in(
     for taken in _taken(line, counted, tree, units):
         yield Assumed(drink, written, taken)
     if line.alternatives:
-        yield Assumed(drink, written, tree.in_sentence(poured) if poured else EITHER)
+        yield Assumed(drink, written, tree.in_sentence(poured) if poured else tr(EITHER))
 
 
 def _taken(line: Line, counted: float, tree: FamilyTree, units: BarUnits) -> Iterator[str]:
-    each = f"{show_quantity(counted, tree[line.ingredient].unit)} a serve"
+    each = tr("{amount} a serve", amount=show_quantity(counted, tree[line.ingredient].unit))
     if line.quantity is None:
         if counted:
-            yield f"{each}, for it gives no amount"
+            yield tr("{each}, for it gives no amount", each=each)
         return
     if line.unit == "part":
-        yield f"{each}, a part being {PART_ML:g} ml"
+        yield tr("{each}, a part being {part_ml:g} ml", each=each, part_ml=PART_ML)
     if line.amount_high is not None:
         low = isclose(counted, line.quantity)
-        yield f"{each}, {'the lower end' if low else 'the middle'} of what it says"
+        yield (
+            tr("{each}, the lower end of what it says", each=each)
+            if low
+            else tr("{each}, the middle of what it says", each=each)
+        )
     elif line.amount is not None and line.unit is not None and _VAGUE.search(line.text):
         yield show_range(line.amount, None, line.unit, units)

@@ -15,6 +15,7 @@ from barkeep.domain.specs.garnish_notes import garnishes_in_words
 from barkeep.domain.specs.shown_lines import names_in_sentence, without_garnish
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import spoken_list
+from barkeep.translation import tr
 
 Standing = Literal["there", "cut", "made", "stand_in", "missing", "unknown"]
 
@@ -45,13 +46,20 @@ class Garnish:
         match self.standing:
             case "cut" | "made":
                 named = spoken_list([tree.in_sentence(each) for each in self.made_of], "and")
-                return f"to {'cut' if self.standing == 'cut' else 'make'} from {named}"
+                if self.standing == "cut":
+                    return tr("to cut from {named}", named=named)
+                return tr("to make from {named}", named=named)
             case "stand_in":
-                return f"missing; {tree.in_sentence(self.instead)} is there instead"
+                return tr(
+                    "missing; {instead} is there instead",
+                    instead=tree.in_sentence(self.instead),
+                )
             case "unknown":
-                return "not known here, so see to it yourself"
+                return tr("not known here, so see to it yourself")
+            case "there":
+                return tr("there")
             case _:
-                return self.standing
+                return tr("missing")
 
 
 def garnish_name(line: Line, tree: FamilyTree) -> str:
@@ -94,10 +102,15 @@ def garnishes_told(drink: Drink, specs: Iterable[Spec], tree: FamilyTree) -> Ite
     for each in garnishes_of(drink, tree):
         words = each.words(tree)
         if each.telling:
-            yield f"The drink is its garnish, {each.name} ({words}): {each.telling}."
+            yield tr(
+                "The drink is its garnish, {name} ({words}): {telling}.",
+                name=each.name,
+                words=words,
+                telling=tr(each.telling),
+            )
             yield from _otherwise(each, drink.spec, specs)
         elif each.standing not in ("there", "cut"):
-            yield f"{capitalised(each.name)} (garnish): {words}."
+            yield tr("{name} (garnish): {words}.", name=capitalised(each.name), words=words)
 
 
 def what_it_is_then(drink: Drink, specs: Iterable[Spec], tree: FamilyTree) -> Iterator[str]:
@@ -110,13 +123,13 @@ def what_it_is_then(drink: Drink, specs: Iterable[Spec], tree: FamilyTree) -> It
 def _otherwise(garnish: Garnish, spec: Spec, specs: Iterable[Spec]) -> Iterator[str]:
     other = "" if garnish.is_there else without(spec, specs)
     if other:
-        yield f"Without its {garnish.name} it is a {other}."
+        yield tr("Without its {name} it is a {other}.", name=garnish.name, other=other)
 
 
 def garnishes_missing(drink: Drink, tree: FamilyTree) -> str:
     """*no green olive*, for a line about the drink; empty where all are there or not known."""
     missing = (
-        f"no {each.name}"
+        tr("no {name}", name=each.name)
         for each in garnishes_of(drink, tree)
         if not each.is_there and each.standing != "unknown"
     )

@@ -12,6 +12,7 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.specs.called import named_by
 from barkeep.errors import spoken_list
+from barkeep.translation import tr
 
 
 def made_first(derivations: Iterable[Derivation], tree: FamilyTree) -> tuple[MadeFrom, ...]:
@@ -36,8 +37,8 @@ def first_in_words(recipes: Sequence[MadeFrom], tree: FamilyTree) -> str:
     took = f"{show_number(sum(each.minutes for each in recipes), fractions=False)} min"
     # What is made side by side stands side by side.
     if stands := max(each.rest_hours for each in recipes):
-        took += f", then {hours_in_words(stands)} to stand"
-    return f"make {names} first ({took})"
+        took += tr(", then {hours} to stand", hours=hours_in_words(stands))
+    return tr("make {names} first ({took})", names=names, took=took)
 
 
 def hours_in_words(hours: float) -> str:

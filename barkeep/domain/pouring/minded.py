@@ -17,6 +17,7 @@ from barkeep.domain.cautions.cautions import (
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.specs.spec import Spec
+from barkeep.translation import tr
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,8 +50,8 @@ class Minded:
     @property
     def in_brief(self) -> str:
         """Both in one line, each word once: *! raw egg, tree nuts · egg · sulphites*."""
-        now = f"! {', '.join(self.now_tags)}" if self.now_tags else ""
-        others = (each for each in self.allergen_tags if each not in self.now_tags)
+        now = f"! {', '.join(map(tr, self.now_tags))}" if self.now_tags else ""
+        others = (tr(each) for each in self.allergen_tags if each not in self.now_tags)
         return " · ".join(filter(None, (now, *others)))
 
     def with_more(self, cautions: Iterable[Caution]) -> Minded:

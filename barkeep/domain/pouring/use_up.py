@@ -34,6 +34,7 @@ from barkeep.domain.pouring.supply import Pool
 from barkeep.domain.pouring.verdicts import Verdict, verdicts
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import InvalidField
+from barkeep.translation import tr
 
 if TYPE_CHECKING:
     import numpy as np
@@ -135,9 +136,9 @@ def use_up(
     Raises `InvalidField`.
     """
     if serves is not None and not 1 <= serves <= MOST_SERVES:
-        raise InvalidField("serves", serves, f"it is 1 to {MOST_SERVES}")
+        raise InvalidField("serves", serves, tr("it is 1 to {most}", most=MOST_SERVES))
     if not 0 <= days <= MOST_DAYS:
-        raise InvalidField("days", days, f"it is 0 to {MOST_DAYS}")
+        raise InvalidField("days", days, tr("it is 0 to {most}", most=MOST_DAYS))
     ageing = _ageing(snapshot, days)
     evening = _evening(snapshot, within, ageing, memory or Memory())
     poured, ended = evening.most_used(serves, go_on)

@@ -5,49 +5,74 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from barkeep.domain.amounts.units import Unit
+from barkeep.domain.days import day_said
 from barkeep.domain.phrases import counted
 from barkeep.domain.pouring.serves import SLACK
 from barkeep.domain.pouring.use_up import NEARLY_ALL, Ageing, Use, UsedIn, UseUp
 from barkeep.domain.pouring.words import plain_amount, unproved_because
 from barkeep.errors import spoken_list
+from barkeep.translation import tr
 
 
 def use_up_in_words(found: UseUp) -> Iterator[str]:
     """What it comes to, how good that is, and what nothing is poured from; a sentence each."""
     if not found.ageing:
-        yield f"Nothing that is here goes off within {counted(found.days, 'day')}."
+        yield tr("Nothing that is here goes off {within}.", within=within_days(found.days))
         return
     if not found.drinks and found.ended == "cancelled":
-        yield "It was stopped before any drink was found."
+        yield tr("It was stopped before any drink was found.")
         return
     if not found.drinks:
-        things = counted(len(found.ageing), "thing goes", "things go")
-        yield f"{things} off within {counted(found.days, 'day')}, and no drink uses any of it."
+        many = len(found.ageing)
+        yield tr(
+            "1 thing goes off {within}, and no drink uses any of it."
+            if many == 1
+            else "{many} things go off {within}, and no drink uses any of it.",
+            many=many,
+            within=within_days(found.days),
+        )
         return
     serves = sum(each.serves for each in found.drinks)
     drinks = counted(len(found.drinks), "drink")
-    days = counted(found.days, "day")
-    much = "nearly all that can be used" if found.serves is None else "as much as so many can"
-    yield f"{counted(serves, 'serve')} of {drinks} use {much} of what goes off within {days}."
+    yield tr(
+        "{serves} of {drinks} use nearly all that can be used of what goes off {within}."
+        if found.serves is None
+        else "{serves} of {drinks} use as much as so many can of what goes off {within}.",
+        serves=counted(serves, "serve"),
+        drinks=drinks,
+        within=within_days(found.days),
+    )
     yield _how_good(found)
     if found.idle:
         names = spoken_list(list(dict.fromkeys(map(_title, found.idle))), "and")
-        yield f"Nothing is poured from {names}."
+        yield tr("Nothing is poured from {names}.", names=names)
+
+
+def within_days(days: int) -> str:
+    """*within 1 day*, *within 7 days*."""
+    return tr("within {days} day" if days == 1 else "within {days} days", days=days)
 
 
 def _how_good(found: UseUp) -> str:
     if not found.proved_best:
         why = unproved_because(found.ended)
-        return f"{why} before it was known whether anything uses more, or as much in less."
+        return tr(
+            "{why} before it was known whether anything uses more, or as much in less.", why=why
+        )
     if found.serves is None:
         share = f"{NEARLY_ALL:.0%}"
-        return f"No fewer serves use {share} of all that could be used; that is proved."
-    return f"No {counted(found.serves, 'serve')} use more, ready drinks first; that is proved."
+        return tr(
+            "No fewer serves use {share} of all that could be used; that is proved.", share=share
+        )
+    return tr(
+        "No {serves} use more, ready drinks first; that is proved.",
+        serves=counted(found.serves, "serve"),
+    )
 
 
 def drink_in_words(each: UsedIn) -> str:
     """What a drink uses: *3 × Sherry Flip, with 177 ml of Chalk Bank oloroso*."""
-    instead = "" if each.verdict == "ready" else ", which takes a stand-in"
+    instead = "" if each.verdict == "ready" else tr(", which takes a stand-in")
     return f"{each.serves} × {each.spec.name}{instead}: {uses_in_words(each)}"
 
 
@@ -65,11 +90,16 @@ def _use_in_words(use: Use) -> str:
 
 
 def ageing_in_words(each: Ageing, found: UseUp) -> str:
-    """A bottle's last day, and what is then left of it: *2026-12-01, 12 ml left of 440 ml*."""
+    """A bottle's last day, and what is then left: *to 1 December 2026: 12 ml left of 440 ml*."""
     unit = each.bottle.product.unit
-    day = f"to {each.last}" if each.last >= found.on else f"to {each.last}, which is over"
-    left, there = _amount(each.left, unit), _amount(each.bottle.level.amount, unit)
-    return f"{day}: {left} left of {there}"
+    return tr(
+        "to {day}: {left} left of {there}"
+        if each.last >= found.on
+        else "to {day}, which is over: {left} left of {there}",
+        day=day_said(each.last),
+        left=_amount(each.left, unit),
+        there=_amount(each.bottle.level.amount, unit),
+    )
 
 
 def _amount(amount: float, unit: Unit) -> str:

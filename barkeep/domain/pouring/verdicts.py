@@ -27,6 +27,7 @@ from barkeep.domain.pouring.warnings import notices_of, warnings_for
 from barkeep.domain.pouring.words import asks_in_words, in_dashes_of_bottle, why_met, why_missing
 from barkeep.domain.specs.by_spec import BySpec
 from barkeep.domain.specs.spec import Line, Spec
+from barkeep.translation import tr, tr_noop
 
 Verdict = Literal["ready", "stand_in", "one_short", "short"]
 VERDICTS: tuple[Verdict, ...] = get_args(Verdict)
@@ -41,16 +42,43 @@ def is_makeable(verdict: Verdict) -> bool:
 class VerdictWords:
     """What a verdict is called, what stands above all drinks of it, and what it means."""
 
-    name: str
-    heading: str
-    meaning: str
+    english: tuple[str, str, str]
+
+    @property
+    def name(self) -> str:
+        """What it is called in a word or two."""
+        return tr(self.english[0])
+
+    @property
+    def heading(self) -> str:
+        """What stands above all drinks of it."""
+        return tr(self.english[1])
+
+    @property
+    def meaning(self) -> str:
+        """What it means, as a sentence without its full stop."""
+        return tr(self.english[2])
 
 
 VERDICT_WORDS: Mapping[Verdict, VerdictWords] = {
-    "ready": VerdictWords("Ready", "Ready", "Everything is here"),
-    "stand_in": VerdictWords("Stand-in", "Ready with stand-ins", "Can be made with a stand-in"),
-    "one_short": VerdictWords("One short", "One short", "One ingredient is missing"),
-    "short": VerdictWords("Short", "Short of more", "More than one ingredient is missing"),
+    "ready": VerdictWords((tr_noop("Ready"), tr_noop("Ready"), tr_noop("Everything is here"))),
+    "stand_in": VerdictWords(
+        (
+            tr_noop("Stand-in"),
+            tr_noop("Ready with stand-ins"),
+            tr_noop("Can be made with a stand-in"),
+        )
+    ),
+    "one_short": VerdictWords(
+        (tr_noop("One short"), tr_noop("One short"), tr_noop("One ingredient is missing"))
+    ),
+    "short": VerdictWords(
+        (
+            tr_noop("Short"),
+            tr_noop("Short of more"),
+            tr_noop("More than one ingredient is missing"),
+        )
+    ),
 }
 
 
@@ -128,7 +156,9 @@ class Drink:
     @property
     def questions(self) -> tuple[str, ...]:
         """The lines that are not understood, in words: *“15 ml fog cordial” is not understood*."""
-        return tuple(f"{each.named} is not understood" for each in self.spec.unsettled)
+        return tuple(
+            tr("{named} is not understood", named=each.named) for each in self.spec.unsettled
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -286,7 +316,7 @@ def _minded_later(
         poured = [lines.get(answer.line, answer) for answer in poured]
         for said in minded_after(minded, spec, poured, tree):
             if said not in told:
-                yield f"After {so_far}: {said}"
+                yield tr("After {serves}: {said}", serves=so_far, said=said)
             told.add(said)
         so_far += each.serves or 0
 

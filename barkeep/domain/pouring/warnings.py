@@ -19,6 +19,7 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.minded import Minded
 from barkeep.domain.pouring.sourcing import need
+from barkeep.translation import tr
 
 
 def warnings_for(minded: Minded, notices: Sequence[str]) -> tuple[str, ...]:
@@ -68,8 +69,13 @@ def unasked(answer: LineAnswer, tree: FamilyTree) -> Iterator[str]:
     if not tree.only_when_asked(way.offered, way.wanted):
         return
     offered, wanted = tree.in_sentence(way.offered), tree.in_sentence(way.wanted)
-    share = f"pour {show_number(way.ratio, fractions=False)} times as much"
-    yield f"No ordinary {wanted} is there: {offered} is poured only when asked for; {share}."
+    yield tr(
+        "No ordinary {wanted} is there: {offered} is poured only when asked for; "
+        "pour {times} times as much.",
+        wanted=wanted,
+        offered=offered,
+        times=show_number(way.ratio, fractions=False),
+    )
 
 
 def _past_its_best(answer: LineAnswer, snapshot: Snapshot, serves: int | None) -> Iterator[str]:
@@ -86,7 +92,7 @@ def _past_its_best(answer: LineAnswer, snapshot: Snapshot, serves: int | None) -
                 yield said
                 break
             if said and (serves is None or sound < each * serves - 1e-9):
-                yield f"After {floor(sound / each + 1e-9)}: {said}"
+                yield tr("After {serves}: {said}", serves=floor(sound / each + 1e-9), said=said)
                 break
             sound += 0.0 if said else bottle.level.amount
 

@@ -26,6 +26,7 @@ from barkeep.domain.specs.called import called_in_sentence, kinds_named_by
 from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.domain.specs.spec import Line
 from barkeep.errors import spoken_list
+from barkeep.translation import tr
 
 
 def plain_amount(amount: float, unit: Unit) -> str:
@@ -41,21 +42,38 @@ def plain_amount(amount: float, unit: Unit) -> str:
 def amount_of(key: str, amount: float, tree: FamilyTree) -> str:
     """So much of a thing, in its unit: *135 ml of lemon juice*, *3 × lemon*."""
     unit, name = tree[key].unit, tree.in_sentence(key)
-    return f"{amount:g} × {name}" if unit == "each" else f"{plain_amount(amount, unit)} of {name}"
+    return (
+        f"{amount:g} × {name}"
+        if unit == "each"
+        else tr("{amount} of {ingredient}", amount=plain_amount(amount, unit), ingredient=name)
+    )
 
 
 def step_in_words(step: Step, tree: FamilyTree) -> str:
     """One step of a derivation as a clause."""
     match step:
         case KindOf(wanted, kind):
-            return f"{tree.name(kind)} is a kind of {tree.in_sentence(wanted)}"
+            return tr(
+                "{name} is a kind of {wanted}",
+                name=tree.name(kind),
+                wanted=tree.in_sentence(wanted),
+            )
         case Replace(entry):
             wanted, offered = tree.in_sentence(entry.wanted), tree.name(entry.offered)
-            return f"{offered} stands in for {wanted}: {entry.why}"
+            return tr(
+                "{offered} stands in for {wanted}: {why}",
+                offered=offered,
+                wanted=wanted,
+                why=tr(entry.why),
+            )
         case Make(recipe, parts):
             # An input may be there twice, once for itself and once to stand in for another.
             names = list(dict.fromkeys(tree.in_sentence(part.offered) for part in parts))
-            return f"{tree.name(recipe.made)} is made here from {spoken_list(names, 'and')}"
+            return tr(
+                "{name} is made here from {names}",
+                name=tree.name(recipe.made),
+                names=spoken_list(names, "and"),
+            )
 
 
 def path_in_words(derivation: Derivation, tree: FamilyTree) -> tuple[str, ...]:
@@ -80,14 +98,14 @@ def cut_from(line: Line, derivation: Derivation, tree: FamilyTree) -> str:
 def why_met(line: Line, derivation: Derivation, bottle: Bottle | None, tree: FamilyTree) -> str:
     """Why this derivation meets a line; its kind is named as the line names it."""
     if fruit := cut_from(line, derivation, tree):
-        return f"To cut from {tree.in_sentence(fruit)}."
+        return tr("To cut from {fruit}.", fruit=tree.in_sentence(fruit))
     if derivation.steps:
         tree = kinds_named_by([line], tree)
         return as_sentence("; ".join(path_in_words(derivation, tree)))
     if bottle is not None:
         left = plain_amount(bottle.level.amount, bottle.product.unit)
-        return f"{bottle.product.title} has {left} left."
-    return f"{tree.name(derivation.offered)} counts as always there."
+        return tr("{title} has {left} left.", title=bottle.product.title, left=left)
+    return tr("{name} counts as always there.", name=tree.name(derivation.offered))
 
 
 def in_dashes_of_bottle(line: Line, bottle: Bottle | None, ratio: float, units: BarUnits) -> str:
@@ -107,7 +125,11 @@ def in_dashes_of_bottle(line: Line, bottle: Bottle | None, ratio: float, units: 
     written = show_range(line.amount, line.amount_high, "dash")
     if poured == written:
         return ""
-    return f"Pour {poured} from this dasher instead of {written.rpartition(' ')[0]}."
+    return tr(
+        "Pour {poured} from this dasher instead of {written}.",
+        poured=poured,
+        written=written.rpartition(" ")[0],
+    )
 
 
 def asks_in_words(line: Line, bottle: Bottle | None, tree: FamilyTree) -> str:
@@ -122,8 +144,12 @@ def asks_in_words(line: Line, bottle: Bottle | None, tree: FamilyTree) -> str:
     unsaid = [each for each in line.stated if f" {folded(each)} " not in label]
     if not unsaid:
         return ""
-    asked = f"asks for {spoken_list(unsaid, 'and')}; check the bottle, {bottle.product.title}"
-    return f"{capitalised(called_in_sentence(line, tree))}: {asked}."
+    return tr(
+        "{called}: asks for {unsaid}; check the bottle, {title}.",
+        called=capitalised(called_in_sentence(line, tree)),
+        unsaid=spoken_list(unsaid, "and"),
+        title=bottle.product.title,
+    )
 
 
 def _strength_asked(line: Line, bottle: Bottle | None, tree: FamilyTree) -> str:
@@ -131,8 +157,11 @@ def _strength_asked(line: Line, bottle: Bottle | None, tree: FamilyTree) -> str:
     least = line.min_abv_percent
     if least is None or (bottle is not None and strength_of(bottle.product, tree) >= least):
         return ""
-    asked = f"{capitalised(called_in_sentence(line, tree))}: asks for {least:g} % vol or more"
-    return f"{asked}, and no bottle of it here is as strong."
+    return tr(
+        "{called}: asks for {least:g} % vol or more, and no bottle of it here is as strong.",
+        called=capitalised(called_in_sentence(line, tree)),
+        least=least,
+    )
 
 
 def why_missing(line: Line, need: float, snapshot: Snapshot, supply: Supply) -> str:
@@ -150,20 +179,35 @@ def why_missing(line: Line, need: float, snapshot: Snapshot, supply: Supply) -> 
         return weak
     if there > 0.0:
         left, needed = plain_amount(there, unit), plain_amount(need, unit)
-        return f"Only {left} of {name} is left and {needed} is needed."
+        return tr(
+            "Only {left} of {name} is left and {needed} is needed.",
+            left=left,
+            name=name,
+            needed=needed,
+        )
     if special:
         named = spoken_list([tree.in_sentence(each) for each in special], "and")
-        verb = "is" if len(special) == 1 else "are"
-        return (
-            f"No ordinary {name} is there: {named} {verb} poured only when asked for, "
-            f"and {verb} not close enough to stand in."
+        return tr(
+            "No ordinary {name} is there: {named} is poured only when asked for, "
+            "and is not close enough to stand in."
+            if len(special) == 1
+            else "No ordinary {name} is there: {named} are poured only when asked for, "
+            "and are not close enough to stand in.",
+            name=name,
+            named=named,
         )
     if past:
         return snapshot.off_in_words(past[0])
     alone = [none[key] for key in wanted if key in none]
     if len(alone) == len(wanted):
-        return as_sentence(f"no {name}, and nothing stands in for it: {'; '.join(alone)}")
-    return f"No {name} in the bar, and nothing close enough to stand in for it."
+        return as_sentence(
+            tr(
+                "no {name}, and nothing stands in for it: {alone}",
+                name=name,
+                alone="; ".join(map(tr, alone)),
+            )
+        )
+    return tr("No {name} in the bar, and nothing close enough to stand in for it.", name=name)
 
 
 def _why_too_weak(
@@ -178,12 +222,21 @@ def _why_too_weak(
     name = names_in_sentence(line, tree)
     if strong > 0.0:
         left, needed = plain_amount(strong, unit), plain_amount(need, unit)
-        return f"Only {left} of {name} of {least:g} % vol or more is left and {needed} is needed."
+        return tr(
+            "Only {left} of {name} of {least:g} % vol or more is left and {needed} is needed.",
+            left=left,
+            name=name,
+            least=least,
+            needed=needed,
+        )
     best = max(stocks, key=lambda stock: stock.abv_percent)
     title = best.bottle.product.title if best.bottle else tree.name(best.ingredient)
-    return (
-        f"No {name} here has {least:g} % vol or more: the strongest, {title}, "
-        f"has {best.abv_percent:g} %."
+    return tr(
+        "No {name} here has {least:g} % vol or more: the strongest, {title}, has {abv:g} %.",
+        name=name,
+        least=least,
+        title=title,
+        abv=best.abv_percent,
     )
 
 
@@ -200,15 +253,15 @@ def volume_in_words(volume_ml: float) -> str:
 def as_written(volume_ml: float) -> str:
     """That a spec makes more than a serve: *As written this makes about 13.3 l; …*."""
     volume = volume_in_words(volume_ml)
-    return f"As written this makes about {volume}; figures are for the whole"
+    return tr("As written this makes about {volume}; figures are for the whole", volume=volume)
 
 
 def no_amount(keys: Sequence[str], tree: FamilyTree) -> str:
     """*London dry gin has no amount*, *gin and rum have no amount*."""
     names = spoken_list([tree.in_sentence(key) for key in keys], "and")
-    return f"{names} {'has' if len(keys) == 1 else 'have'} no amount"
+    return tr("{names} has no amount" if len(keys) == 1 else "{names} have no amount", names=names)
 
 
 def unproved_because(ended: Ended) -> str:
     """Why it is not proved that nothing is better."""
-    return "Its time was over" if ended == "time" else "It was stopped"
+    return tr("Its time was over") if ended == "time" else tr("It was stopped")

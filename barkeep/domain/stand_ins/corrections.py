@@ -33,6 +33,7 @@ from barkeep.domain.specs.spec import Line, Spec
 from barkeep.domain.stand_ins.measured import as_asked, measured_style
 from barkeep.domain.stand_ins.rebalancing import ChangingLine, Holds, Rebalancing, measurable, solve
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_noop
 
 SWEET_G_PER_L = 200.0
 """A line is sweet from this much sugar: syrups, cordials, honey."""
@@ -50,10 +51,10 @@ WORTH_MOVING = 0.08
 OFF_STRENGTH = 0.08
 """From such a share of alcohol on, a dry spirit is poured by strength, not by ratio (a choice)."""
 _OFF = (
-    (1.0, "g", "more alcohol", "less alcohol"),
-    (1.0, "g", "more sugar", "less sugar"),
-    (0.15, "g", "more acid", "less acid"),
-    (10.0, "ml", "more", "less"),
+    (1.0, "g", tr_noop("more alcohol"), tr_noop("less alcohol")),
+    (1.0, "g", tr_noop("more sugar"), tr_noop("less sugar")),
+    (0.15, "g", tr_noop("more acid"), tr_noop("less acid")),
+    (10.0, "ml", tr_noop("more"), tr_noop("less")),
 )
 """From how much on what remains off is said, and in which words."""
 
@@ -209,25 +210,39 @@ def _is_wanted(key: str, answer: LineAnswer, tree: FamilyTree) -> bool:
 def in_words(correction: Correction, tree: FamilyTree) -> str:
     """The correction as a clause: *pour 20 ml of triple sec instead of 22.5 ml, and …*."""
     said = [
-        f"{change.shown} of {tree.in_sentence(change.ingredient)} instead of {change.was}"
+        tr(
+            "{amount} of {ingredient} instead of {was}",
+            amount=change.shown,
+            ingredient=tree.in_sentence(change.ingredient),
+            was=change.was,
+        )
         if change.shown != change.was
-        else f"{change.shown} of {tree.in_sentence(change.ingredient)}"
+        else tr(
+            "{amount} of {ingredient}",
+            amount=change.shown,
+            ingredient=tree.in_sentence(change.ingredient),
+        )
         for change in sorted(correction.changes, key=lambda each: not each.stands_in)
         if change.stands_in or change.changed
     ]
     # Less of a stronger spirit is less in the glass: that is meant, and needs no saying.
     off = (*correction.off[:3], 0.0) if correction.of_strength else correction.off
     remains = list(_remains(off))
-    still = f" (still off: {spoken_list(remains, 'and')})" if remains else ""
-    kept = "strength" if correction.of_strength else "balance"
-    return f"pour {spoken_list(said, 'and')} to keep the {kept}{still}"
+    still = tr(" (still off: {remains})", remains=spoken_list(remains, "and")) if remains else ""
+    return tr(
+        "pour {amounts} to keep the strength{still}"
+        if correction.of_strength
+        else "pour {amounts} to keep the balance{still}",
+        amounts=spoken_list(said, "and"),
+        still=still,
+    )
 
 
 def _remains(off: Holds) -> Iterator[str]:
     for amount, (least, unit, more, less) in zip(off, _OFF, strict=True):
         if abs(amount) >= least:
             places = 0 if unit == "ml" else 1
-            yield f"{abs(amount):.{places}f} {unit} {more if amount > 0 else less}"
+            yield f"{abs(amount):.{places}f} {unit} {tr(more if amount > 0 else less)}"
 
 
 def _problem(

@@ -181,5 +181,5 @@ def riff_with(spec: Spec, chosen: Sequence[ChosenPour], name: str, snapshot: Sna
     """
     poured = with_pours(spec, chosen, snapshot.knowledge.tree)
     if poured.lines == spec.lines:
-        raise InvalidField("riff", name, "nothing in it is poured otherwise")
+        raise InvalidField("riff", name, tr("nothing in it is poured otherwise"))
     return replace(riff_on(spec, name), lines=poured.lines)

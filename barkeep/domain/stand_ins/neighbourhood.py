@@ -13,16 +13,17 @@ from barkeep.domain.phrases import as_sentence, counted
 from barkeep.domain.pouring.words import amount_of
 from barkeep.domain.stand_ins.words import closeness_in_words, scope_in_words
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_noop
 
 Relation = Literal["above", "stands_for", "stands_in", "made_from", "makes", "below"]
 RELATIONS: tuple[Relation, ...] = get_args(Relation)
 HEADINGS: Mapping[Relation, str] = {
-    "above": "Its family",
-    "stands_for": "Stands in for",
-    "stands_in": "Pour instead",
-    "made_from": "Made from",
-    "makes": "Made of it",
-    "below": "Kinds of it",
+    "above": tr_noop("Its family"),
+    "stands_for": tr_noop("Stands in for"),
+    "stands_in": tr_noop("Pour instead"),
+    "made_from": tr_noop("Made from"),
+    "makes": tr_noop("Made of it"),
+    "below": tr_noop("Kinds of it"),
 }
 
 
@@ -45,7 +46,7 @@ class Neighbour:
     @property
     def in_words(self) -> str:
         """Its name, why it is here, and whether it is in the bar."""
-        there = "In the bar." if self.there else "Not in the bar."
+        there = tr("In the bar.") if self.there else tr("Not in the bar.")
         return f"{self.name}: {self.why} {there}"
 
 
@@ -124,12 +125,21 @@ class _There:
 
 def _family(key: str, tree: FamilyTree, there: _There) -> Iterator[Neighbour]:
     for above in tree.upwards(key):
-        why = f"{tree.name(key)} is a kind of {tree.in_sentence(above)}."
+        why = tr(
+            "{name} is a kind of {wanted}.",
+            name=tree.name(key),
+            wanted=tree.in_sentence(above),
+        )
         yield there.near(above, "above", why)
     for below in _by_name(tree.children(key), tree):
         asked = tree.only_when_asked(below, key)
-        how = "poured for it only when asked" if asked else "poured for it exactly"
-        why = f"{tree.name(below)} is a kind of {tree.in_sentence(key)}, {how}."
+        why = tr(
+            "{name} is a kind of {wanted}, poured for it only when asked."
+            if asked
+            else "{name} is a kind of {wanted}, poured for it exactly.",
+            name=tree.name(below),
+            wanted=tree.in_sentence(key),
+        )
         yield there.near(below, "below", why)
 
 
@@ -146,10 +156,16 @@ def _standing(knowledge: Knowledge, key: str, there: _There) -> Iterator[Neighbo
 def _stand_in(entry: StandIn, relation: Relation, tree: FamilyTree, there: _There) -> Neighbour:
     key = entry.offered if relation == "stands_in" else entry.wanted
     close = closeness_in_words(entry.closeness)
-    ratio = "" if entry.ratio == 1.0 else f", {entry.ratio:g} times as much"
-    whose = ", by your own entry" if entry.own else ""
-    pair = f"{tree.in_sentence(entry.offered)} for {tree.in_sentence(entry.wanted)}"
-    why = f"{as_sentence(f'{close}{ratio}{whose}, {pair}: {entry.why}')} {scope_in_words(entry)}"
+    ratio = "" if entry.ratio == 1.0 else tr(", {ratio:g} times as much", ratio=entry.ratio)
+    whose = tr(", by your own entry") if entry.own else ""
+    pair = tr(
+        "{offered} for {wanted}",
+        offered=tree.in_sentence(entry.offered),
+        wanted=tree.in_sentence(entry.wanted),
+    )
+    why = (
+        f"{as_sentence(f'{close}{ratio}{whose}, {pair}: {tr(entry.why)}')} {scope_in_words(entry)}"
+    )
     return there.near(key, relation, why.strip(), closeness=entry.closeness, own=entry.own)
 
 
@@ -174,7 +190,11 @@ def _recipe(recipe: MadeFrom, tree: FamilyTree) -> str:
     """What a recipe takes and gives, in a sentence."""
     taken = [amount_of(each.ingredient, each.amount, tree) for each in recipe.inputs]
     gives = amount_of(recipe.made, recipe.yields, tree)
-    return f"{spoken_list(taken, 'and')} give{'s' * (len(taken) == 1)} {gives}."
+    return tr(
+        "{taken} gives {gives}." if len(taken) == 1 else "{taken} give {gives}.",
+        taken=spoken_list(taken, "and"),
+        gives=gives,
+    )
 
 
 def _by_name(keys: Iterable[str], tree: FamilyTree) -> list[str]:
@@ -182,16 +202,21 @@ def _by_name(keys: Iterable[str], tree: FamilyTree) -> list[str]:
 
 
 def _told(around: Neighbourhood) -> Iterator[str]:
-    there = "in the bar" if around.there else "not in the bar"
-    yield f"{around.name}, {there}, has {counted(len(around.neighbours), 'neighbour')}."
+    there = tr("in the bar") if around.there else tr("not in the bar")
+    yield tr(
+        "{name}, {there}, has {neighbours}.",
+        name=around.name,
+        there=there,
+        neighbours=counted(len(around.neighbours), "neighbour"),
+    )
     for relation in RELATIONS:
         if near := around.by(relation):
-            yield f"{HEADINGS[relation]}: {', '.join(map(_named, near))}."
+            yield f"{tr(HEADINGS[relation])}: {', '.join(map(_named, near))}."
     if around.none_because:
-        yield f"Nothing stands in for it: {around.none_because}."
+        yield tr("Nothing stands in for it: {because}.", because=tr(around.none_because))
 
 
 def _named(near: Neighbour) -> str:
     parts = [] if near.closeness is None else [f"{near.closeness:.2f}"]
-    parts += ["in the bar"] * near.there
+    parts += [tr("in the bar")] * near.there
     return f"{near.name} ({', '.join(parts)})" if parts else near.name

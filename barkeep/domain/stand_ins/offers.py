@@ -26,12 +26,13 @@ from barkeep.domain.stand_ins.corrections import (
 )
 from barkeep.domain.stand_ins.measured import as_asked, loosely, measured, measured_style
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_noop
 
 FLOOR = 0.3
 """The least closeness worth naming at all; a choice of barkeep."""
 
 
-UNKNOWN = "no stand-in for it is known"
+UNKNOWN = tr_noop("no stand-in for it is known")
 """Why nothing stands in, where nobody said why."""
 MOST_NAMED = 4
 """How many of the things that would do are named before they are only counted."""
@@ -227,9 +228,12 @@ class _Balance:
             asked = as_asked(line, self.spec, settings, tree)
         if same_unit and before == after:
             return
-        verb = "pour" if tree[offered].unit == "ml" else "take"
-        of = "" if tree[offered].unit == "each" else f" of {tree.in_sentence(offered)}"
-        yield f"{verb} {after}{of} instead of {asked}"
+        said = {
+            "ml": tr_noop("pour {amount} of {ingredient} instead of {asked}"),
+            "g": tr_noop("take {amount} of {ingredient} instead of {asked}"),
+            "each": tr_noop("take {amount} instead of {asked}"),
+        }[tree[offered].unit]
+        yield tr(said, amount=after, ingredient=tree.in_sentence(offered), asked=asked)
 
     def of_taste(self, derivation: Derivation, bottle: Bottle | None) -> Iterator[str]:
         """That a ratio minds taste rather than strength, where it leaves the strength off."""
@@ -237,9 +241,11 @@ class _Balance:
         share = strength_share(self.line, _poured(derivation, bottle), tree)
         off = 0.0 if share is None else share - 1.0
         if abs(off) > OFF_STRENGTH and minds_taste(derivation, tree):
-            more = "more" if off > 0.0 else "less"
-            yield f"measured by taste, not by strength: {abs(off):.0%} {more} alcohol".replace(
-                "%", " %"
+            yield tr(
+                "measured by taste, not by strength: {share:.0f} % more alcohol"
+                if off > 0.0
+                else "measured by taste, not by strength: {share:.0f} % less alcohol",
+                share=100 * abs(off),
             )
 
     @cached_property
@@ -251,7 +257,7 @@ def or_buy_in_words(offer: Offer, tree: FamilyTree) -> str:
     """What might be bought instead of `missing`, the closest few: *rum, gold rum or dark rum*."""
     names = [tree.in_sentence(key) for key, _closeness in offer.or_buy]
     if len(names) > MOST_NAMED:
-        names = [*names[:MOST_NAMED], f"one of {len(names) - MOST_NAMED} more"]
+        names = [*names[:MOST_NAMED], tr("one of {many} more", many=len(names) - MOST_NAMED)]
     return spoken_list(names)
 
 
@@ -303,11 +309,16 @@ def _changes(
             yield from balance.by_ratio(derivation)
         yield from balance.of_taste(derivation, bottle)
     elif derivation.ratio != 1.0:
-        yield f"take {show_number(derivation.ratio, fractions=False)} times the amount"
+        yield tr(
+            "take {times} times the amount",
+            times=show_number(derivation.ratio, fractions=False),
+        )
     yield from _compared(wanted, offered, balanced=kept is not None and not kept.of_strength)
     brought = sorted(set(offered.allergens) - set(wanted.allergens))
     if brought:
-        yield f"brings in {spoken_list(brought, 'and')} (allergen)"
+        yield tr(
+            "brings in {brought} (allergen)", brought=spoken_list(list(map(tr, brought)), "and")
+        )
 
 
 def _compared(wanted: Ingredient, offered: Ingredient, *, balanced: bool) -> Iterable[str]:
@@ -321,13 +332,18 @@ def _compared(wanted: Ingredient, offered: Ingredient, *, balanced: bool) -> Ite
     told = list(zip(_TOLD_FROM, befores, afters, strict=True))
     for (least, more, less, unit), before, after in told[:1] if balanced else told:
         if abs(after - before) >= least:
-            shown = (show_number(each, fractions=False) for each in (after, before))
-            yield f"{more if after > before else less}: {' against '.join(shown)}{unit}"
+            yield tr(
+                "{how}: {after} against {before} {unit}",
+                how=tr(more if after > before else less),
+                after=show_number(after, fractions=False),
+                before=show_number(before, fractions=False),
+                unit=tr(unit),
+            )
 
 
 _TOLD_FROM = (
-    (1.0, "stronger", "weaker", " % vol"),
-    (20.0, "sweeter", "drier", " g/l sugar"),
-    (3.0, "sourer", "less sour", " g/l acid"),
+    (1.0, tr_noop("stronger"), tr_noop("weaker"), "% vol"),
+    (20.0, tr_noop("sweeter"), tr_noop("drier"), tr_noop("g/l sugar")),
+    (3.0, tr_noop("sourer"), tr_noop("less sour"), tr_noop("g/l acid")),
 )
 """From which difference on strength, sugar and acid are compared, in which words and unit."""

@@ -14,6 +14,7 @@ from dataclasses import dataclass, replace
 from typing import Literal
 
 from barkeep.domain.stand_ins.neighbourhood import HEADINGS, Neighbour, Neighbourhood, Relation
+from barkeep.translation import tr
 
 Way = Literal["left", "right", "up", "down"]
 Side = Literal[-1, 0, 1]
@@ -79,7 +80,9 @@ class Stop:
     @property
     def words(self) -> str:
         """What its label says."""
-        return f"and {self.more} more" if self.neighbour is None else self.neighbour.name
+        return (
+            tr("and {more} more", more=self.more) if self.neighbour is None else self.neighbour.name
+        )
 
     @property
     def figure(self) -> str:
@@ -261,7 +264,10 @@ class _Planner:
         """The middle column is as wide as what stands in it, within what leaves the others room."""
         inner = [each.name for relation in _INNER for each in self._shown(relation)]
         asked = [1.15 * self._words(self.around.name) + 2.0 * GAP]
-        asked += [self._words(each) + 2.0 * (GAP + DOT) + GAP for each in (*inner, "and 99 more")]
+        asked += [
+            self._words(each) + 2.0 * (GAP + DOT) + GAP
+            for each in (*inner, tr("and {more} more", more=99))
+        ]
         if self._is_narrow:
             return _Columns(GAP, self.wide - GAP, self.wide)
         middle = min(max(asked), 0.38 * self.wide)
@@ -297,8 +303,8 @@ class _Planner:
 
     def _heading(self, relation: Relation) -> str:
         if relation == "stands_in" and self.around.none_because:
-            return "Nothing stands in"
-        return HEADINGS[relation] if self.around.by(relation) else ""
+            return tr("Nothing stands in")
+        return tr(HEADINGS[relation]) if self.around.by(relation) else ""
 
     def _above(self) -> list[_Row]:
         return [_Row(-2 - n, "above", 0, each) for n, each in enumerate(self._listed("above"))]

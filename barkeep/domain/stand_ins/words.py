@@ -4,35 +4,45 @@ from __future__ import annotations
 
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.ingredients.relations import Scope, StandIn
+from barkeep.domain.phrases import as_sentence, begun_small
 from barkeep.domain.pouring.sourcing import WITHIN
+from barkeep.translation import tr, tr_about, tr_noop
 
 SCOPE_WORDS: dict[Scope, str] = {
-    "shaken": "Only in shaken drinks",
-    "stirred": "Only in stirred drinks",
-    "accent": "Only as an accent, by the dash or barspoon",
-    "never_base": "Never as the base",
+    "shaken": tr_noop("Only in shaken drinks"),
+    "stirred": tr_noop("Only in stirred drinks"),
+    "accent": tr_noop("Only as an accent, by the dash or barspoon"),
+    "never_base": tr_noop("Never as the base"),
 }
 
 
 def closeness_word(closeness: float) -> str:
     """Exact, close from 0.8, loose from 0.6, far below that."""
-    if closeness >= WITHIN["exact"] - 1e-9:
-        return "Exact"
+    if _is_exact(closeness):
+        return tr_about("closeness", "Exact")
     if closeness >= WITHIN["close"]:
-        return "Close"
-    return "Loose" if closeness >= WITHIN["loose"] else "Far"
+        return tr_about("closeness", "Close")
+    return (
+        tr_about("closeness", "Loose")
+        if closeness >= WITHIN["loose"]
+        else tr_about("closeness", "Far")
+    )
 
 
 def closeness_in_words(closeness: float) -> str:
     """Its word and figure; exact needs no figure."""
     word = closeness_word(closeness)
-    return word if word == "Exact" else f"{word}, {closeness:.2f}"
+    return word if _is_exact(closeness) else f"{word}, {closeness:.2f}"
+
+
+def _is_exact(closeness: float) -> bool:
+    return closeness >= WITHIN["exact"] - 1e-9
 
 
 def scope_in_words(entry: StandIn) -> str:
     """Where a stand-in holds, as a sentence; nothing where it always does."""
-    said = ", ".join(SCOPE_WORDS[each] for each in entry.scope)
-    return f"{said.capitalize()}." if said else ""
+    said = [tr(SCOPE_WORDS[each]) for each in entry.scope]
+    return as_sentence(", ".join((*said[:1], *map(begun_small, said[1:])))) if said else ""
 
 
 def own_for(knowledge: Knowledge, wanted: str) -> tuple[StandIn, ...]:
