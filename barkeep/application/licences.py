@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from importlib.metadata import Distribution, PackageNotFoundError, distribution
 
 from barkeep import resource_files
+from barkeep.translation import tr, tr_noop
 
 OWN = "barkeep"
 _EXTRAS = frozenset({"team"})
@@ -18,7 +19,7 @@ _TEXT = re.compile(r"(?:^|/)(?:LICEN[CS]E|COPYING)[^/]*$", re.IGNORECASE)
 _CLASSIFIER = "License :: "
 _MOST_LETTERS = 60
 """Of a licence's name; a longer one is its text."""
-_UNKNOWN = "see its text"
+_UNKNOWN = tr_noop("see its text")
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,7 +82,7 @@ def _licence(one: Distribution) -> str:
             return str(each)
     classified = one.metadata.get_all("Classifier") or []
     names = [each.rpartition(" :: ")[2] for each in classified if each.startswith(_CLASSIFIER)]
-    return ", ".join(names) or _UNKNOWN
+    return ", ".join(names) or tr(_UNKNOWN)
 
 
 def _text(one: Distribution) -> str:

@@ -12,14 +12,15 @@ from barkeep.domain.bar.snapshot import Settings, Snapshot
 from barkeep.domain.bottles.bottle import Product
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.errors import InvalidField
+from barkeep.translation import tr, tr_noop
 
-HOUSE, KEEPS = "house", "keeps"
+HOUSE, KEEPS = tr_noop("house"), tr_noop("keeps")
 
-HOUSE_HINT = (
+HOUSE_HINT = tr_noop(
     "What you pour where a spec says no more than rum: rum = the label of a bottle. Semicolons "
     "part several."
 )
-KEEPS_HINT = (
+KEEPS_HINT = tr_noop(
     "How many days a thing keeps once open or made, where you know better: sweet vermouth = 60. "
     "Semicolons part several."
 )
@@ -35,7 +36,8 @@ def checked_house_pour(kind: str, product: Product, tree: FamilyTree) -> HousePo
     key = find_ingredient(tree, kind)
     if not tree.is_a(product.ingredient, key):
         holds, wanted = tree.in_sentence(product.ingredient), tree.in_sentence(key)
-        raise InvalidField("house", product.title, f"it is {holds}, which is no kind of {wanted}")
+        expected = tr("it is {holds}, which is no kind of {wanted}", holds=holds, wanted=wanted)
+        raise InvalidField(HOUSE, product.title, expected)
     return HousePour(key, product.id)
 
 
@@ -78,7 +80,7 @@ def read_shelf_lives(snapshot: Snapshot, text: str) -> Settings:
         if said:
             found = _DAYS.fullmatch(said)
             if found is None or not 1 <= int(found[1]) <= LONGEST_LIFE_DAYS:
-                expected = f"it is a whole number of days, 1 to {LONGEST_LIFE_DAYS:,}"
+                expected = tr("it is a whole number of days, 1 to {most:,}", most=LONGEST_LIFE_DAYS)
                 raise InvalidField(KEEPS, f"{kind} = {said}", expected)
             lives = said_of(lives, ShelfLife(key, int(found[1])))
         else:
@@ -103,13 +105,13 @@ def _pairs(field: str, text: str) -> Iterator[tuple[str, str]]:
         kind, equals, value = (each.strip() for each in part.partition("="))
         if not equals or not kind:
             likely = "rum = the label of a bottle" if field == HOUSE else "sweet vermouth = 60"
-            raise InvalidField(field, part, f"write it as {likely}")
+            raise InvalidField(field, part, tr("write it as {likely}", likely=likely))
         if kind.casefold() in said:
-            raise InvalidField(field, kind, "it is there twice")
+            raise InvalidField(field, kind, tr("it is there twice"))
         said.add(kind.casefold())
         yield kind, value
 
 
 def _refuse_absent(field: str, kind: str, there: bool) -> None:
     if not there:
-        raise InvalidField(field, f"{kind} =", "there is none of it to take away")
+        raise InvalidField(field, f"{kind} =", tr("there is none of it to take away"))
