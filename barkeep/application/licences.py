@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from importlib.metadata import Distribution, PackageNotFoundError, distribution
 
 from barkeep import resource_files
-from barkeep.translation import tr_noop
+from barkeep.translation import tr, tr_noop
 
 OWN = "barkeep"
 _EXTRAS = frozenset({"team"})
@@ -82,7 +82,7 @@ def _licence(one: Distribution) -> str:
             return str(each)
     classified = one.metadata.get_all("Classifier") or []
     names = [each.rpartition(" :: ")[2] for each in classified if each.startswith(_CLASSIFIER)]
-    return ", ".join(names) or _UNKNOWN
+    return ", ".join(names) or tr(_UNKNOWN)
 
 
 def _text(one: Distribution) -> str:

@@ -27,6 +27,7 @@ from barkeep.domain.making.house_made import InputPlan, Making, most_made, plan_
 from barkeep.errors import InvalidField, UserError, spoken_list
 from barkeep.store import bottles as products
 from barkeep.store.unit_of_work import UnitOfWork
+from barkeep.translation import tr, tr_noop
 
 
 class NoRecipe(UserError):
@@ -43,7 +44,8 @@ class InputsShort(UserError):
     missing: Sequence[str]
 
     def __str__(self) -> str:
-        return f"{self.made} cannot be made: {spoken_list(self.missing, 'and')}."
+        missing = spoken_list(self.missing, "and")
+        return tr("{made} cannot be made: {missing}.", made=self.made, missing=missing)
 
 
 class HouseMaking(UseCases):
@@ -66,9 +68,9 @@ class HouseMaking(UseCases):
         snapshot, tree = self._session.snapshot, self._session.tree
         key = find_ingredient(tree, ingredient)
         if not (math.isfinite(amount) and amount > 0):
-            raise InvalidField("amount", amount, "it is more than nothing")
+            raise InvalidField(tr_noop("amount"), amount, tr("it is more than nothing"))
         if tree[key].unit == "each" and amount != math.floor(amount):
-            raise InvalidField("amount", amount, "it is a whole number of pieces")
+            raise InvalidField("amount", amount, tr("it is a whole number of pieces"))
         chosen = self._recipe(key, recipe)
         if or_less:
             most = most_made(chosen, snapshot)
@@ -171,4 +173,9 @@ def _rounded(figure: float | None) -> float | None:
 
 def _lacking(plan: InputPlan, tree: FamilyTree) -> str:
     need, have = quantity(plan.need, plan.unit), quantity(plan.have, plan.unit)
-    return f"{need} of {tree.in_sentence(plan.ingredient)} is needed and {have} is there"
+    return tr(
+        "{need} of {name} is needed and {have} is there",
+        need=need,
+        name=tree.in_sentence(plan.ingredient),
+        have=have,
+    )

@@ -34,6 +34,7 @@ from barkeep.errors import (
     UserError,
     spoken_list,
 )
+from barkeep.translation import tr, tr_noop
 
 MOST_NAMED = 5
 """Names of one sort said in a sentence; the others are counted."""
@@ -75,7 +76,7 @@ def new_ingredient(
     """
     parents = tuple(dict.fromkeys(find_ingredient(tree, each) for each in kinds))
     if not parents:
-        raise InvalidField("kind", "", "say what it is a kind of")
+        raise InvalidField(tr_noop("kind"), "", tr("say what it is a kind of"))
     kind, plain = tree[parents[0]], " ".join(name.split())
     kept_in = unit or kind.unit
     return Ingredient(
@@ -134,7 +135,8 @@ def allergen_word(word: str) -> str:
     known = shipped_allergens()
     found = known.by_word.get(folded(word))
     if found is None:
-        raise InvalidField("allergen", word, f"it is {spoken_list(allergen_words())}")
+        expected = tr("it is {choices}", choices=spoken_list(allergen_words()))
+        raise InvalidField(tr_noop("allergen"), word, expected)
     return found.word
 
 
@@ -147,12 +149,12 @@ def checked_ingredient(ingredient: Ingredient, bar: Snapshot) -> Ingredient:
     before = tree.ingredients.get(ingredient.key)
     name = " ".join(ingredient.name.split())
     if not name:
-        raise InvalidField("name", ingredient.name, "an ingredient needs a name")
+        raise InvalidField(tr_noop("name"), ingredient.name, tr("an ingredient needs a name"))
     if not _KEY.fullmatch(ingredient.key):
-        expected = "it is small letters and digits with hyphens between"
-        raise InvalidField("key", ingredient.key, expected)
+        expected = tr("it is small letters and digits with hyphens between")
+        raise InvalidField(tr_noop("key"), ingredient.key, expected)
     if ingredient.unit not in get_args(Unit):
-        raise InvalidField("unit", ingredient.unit, "it is ml, g or each")
+        raise InvalidField(tr_noop("unit"), ingredient.unit, tr("it is ml, g or each"))
     _refuse_numbers(ingredient)
     others = (" ".join(each.split()) for each in ingredient.aliases)
     aliases = tuple(dict.fromkeys(each for each in others if folded(each) != folded(name)))
@@ -176,7 +178,7 @@ def checked_name(name: str, of: Ingredient, bar: Snapshot) -> Ingredient:
     """The ingredient with one more name. Raises `InvalidField` and `DuplicateName`."""
     alias = " ".join(name.split())
     if not alias:
-        raise InvalidField("alias", name, "a name has letters")
+        raise InvalidField(tr_noop("alias"), name, tr("a name has letters"))
     if folded(alias) in map(folded, of.all_names):
         raise DuplicateName("ingredient", alias)
     return checked_ingredient(replace(of, aliases=(*of.aliases, alias)), bar)
@@ -196,10 +198,11 @@ def _usual_size(unit: Unit, kinds: tuple[str, ...], tree: FamilyTree) -> float:
 def _refuse_numbers(ingredient: Ingredient) -> None:
     refuse_figures(ingredient)
     days = ingredient.shelf_life_days
-    expected = f"it is 0 to {LONGEST_LIFE_DAYS:,} days"
-    refuse_beyond("shelf life", days, LONGEST_LIFE_DAYS, expected)
+    expected = tr("it is 0 to {most:,} days", most=LONGEST_LIFE_DAYS)
+    refuse_beyond(tr_noop("shelf life"), days, LONGEST_LIFE_DAYS, expected)
     if not (isfinite(ingredient.typical_size) and ingredient.typical_size > 0):
-        raise InvalidField("typical size", ingredient.typical_size, "it is more than nothing")
+        size, expected = ingredient.typical_size, tr("it is more than nothing")
+        raise InvalidField(tr_noop("typical size"), size, expected)
 
 
 def _refuse_names(
@@ -224,8 +227,8 @@ def _refuse_names(
     except KnowledgeError as error:
         circular = isinstance(error, CyclicFamily)
         kinds = ", ".join(map(tree.name, ingredient.parents))
-        reason = "its kinds would run in a circle" if circular else error.reason
-        raise InvalidField("parents", kinds, reason) from error
+        reason = tr("its kinds would run in a circle") if circular else error.reason
+        raise InvalidField(tr_noop("parents"), kinds, reason) from error
     for field, each in new:
         why = why_unreadable(each, ingredient, grown, units)
         if why:
@@ -236,7 +239,9 @@ def _refuse_used(field: str, ingredient: Ingredient, bar: Snapshot) -> None:
     users = tuple(_users(bar, ingredient.key))
     if users:
         kept_in = bar.knowledge.tree[ingredient.key].unit
-        expected = f"it is counted in {kept_in} by {spoken_list(users, 'and')}"
+        expected = tr(
+            "it is counted in {unit} by {users}", unit=kept_in, users=spoken_list(users, "and")
+        )
         raise InvalidField(field, ingredient.unit, expected)
 
 
@@ -244,23 +249,28 @@ def _users(bar: Snapshot, key: str) -> Iterator[str]:
     """What refers to an ingredient, each sort named and counted."""
     tree = bar.knowledge.tree
     products = (each.title for each in bar.products if each.ingredient == key)
-    yield from _counted("product", "products", products)
+    yield from _counted(
+        tr_noop("the product {name}"), tr_noop("{count} products ({names})"), products
+    )
     specs = (each.name for each in bar.specs if any(key in line.wanted for line in each.lines))
-    yield from _counted("spec", "specs", specs)
-    yield from _counted("kind", "kinds", map(tree.name, tree.children(key)))
+    yield from _counted(tr_noop("the spec {name}"), tr_noop("{count} specs ({names})"), specs)
+    kinds = map(tree.name, tree.children(key))
+    yield from _counted(tr_noop("the kind {name}"), tr_noop("{count} kinds ({names})"), kinds)
     recipes = (
         f"{tree.in_sentence(each.made)}"
         for each in bar.knowledge.made_from
         if each.own and key in (each.made, *(part.ingredient for part in each.inputs))
     )
-    yield from _counted("recipe for", "recipes for", recipes)
+    yield from _counted(
+        tr_noop("the recipe for {name}"), tr_noop("{count} recipes for ({names})"), recipes
+    )
     shoots = (each.theme for each in bar.shoots if _is_chosen_in(each, key))
-    yield from _counted("shoot", "shoots", shoots)
+    yield from _counted(tr_noop("the shoot {name}"), tr_noop("{count} shoots ({names})"), shoots)
     pars = [each for each in bar.settings.pars if each.ingredient == key]
     if pars:
-        yield "the par of it"
+        yield tr("the par of it")
     if any(each.ingredient == key for each in bar.settings.to_buy):
-        yield "the shopping list"
+        yield tr("the shopping list")
 
 
 def _is_chosen_in(shoot: Shoot, key: str) -> bool:
@@ -270,8 +280,8 @@ def _is_chosen_in(shoot: Shoot, key: str) -> bool:
 def _counted(one: str, many: str, names: Iterable[str]) -> Iterator[str]:
     found = tuple(dict.fromkeys(names))
     if len(found) == 1:
-        yield f"the {one} {found[0]}"
+        yield tr(one, name=found[0])
     elif found:
         more = len(found) - MOST_NAMED
-        named_ = [*found[:MOST_NAMED], *([f"{more} more"] if more > 0 else [])]
-        yield f"{len(found)} {many} ({spoken_list(named_, 'and')})"
+        named_ = [*found[:MOST_NAMED], *([tr("{more} more", more=more)] if more > 0 else [])]
+        yield tr(many, count=len(found), names=spoken_list(named_, "and"))

@@ -55,6 +55,7 @@ from barkeep.domain.specs.trials import Scale, read_scales, show_scale, show_sca
 from barkeep.errors import InvalidField, UnknownName, UserError, spoken_list
 from barkeep.store.knowledge import read_settings, setting_rows
 from barkeep.store.unit_of_work import UnitOfWork
+from barkeep.translation import tr, tr_noop
 
 _CURRENCY = re.compile(r"[A-Z]{3}")  # ISO 4217's form; which codes exist changes by the year
 
@@ -92,7 +93,7 @@ class BarSettings(UseCases):
             work.label = f"{'Set' if par.amount else 'Remove'} the par of {name}"
             wanted = replace(before, pars=with_par(before.pars, par))
             refuse_stale(
-                f"the par of {name}",
+                tr("the par of {name}", name=name),
                 seen=seen,
                 now=before,
                 mine=wanted,
@@ -118,7 +119,7 @@ class BarSettings(UseCases):
             wanted = replace(before, house=said_of(before.house, pour))
             titles = {each.id: each.title for each in bar.products}
             refuse_stale(
-                f"the house {self._session.tree.name(pour.kind)}",
+                tr("the house {kind}", kind=self._session.tree.name(pour.kind)),
                 seen=seen,
                 now=before,
                 mine=wanted,
@@ -136,15 +137,16 @@ class BarSettings(UseCases):
     def _checked(self, settings: Settings) -> Settings:
         name = " ".join(settings.name.split())
         if not name:
-            raise InvalidField("name", settings.name, "a bar needs a name")
+            raise InvalidField("name", settings.name, tr("a bar needs a name"))
         if not _CURRENCY.fullmatch(settings.currency):
-            expected = "it is a code of three capital letters, such as EUR"
+            expected = tr("it is a code of three capital letters, such as EUR")
             raise InvalidField("currency", settings.currency, expected)
         _refuse_wrong_units(settings)
         _refuse_unknown_country(settings.country)
         if settings.region not in region_names():
             shown = (*shipped_regions(), _NONE, _SYSTEM)
-            raise InvalidField("region", settings.region, f"it is {spoken_list(shown)}")
+            expected = tr("it is {choices}", choices=spoken_list(shown))
+            raise InvalidField("region", settings.region, expected)
         scales = _checked_scales(settings.scales)
         if settings.backups != self._session.snapshot.settings.backups:
             settings = replace(settings, backups=_checked_folder(settings.backups))
@@ -152,7 +154,7 @@ class BarSettings(UseCases):
         _refuse_names_of_ingredients(settings, tree)
         for key in sorted(settings.not_there):
             if key not in tree or not tree[key].always_there:
-                expected = "only what counts as always there can be missing"
+                expected = tr("only what counts as always there can be missing")
                 raise InvalidField("not there", key, expected)
         return replace(settings, name=name, scales=scales)
 
@@ -166,7 +168,7 @@ def _refuse_stale(seen: Settings, now: Settings, mine: Settings, bar: Snapshot) 
         if began[each.field] not in (each.mine, each.theirs)
     )
     if both:
-        raise ChangedSince("the settings", now, both)
+        raise ChangedSince(tr_noop("the settings"), now, both)
 
 
 def with_changes(now: Settings, seen: Settings, mine: Settings) -> Settings:
@@ -182,33 +184,34 @@ def _checked_folder(text: str) -> str:
         return ""
     folder = Path(text.strip()).expanduser()
     if not folder.is_absolute():
-        expected = f"it is the whole path of a folder, or “{_BESIDE}”"
+        expected = tr("it is the whole path of a folder, or “{beside}”", beside=_BESIDE)
         raise InvalidField("backups", text, expected)
     if not folder.is_dir():
-        raise InvalidField("backups", text, "there is no such folder")
+        raise InvalidField("backups", text, tr("there is no such folder"))
     if not os.access(folder, os.W_OK):
-        raise InvalidField("backups", text, "that folder is read-only")
+        raise InvalidField("backups", text, tr("that folder is read-only"))
     return str(folder)
 
 
 def _checked_par(par: Par, snapshot: Snapshot) -> Par:
     if not isfinite(par.amount) or not 0.0 <= par.amount <= MOST_PAR:
-        raise InvalidField("par", par.amount, f"it is 0 to {MOST_PAR:.0f}")
+        expected = tr("it is 0 to {most:.0f}", most=MOST_PAR)
+        raise InvalidField(tr_noop("par"), par.amount, expected)
     if par.amount and par.ingredient in snapshot.always_there:
         name = snapshot.knowledge.tree.name(par.ingredient)
-        raise InvalidField("par", name, "it counts as always there and is never bought")
+        raise InvalidField("par", name, tr("it counts as always there and is never bought"))
     return par
 
 
 def _refuse_wrong_units(settings: Settings) -> None:
     if settings.ounce not in OUNCES:
-        raise InvalidField("ounce", settings.ounce, "it is the US or the imperial ounce")
+        raise InvalidField("ounce", settings.ounce, tr("it is the US or the imperial ounce"))
     if not LEAST_DASH_ML <= settings.dash_ml <= MOST_DASH_ML:
-        expected = f"a dash is {show_range(LEAST_DASH_ML, MOST_DASH_ML, 'ml')}"
+        expected = tr("a dash is {range}", range=show_range(LEAST_DASH_ML, MOST_DASH_ML, "ml"))
         raise InvalidField("dash", f"{settings.dash_ml:g} ml", expected)
     if settings.shown_in not in STYLES:
-        expected = "it is as written, oz, ml, cl or parts"
-        raise InvalidField("shown in", settings.shown_in, expected)
+        expected = tr("it is as written, oz, ml, cl or parts")
+        raise InvalidField(tr_noop("shown in"), settings.shown_in, expected)
 
 
 def _refuse_names_of_ingredients(settings: Settings, tree: FamilyTree) -> None:
@@ -217,7 +220,10 @@ def _refuse_names_of_ingredients(settings: Settings, tree: FamilyTree) -> None:
         begun = folded(measure.name)
         key = next((tree.by_name[n] for n in tree.by_name if f"{n} ".startswith(f"{begun} ")), None)
         if key is not None:
-            expected = f"{tree.name(key)} begins with it, and is read where an amount stands before"
+            expected = tr(
+                "{name} begins with it, and is read where an amount stands before",
+                name=tree.name(key),
+            )
             raise InvalidField("measure", measure.name, expected)
 
 
@@ -231,22 +237,24 @@ def kept_in_words(before: Snapshot, settings: Settings) -> str:
     ]
     if not names:
         return ""
-    keep = "keeps what its lines" if len(names) == 1 else "keep what their lines"
-    return f"{spoken_list(names, 'and')} {keep} came to when they were written"
+    specs = spoken_list(names, "and")
+    if len(names) == 1:
+        return tr("{spec} keeps what its lines came to when they were written", spec=specs)
+    return tr("{specs} keep what their lines came to when they were written", specs=specs)
 
 
 def _checked_scales(scales: Sequence[Scale]) -> tuple[Scale, ...]:
     checked = tuple(replace(each, name=" ".join(each.name.split())) for each in scales)
     if not checked:
-        raise InvalidField("scales", "", "trials need at least one to be scored on")
+        raise InvalidField("scales", "", tr("trials need at least one to be scored on"))
     for place, scale in enumerate(checked):
         earlier = {folded(each.name) for each in checked[:place]}
         if not scale.name:
-            raise InvalidField("scales", show_scale(scale).strip(), "a scale needs a name")
+            raise InvalidField("scales", show_scale(scale).strip(), tr("a scale needs a name"))
         if folded(scale.name) in earlier:
-            raise InvalidField("scales", scale.name, "it is there twice")
+            raise InvalidField("scales", scale.name, tr("it is there twice"))
         if not (isfinite(scale.low) and isfinite(scale.high) and scale.low != scale.high):
-            expected = "it runs between two different numbers"
+            expected = tr("it runs between two different numbers")
             raise InvalidField("scales", show_scale(scale), expected)
     return checked
 
@@ -261,47 +269,48 @@ def _refuse_unknown_country(country: str) -> None:
 
 
 def _unknown_country(country: str, nearest: Sequence[str]) -> InvalidField:
-    expected = "no standard drink of that country is known"
-    if nearest:
-        are = "is" if len(nearest) == 1 else "are"
-        expected += f"; the nearest {are} {spoken_list(nearest)}"
+    expected = tr("no standard drink of that country is known")
+    if len(nearest) == 1:
+        expected += tr("; the nearest is {country}", country=nearest[0])
+    elif nearest:
+        expected += tr("; the nearest are {countries}", countries=spoken_list(nearest))
     return InvalidField("country", country.strip(), expected)
 
 
 STYLE_NAMES: Mapping[Style, str] = {
-    "as_written": "as written",
-    "oz": "ounces",
-    "ml": "millilitres",
-    "cl": "centilitres",
-    "parts": "parts of one another",
+    "as_written": tr_noop("as written"),
+    "oz": tr_noop("ounces"),
+    "ml": tr_noop("millilitres"),
+    "cl": tr_noop("centilitres"),
+    "parts": tr_noop("parts of one another"),
 }
 
 
 NAME_HINT = "What the bar is called."
 CURRENCY_HINT = "What prices are in: a code of three letters, such as EUR."
-OUNCE_HINT = (
+OUNCE_HINT = tr_noop(
     "What “oz” means wherever it is read from now on. Specs that are there keep theirs, and "
     "say which it is where it is not this one."
 )
-SHOWN_IN_HINT = (
+SHOWN_IN_HINT = tr_noop(
     "How the amounts of specs are shown, rounded to what can be measured. Dashes and pieces "
     "stay what they are, and nothing that is written changes."
 )
-COUNTRY_HINT = "Strength is told in this country's standard drinks too."
-CLASSICS_HINT = (
+COUNTRY_HINT = tr_noop("Strength is told in this country's standard drinks too.")
+CLASSICS_HINT = tr_noop(
     "Whether the classics that barkeep brings along are in the book. Left out, they are neither "
     "listed nor counted; your own specs and riffs stay."
 )
-REGION_HINT = (
+REGION_HINT = tr_noop(
     "What things are called where nobody wrote a name: club soda in the US is soda water in the "
     "UK. What you write is shown as you wrote it, and every name is understood everywhere."
 )
-SCALES_HINT = (
+SCALES_HINT = tr_noop(
     "What trials are scored on, each with its ends, the better one last: Balance 1 to 5. What was "
     "scored before stays."
 )
 
-MEASURES_HINT = (
+MEASURES_HINT = tr_noop(
     "Measures of your own, understood wherever an amount is typed: small ladle = 1.5 oz. "
     "Semicolons part several. A spec keeps what its lines came to when they were written."
 )
@@ -315,7 +324,7 @@ BACKUPS_HINT = (
 
 def ounce_names() -> Mapping[Ounce, str]:
     """What each ounce is called, with what it comes to."""
-    names: dict[Ounce, str] = {"oz": "US fluid ounce", "imp_oz": "imperial fluid ounce"}
+    names: dict[Ounce, str] = {"oz": tr("US fluid ounce"), "imp_oz": tr("imperial fluid ounce")}
     return {
         ounce: f"{name}, {show_volume(to_quantity(Amount(1.0, None, ounce), 'ml'))}"
         for ounce, name in names.items()
@@ -325,9 +334,11 @@ def ounce_names() -> Mapping[Ounce, str]:
 def dash_hint() -> str:
     """What a dash is, in the user's own way of writing numbers."""
     least, japanese = (show_number(each, fractions=False) for each in (0.6, 0.3))
-    return (
-        f"What one comes to: {least} to 1 ml from a bitters bottle, about {japanese} ml from a "
-        "Japanese-style dasher. To find out, count the dashes in a 5 ml spoon."
+    return tr(
+        "What one comes to: {least} to 1 ml from a bitters bottle, about {japanese} ml from a "
+        "Japanese-style dasher. To find out, count the dashes in a 5 ml spoon.",
+        least=least,
+        japanese=japanese,
     )
 
 
@@ -364,7 +375,8 @@ def read_dash_ml(text: str, units: BarUnits = US_UNITS) -> float:
             return to_quantity(amount, "ml", units)
     except UserError:
         pass
-    raise InvalidField("dash", text.strip(), f"write it in ml, such as {show_volume(0.8)}")
+    expected = tr("write it in ml, such as {example}", example=show_volume(0.8))
+    raise InvalidField("dash", text.strip(), expected)
 
 
 Value = TypeVar("Value", bound=str)
@@ -422,8 +434,8 @@ def region_names() -> Mapping[str, str]:
     known = shipped_regions()
     own = known.get(own_region())
     regions = {key: f"{key}: {each.called}" for key, each in known.items()}
-    system = f"as this system is set, {own.key if own else _NONE}"
-    return {"": system, **regions, _NONE: "none: the kinds' own names"}
+    system = tr("as this system is set, {region}", region=own.key if own else _NONE)
+    return {"": system, **regions, _NONE: tr("none: the kinds' own names")}
 
 
 def _region(bar: Snapshot, text: str) -> Settings:
@@ -450,80 +462,85 @@ def settings_in_words(settings: Settings, bar: Snapshot) -> Words:
     """Every setting in words, those without a word of their own among them."""
     as_if, tree = bar.changed(settings=settings), bar.knowledge.tree
     said = {each.key: each.say(as_if) for each in SETTINGS}
-    said["not there"] = ", ".join(sorted(tree.name(each) for each in settings.not_there))
+    said[tr_noop("not there")] = ", ".join(sorted(tree.name(each) for each in settings.not_there))
     pars = (f"{tree.name(each.ingredient)} = {each.amount:g}" for each in settings.pars)
-    said["pars"] = "; ".join(pars)
+    said[tr_noop("pars")] = "; ".join(pars)
     to_buy = (f"{tree.name(each.ingredient)} = {each.packages}" for each in settings.to_buy)
-    said["to buy"] = "; ".join(to_buy)
+    said[tr_noop("to buy")] = "; ".join(to_buy)
     return said
 
 
 SETTINGS: tuple[SettingWords, ...] = (
     SettingWords(
-        "name",
+        tr_noop("name"),
         lambda: NAME_HINT,
         lambda bar: bar.settings.name,
         lambda bar, text: replace(bar.settings, name=text),
     ),
     SettingWords(
-        "currency",
+        tr_noop("currency"),
         lambda: CURRENCY_HINT,
         lambda bar: bar.settings.currency,
         lambda bar, text: replace(bar.settings, currency=text.strip().upper()),
     ),
     SettingWords(
-        "ounce", lambda: OUNCE_HINT, lambda bar: ounce_names()[bar.settings.ounce], _ounce
+        tr_noop("ounce"), lambda: OUNCE_HINT, lambda bar: ounce_names()[bar.settings.ounce], _ounce
     ),
     SettingWords(
-        "dash",
+        tr_noop("dash"),
         dash_hint,
         lambda bar: show_volume(bar.settings.dash_ml),
         lambda bar, text: replace(bar.settings, dash_ml=read_dash_ml(text, bar.settings.units)),
     ),
     SettingWords(
-        "shown-in", lambda: SHOWN_IN_HINT, lambda bar: STYLE_NAMES[bar.settings.shown_in], _style
+        tr_noop("shown-in"),
+        lambda: SHOWN_IN_HINT,
+        lambda bar: tr(STYLE_NAMES[bar.settings.shown_in]),
+        _style,
     ),
-    SettingWords("country", country_hint, lambda bar: bar.settings.country, _country),
+    SettingWords(tr_noop("country"), country_hint, lambda bar: bar.settings.country, _country),
     SettingWords(
-        "region",
+        tr_noop("region"),
         lambda: f"{REGION_HINT} It is {spoken_list((*shipped_regions(), _NONE, _SYSTEM))}.",
         lambda bar: region_names().get(bar.settings.region, bar.settings.region),
         _region,
     ),
     SettingWords(
-        "classics",
+        tr_noop("classics"),
         lambda: CLASSICS_HINT,
-        lambda bar: "yes" if bar.settings.classics else "no",
+        lambda bar: tr("yes") if bar.settings.classics else tr("no"),
         _classics,
     ),
     SettingWords(
-        "scales",
+        tr_noop("scales"),
         lambda: SCALES_HINT,
         lambda bar: show_scales(bar.settings.scales),
         lambda bar, text: replace(bar.settings, scales=read_scales(text)),
     ),
     SettingWords(
-        "measure",
+        tr_noop("measure"),
         lambda: f"{MEASURES_HINT} “small ladle =” takes one away.",
-        lambda bar: show_measures(bar.settings.measures, bar.settings.units) or "none of your own",
+        lambda bar: (
+            show_measures(bar.settings.measures, bar.settings.units) or tr("none of your own")
+        ),
         lambda bar, text: replace(bar.settings, measures=with_measures(text, bar.settings.units)),
     ),
     SettingWords(
         HOUSE,
         lambda: f"{HOUSE_HINT} “rum =” takes one away.",
-        lambda bar: show_house_pours(bar) or "none chosen",
+        lambda bar: show_house_pours(bar) or tr("none chosen"),
         read_house_pours,
     ),
     SettingWords(
         KEEPS,
         lambda: f"{KEEPS_HINT} “sweet vermouth =” takes one away.",
-        lambda bar: show_shelf_lives(bar) or "as barkeep comes",
+        lambda bar: show_shelf_lives(bar) or tr("as barkeep comes"),
         read_shelf_lives,
     ),
     SettingWords(
-        "backups",
+        tr_noop("backups"),
         lambda: f"{BACKUPS_HINT} “{_BESIDE}” keeps them beside the bar.",
-        lambda bar: bar.settings.backups or "beside the bar",
+        lambda bar: bar.settings.backups or tr("beside the bar"),
         lambda bar, text: replace(bar.settings, backups="" if text.strip() == _BESIDE else text),
     ),
 )

@@ -27,6 +27,7 @@ from barkeep.domain.phrases import price_in_words
 from barkeep.errors import InvalidField, spoken_list
 from barkeep.store.knowledge import read_settings, setting_rows
 from barkeep.store.unit_of_work import UnitOfWork
+from barkeep.translation import tr, tr_noop
 
 MOST_PACKAGES = 99
 """Of one thing at one time; more is a misprint."""
@@ -61,7 +62,7 @@ class Shopping(UseCases):
         come, a price below nothing, or a count that is not 1 to 99.
         """
         if not bought:
-            raise InvalidField("bought", "", "name at least one thing")
+            raise InvalidField("bought", "", tr("name at least one thing"))
         session, today = self._session, self._session.clock().date()
         for each in bought:
             _refuse(each, today)
@@ -97,7 +98,8 @@ class Shopping(UseCases):
         for each in wanted:
             find_ingredient(session.tree, each.ingredient)
             if not 0 <= each.packages <= MOST_TO_BUY:
-                raise InvalidField("packages", each.packages, f"it is 0 to {MOST_TO_BUY}")
+                expected = tr("it is 0 to {most}", most=MOST_TO_BUY)
+                raise InvalidField(tr_noop("packages"), each.packages, expected)
         names = [session.tree.in_sentence(each.ingredient) for each in wanted]
         off = all(each.packages == 0 for each in wanted)
         where = "off" if off else "on"
@@ -116,14 +118,17 @@ def _write_list(work: UnitOfWork, to_buy: Sequence[ToBuy]) -> None:
 
 def _refuse(bought: Bought, today: date) -> None:
     if not 1 <= bought.count <= MOST_PACKAGES:
-        raise InvalidField("count", bought.count, f"it is 1 to {MOST_PACKAGES}")
+        expected = tr("it is 1 to {most}", most=MOST_PACKAGES)
+        raise InvalidField(tr_noop("count"), bought.count, expected)
     if bought.price is not None and not (isfinite(bought.price) and bought.price >= 0.0):
-        raise InvalidField("price", bought.price, "it is nothing or more")
+        raise InvalidField(tr_noop("price"), bought.price, tr("it is nothing or more"))
     if bought.received is not None and bought.received > today:
-        raise InvalidField("received", bought.received, "that day is still to come")
+        expected = tr("that day is still to come")
+        raise InvalidField(tr_noop("received"), bought.received, expected)
     received = bought.received or today
     if bought.use_by is not None and bought.use_by < received:
-        raise InvalidField("use by", bought.use_by, f"it was received on {received}, after that")
+        expected = tr("it was received on {received}, after that", received=received)
+        raise InvalidField(tr_noop("use by"), bought.use_by, expected)
 
 
 def _product(session: Session, work: UnitOfWork, bought: Bought) -> Product:
@@ -133,7 +138,8 @@ def _product(session: Session, work: UnitOfWork, bought: Bought) -> Product:
     else:
         product = product_there(work, bought.product)
     if product.house_made:
-        raise InvalidField("product", product.title, "it is made here, not bought")
+        expected = tr("it is made here, not bought")
+        raise InvalidField(tr_noop("product"), product.title, expected)
     if bought.price is not None:
         payment = Payment(bought.price, bought.shop)
         note_paid(work, product, payment, bought.received or work.at.date())
@@ -208,7 +214,7 @@ def read_par_line(text: str, snapshot: Snapshot) -> Par:
 
 
 HOW_WEIGHING = "write a query, = and how many times it counts, such as “tag:summer=2” or “own=3”"
-HOW_PRICE = "write the kind, = and what a purchase of it costs, such as “calvados=30”"
+HOW_PRICE = tr_noop("write the kind, = and what a purchase of it costs, such as “calvados=30”")
 MOST_TIMES = 1000.0
 """A drink that counts oftener is a misprint."""
 _MONEY = re.compile(
@@ -223,10 +229,11 @@ def read_money(text: str, field: str, currency: str) -> float:
     """
     found = _MONEY.fullmatch(text.strip())
     if found is None:
-        raise InvalidField(field, text.strip(), "write an amount such as 80 or 79.50")
+        raise InvalidField(field, text.strip(), tr("write an amount such as 80 or 79.50"))
     for said in (found["before"], found["after"]):
         if said and said.casefold() != currency.casefold():
-            raise InvalidField(field, text.strip(), f"prices of this bar are in {currency}")
+            expected = tr("prices of this bar are in {currency}", currency=currency)
+            raise InvalidField(field, text.strip(), expected)
     return float(found["amount"].replace(",", ".").replace("−", "-"))
 
 
@@ -253,7 +260,7 @@ def read_kind_price(text: str, snapshot: Snapshot) -> tuple[str, float]:
     key = find_ingredient(snapshot.knowledge.tree, name.strip(), owned=snapshot.owned)
     paid = read_money(price, "price", snapshot.settings.currency)
     if paid < 0.0:
-        raise InvalidField("price", price.strip(), "it is nothing or more")
+        raise InvalidField("price", price.strip(), tr("it is nothing or more"))
     return key, paid
 
 

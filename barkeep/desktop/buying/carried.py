@@ -28,42 +28,43 @@ from barkeep.domain.phrases import counted, price_in_words
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.sourcing import Within
 from barkeep.domain.pouring.words import plain_amount
+from barkeep.translation import tr, tr_noop
 
-NO_PRICE, NOT_POURED = "not known", "–"
+NO_PRICE, NOT_POURED = tr_noop("not known"), "–"
 
 
 def carried_columns(tree: FamilyTree, currency: str) -> tuple[Column[Carried], ...]:
     """The bottle, how many drinks are lost, worse and poured from it, a pour, and serves left."""
     return (
         Column(
-            "Bottle",
+            tr("Bottle"),
             lambda row: row.bottle.product.title,
             roles={SUBTITLE_ROLE: lambda row: kind_line(row, tree)},
             tooltip=lambda row: kind_line(row, tree),
         ),
         Column(
-            "Lost",
+            tr("Lost"),
             lambda row: str(len(row.lost)),
             key=lambda row: (len(row.lost), len(row.worse), len(row.poured_for)),
             right=True,
         ),
         Column(
-            "Worse", lambda row: str(len(row.worse)), key=lambda row: len(row.worse), right=True
+            tr("Worse"), lambda row: str(len(row.worse)), key=lambda row: len(row.worse), right=True
         ),
         Column(
-            "Poured",
+            tr("Poured"),
             lambda row: str(len(row.poured_for)),
             key=lambda row: len(row.poured_for),
             right=True,
         ),
         Column(
-            "A pour",
+            tr("A pour"),
             lambda row: cost_of_pour(row, currency),
             key=lambda row: (row.cost is None, row.cost or 0.0),
             right=True,
         ),
         Column(
-            "Serves",
+            tr("Serves"),
             lambda row: NOT_POURED if row.serves_left is None else str(row.serves_left),
             key=lambda row: (row.serves_left is None, row.serves_left or 0),
             right=True,
@@ -74,8 +75,8 @@ def carried_columns(tree: FamilyTree, currency: str) -> tuple[Column[Carried], .
 def kind_line(row: Carried, tree: FamilyTree) -> str:
     """The kind of a bottle, that it is low, and that it carries nothing."""
     said = [tree.in_sentence(row.bottle.ingredient)]
-    said += ["low"] if row.bottle.is_low else []
-    said += ["carries nothing"] if row.carries_nothing else []
+    said += [tr("low")] if row.bottle.is_low else []
+    said += [tr("carries nothing")] if row.carries_nothing else []
     return " · ".join(said)
 
 
@@ -83,16 +84,16 @@ def cost_of_pour(row: Carried, currency: str) -> str:
     """What a usual pour of it costs; unknown is never nothing."""
     if row.pour is None:
         return NOT_POURED
-    return price_in_words(row.cost, currency, NO_PRICE)
+    return price_in_words(row.cost, currency, tr(NO_PRICE))
 
 
 class CarriedScreen(ListingScreen, TableScreen[Carried]):
     """One row a bottle, what carries most first; the picture shows all of them at once."""
 
     key = "carried"
-    title = "Buying"
-    noun = "bottles"
-    search_hint = "Search bottles and drinks…"
+    title = tr_noop("Buying")
+    noun = tr_noop("bottles")
+    search_hint = tr_noop("Search bottles and drinks…")
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         snapshot = context.bar.snapshot
@@ -101,19 +102,19 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
         self._found: Reliance | None = None
         empty = EmptyState(
             "picture-empty-shelf",
-            "No bottles yet",
-            "What would be lost without each is shown here",
+            tr("No bottles yet"),
+            tr("What would be lost without each is shown here"),
             leads=TO_BOTTLES,
         )
         super().__init__(context, carried_columns(self._tree, self._currency), empty, parent)
-        self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")
-        self.low_only = QCheckBox("Only low ones")
-        self.idle_only = QCheckBox("Only what carries nothing")
+        self.closeness = FilterChips(tr("Stand-ins"), CLOSENESS, "close")
+        self.low_only = QCheckBox(tr("Only low ones"))
+        self.idle_only = QCheckBox(tr("Only what carries nothing"))
         self.said = text_label("", quiet=True, wrap=True)
         self.chart = BarsChart(
-            "What each bottle carries",
-            "bottles, what carries most first",
-            "drinks lost without it, hollow: made worse; ▼ low",
+            tr("What each bottle carries"),
+            tr("bottles, what carries most first"),
+            tr("drinks lost without it, hollow: made worse; ▼ low"),
         )
         self._prepare_page()
 
@@ -126,7 +127,7 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
             self.table.columns = carried_columns(self._tree, self._currency)
         within: Within = self.closeness.choice  # type: ignore[assignment]
         question = partial(reliance, snapshot, within, self._memory)
-        self.ask(question, self._show_answer, "Emptying each bottle on paper…")
+        self.ask(question, self._show_answer, tr("Emptying each bottle on paper…"))
 
     def add_current(self) -> None:
         """Put another bottle like the chosen one on the shopping list."""
@@ -161,11 +162,11 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
             self.detail.clear()
             return
         bottle = row.bottle
-        sections = [DetailSection("What it carries", tuple(self._facts(row)))]
+        sections = [DetailSection(tr("What it carries"), tuple(self._facts(row)))]
         for heading, names, picture, tone in (
-            ("Lost without it", row.lost, "verdict-short", "short"),
-            ("Then with a stand-in", row.worse, "verdict-stand-in", "stand_in"),
-            ("Poured for", row.poured_for, "verdict-ready", "ready"),
+            (tr("Lost without it"), row.lost, "verdict-short", "short"),
+            (tr("Then with a stand-in"), row.worse, "verdict-stand-in", "stand_in"),
+            (tr("Poured for"), row.poured_for, "verdict-ready", "ready"),
         ):
             if names:
                 listed = tuple(_listed(names, picture, tone))
@@ -174,7 +175,7 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
             bottle.product.title,
             kind_line(row, self._tree),
             sections,
-            acts=self.listing_acts(Offered("Show the bottle", self._show_bottle, writes=False)),
+            acts=self.listing_acts(Offered(tr("Show the bottle"), self._show_bottle, writes=False)),
         )
 
     def likely_on_paper(self) -> tuple[str, str]:
@@ -182,18 +183,18 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
 
     def _facts(self, row: Carried) -> Iterator[DetailRow]:
         unit = row.bottle.product.unit
-        yield DetailRow(plain_amount(row.bottle.level.amount, unit), label="Left")
+        yield DetailRow(plain_amount(row.bottle.level.amount, unit), label=tr("Left"))
         if row.pour is None:
-            yield DetailRow("no drink that can be made", label="Poured for")
+            yield DetailRow(tr("no drink that can be made"), label=tr("Poured for"))
             return
-        yield DetailRow(plain_amount(round(row.pour, 1), unit), label="A usual pour")
-        yield DetailRow(cost_of_pour(row, self._currency), label="It costs")
-        yield DetailRow(str(row.serves_left), label="Serves left")
+        yield DetailRow(plain_amount(round(row.pour, 1), unit), label=tr("A usual pour"))
+        yield DetailRow(cost_of_pour(row, self._currency), label=tr("It costs"))
+        yield DetailRow(str(row.serves_left), label=tr("Serves left"))
 
     def _show_answer(self, found: Reliance) -> None:
         self._found = found
         self.show_rows(found.carried)
-        self.summary.setText(f"{counted(found.makeable, 'drink')} can be made")
+        self.summary.setText(tr("{drinks} can be made", drinks=counted(found.makeable, "drink")))
         self.said.setText(summed_up(found))
         self._show_chart(found.carried)
         self.show_row(self.current)
@@ -228,12 +229,12 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
         sort_by(self.view, 1, descending=True)
         self.put_below(self.chart)
         on_activated(self.view, self._show_bottle)
-        self.list_actions([(f"&{ADD}", ADD_KEYS, "price", self.add_current, True)])
+        self.list_actions([(f"&{tr(ADD)}", ADD_KEYS, "price", self.add_current, True)])
 
 
 def in_words(row: Carried, currency: str) -> str:
     """All of one bar: what is lost without a bottle, and what a pour of it is and costs."""
-    low = "; it is low" if row.bottle.is_low else ""
+    low = tr("; it is low") if row.bottle.is_low else ""
     return f"{row.bottle.product.title}: {carried_in_words(row, currency)}{low}."
 
 
@@ -241,8 +242,12 @@ def summed_up(found: Reliance) -> str:
     """What is low and matters most, and how many carry nothing."""
     said = [each for each in reliance_in_words(found) if found.low or not found.carried][:1]
     if found.nothing:
-        many = counted(len(found.nothing), "bottle carries", "bottles carry")
-        said.append(f"{many} nothing that can be made.")
+        count = len(found.nothing)
+        said.append(
+            tr("{count} bottle carries nothing that can be made.", count=count)
+            if count == 1
+            else tr("{count} bottles carry nothing that can be made.", count=count)
+        )
     return " ".join(said)
 
 

@@ -12,15 +12,20 @@ from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.bar.to_buy import ToBuy, with_to_buy
 from barkeep.domain.phrases import counted
+from barkeep.translation import tr, tr_noop
 
 BUYING = (
-    ("next-bottle", "Next bottle", "What each single purchase would turn ready"),
-    ("buying-plan", "A plan", "The best set of so many bottles, or for so much money"),
-    ("carried", "What each carries", "What would be lost without each bottle"),
-    ("pairs", "Pairs", "Purchases that turn much together and little apart"),
+    ("next-bottle", tr_noop("Next bottle"), tr_noop("What each single purchase would turn ready")),
+    (
+        "buying-plan",
+        tr_noop("A plan"),
+        tr_noop("The best set of so many bottles, or for so much money"),
+    ),
+    ("carried", tr_noop("What each carries"), tr_noop("What would be lost without each bottle")),
+    ("pairs", tr_noop("Pairs"), tr_noop("Purchases that turn much together and little apart")),
 )
 """The parts of the page: key, word, explanation."""
-ADD = "Add to the shopping list"
+ADD = tr_noop("Add to the shopping list")
 ADD_KEYS = "Ctrl+Shift+L"
 
 
@@ -41,7 +46,7 @@ class ListingScreen(OfParts):
 
     def listing_acts(self, *others: Offered) -> DetailActs:
         """What is done with a row: it goes on the shopping list; and what else there is."""
-        add = next(each for each in self.bar_actions if each.text().replace("&", "") == ADD)
+        add = next(each for each in self.bar_actions if each.text().replace("&", "") == tr(ADD))
         return DetailActs((self.offered(add), *others))
 
     def put_on_list(self, things: Sequence[ToBuy]) -> None:
@@ -55,13 +60,25 @@ class ListingScreen(OfParts):
         ]
         self._settings = self.context.bar.snapshot.settings
         if len(things) == 1:
-            said = tree.name(things[0].ingredient)
-            said += " is on the shopping list" if new else " was on the shopping list already"
+            said = _one_listed(tree.name(things[0].ingredient), is_new=bool(new))
         else:
-            said = f"{counted(len(new), 'thing')} put on the shopping list"
-            old = len(things) - len(new)
-            said += f"; {old} of the plan {'was' if old == 1 else 'were'} on it already" * bool(old)
+            said = _many_listed(len(new), len(things) - len(new))
         if with_to_buy(there, things) == there:
             self.context.toast.say(said)  # nothing was done, so there is nothing to undo
             return
         self.do(lambda: self.context.bar.shopping.add(things), None, said)
+
+
+def _one_listed(name: str, *, is_new: bool) -> str:
+    if is_new:
+        return tr("{name} is on the shopping list", name=name)
+    return tr("{name} was on the shopping list already", name=name)
+
+
+def _many_listed(new: int, old: int) -> str:
+    said = tr("{things} put on the shopping list", things=counted(new, "thing"))
+    if not old:
+        return said
+    if old == 1:
+        return said + tr("; {old} of the plan was on it already", old=old)
+    return said + tr("; {old} of the plan were on it already", old=old)

@@ -24,42 +24,43 @@ from barkeep.domain.bar.changes import Changes
 from barkeep.domain.buying.next_bottle import next_bottle, unweighed
 from barkeep.domain.buying.packages import purchase_of
 from barkeep.domain.buying.purchases import Candidate, Form, make_of
-from barkeep.domain.buying.shops import SHOP_NAMES, SHOP_WORDS, SHOPS
+from barkeep.domain.buying.shops import SHOP_COUNTS, SHOP_NAMES, SHOPS
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import price_in_words
 from barkeep.domain.pouring.memory import Memory
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_noop
 
 
 def candidate_columns(tree: FamilyTree, currency: str) -> tuple[Column[Candidate], ...]:
     """Ingredient, how many drinks it turns ready, brings near, its price, and which drinks."""
     return (
         Column(
-            "Ingredient",
+            tr("Ingredient"),
             lambda each: tree.name(each.ingredient),
             roles={SUBTITLE_ROLE: lambda each: form_line(each, tree)},
             tooltip=lambda each: family_line(each, tree),
         ),
         Column(
-            "Turns ready",
+            tr("Turns ready"),
             lambda each: str(len(each.unlocks)),
             key=lambda each: (-SHOPS.index(each.shop), len(each.unlocks), len(each.nearest)),
             right=True,
         ),
         Column(
-            "Brings near",
+            tr("Brings near"),
             lambda each: str(len(each.nearest)),
             key=lambda each: len(each.nearest),
             right=True,
         ),
         Column(
-            "Price",
-            lambda each: price_in_words(each.price, currency, NO_PRICE),
+            tr("Price"),
+            lambda each: price_in_words(each.price, currency, tr(NO_PRICE)),
             key=lambda each: (each.price is None, each.price or 0.0),
             right=True,
         ),
         Column(
-            "Drinks",
+            tr("Drinks"),
             lambda each: ", ".join(each.unlocks),
             tooltip=lambda each: each.why,
         ),
@@ -71,20 +72,21 @@ def form_line(candidate: Candidate, tree: FamilyTree) -> str:
     others = [tree.in_sentence(each.ingredient) for each in candidate.forms[1:]]
     if not others or candidate.owned:
         return family_line(candidate, tree)
-    return f"{SHOP_NAMES[candidate.shop]} · or {spoken_list(others)}"
+    shop = tr(SHOP_NAMES[candidate.shop])
+    return tr("{shop} · or {others}", shop=shop, others=spoken_list(others))
 
 
 def family_line(candidate: Candidate, tree: FamilyTree) -> str:
     """Where it is bought and the kinds right above it; for what is there but too low, that."""
-    shop = SHOP_NAMES[candidate.shop]
+    shop = tr(SHOP_NAMES[candidate.shop])
     if candidate.owned:
-        return f"{shop} · in the bar, but too little is left"
+        return tr("{shop} · in the bar, but too little is left", shop=shop)
     return " · ".join(
         [shop, *(tree.in_sentence(parent) for parent in tree[candidate.ingredient].parents)]
     )
 
 
-NO_PRICE = "not known"
+NO_PRICE = tr_noop("not known")
 IN_BRIEF = 3
 """So many names stand for all where they are folded."""
 
@@ -93,9 +95,9 @@ class NextBottleScreen(ListingScreen, TableScreen[Candidate]):
     """One row a purchase, bottles before what the market sells, most drinks first."""
 
     key = "next-bottle"
-    title = "Buying"
-    noun = "purchases"
-    search_hint = "Search ingredients and drinks…"
+    title = tr_noop("Buying")
+    noun = tr_noop("purchases")
+    search_hint = tr_noop("Search ingredients and drinks…")
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         snapshot = context.bar.snapshot
@@ -104,24 +106,26 @@ class NextBottleScreen(ListingScreen, TableScreen[Candidate]):
         self._currency = snapshot.settings.currency
         empty = EmptyState(
             "picture-empty-shelf",
-            "Nothing to buy",
-            "What one more bottle would open is listed here, and all that is asked for is there",
-            leads=("See ", Link("what you can make", "tonight"), "."),
+            tr("Nothing to buy"),
+            tr(
+                "What one more bottle would open is listed here, and all that is asked for is there"
+            ),
+            leads=(tr("See "), Link(tr("what you can make"), "tonight"), "."),
         )
         columns = candidate_columns(self._tree, self._currency)
         super().__init__(context, columns, empty, parent)
-        self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")
+        self.closeness = FilterChips(tr("Stand-ins"), CLOSENESS, "close")
         self.closeness.chosen.connect(lambda _choice: self.refresh(frozenset()))
-        self.useful_only = QCheckBox("Only what turns a drink ready")
+        self.useful_only = QCheckBox(tr("Only what turns a drink ready"))
         self.useful_only.setChecked(True)
         self.useful_only.toggled.connect(lambda _on: self.filter_again())
-        self.bottles_only = QCheckBox("Only bottles")
-        self.bottles_only.setToolTip("Leave out what the market sells: fruit, dairy, dry goods")
+        self.bottles_only = QCheckBox(tr("Only bottles"))
+        self.bottles_only.setToolTip(tr("Leave out what the market sells: fruit, dairy, dry goods"))
         self.bottles_only.toggled.connect(lambda _on: self.filter_again())
         for each in (self.closeness, self.useful_only, self.bottles_only):
             self.add_filter(each)
         self.add_parts()
-        self.list_actions([(f"&{ADD}", ADD_KEYS, "price", self.add_current, True)])
+        self.list_actions([(f"&{tr(ADD)}", ADD_KEYS, "price", self.add_current, True)])
         set_widths(self.view, (176, 106, 106, 92))
         sort_by(self.view, 1, descending=True)
         on_activated(self.view, self._ask_for_stand_ins)
@@ -133,7 +137,7 @@ class NextBottleScreen(ListingScreen, TableScreen[Candidate]):
             self.table.columns = candidate_columns(self._tree, self._currency)
         within = self.closeness.choice
         question = partial(next_bottle, snapshot, within, self._memory)  # type: ignore[arg-type]
-        self.ask(question, self._show_answer, "Weighing purchases…")
+        self.ask(question, self._show_answer, tr("Weighing purchases…"))
 
     def identity(self, row: Candidate) -> Hashable:
         return row.ingredient
@@ -158,19 +162,21 @@ class NextBottleScreen(ListingScreen, TableScreen[Candidate]):
         if row is None:
             self.detail.clear()
             return
-        sections = [DetailSection("Why", (DetailRow(row.why),))]
+        sections = [DetailSection(tr("Why"), (DetailRow(row.why),))]
         if len(row.forms) > 1:
             forms = tuple(map(self._form, row.forms))
-            sections.append(DetailSection("One purchase, in any of these forms", forms))
+            sections.append(DetailSection(tr("One purchase, in any of these forms"), forms))
         if row.unlocks:
             turned = tuple(_turned(row.unlocks, frozenset(row.exactly)))
-            sections.append(DetailSection(f"Turns ready ({len(row.unlocks)})", turned))
+            sections.append(
+                DetailSection(tr("Turns ready ({number})", number=len(row.unlocks)), turned)
+            )
         if row.nearest:
             near = tuple(
                 DetailRow(names, picture="verdict-one-short", tone="one_short")
                 for names in _listed(row.nearest)
             )
-            heading = f"Then one short ({len(row.nearest)})"
+            heading = tr("Then one short ({number})", number=len(row.nearest))
             brief = ", ".join(row.nearest[:IN_BRIEF])
             sections.append(DetailSection(heading, near, fold="nearest", brief=brief))
         asked = tuple(
@@ -178,14 +184,14 @@ class NextBottleScreen(ListingScreen, TableScreen[Candidate]):
             for each in unweighed(self.context.bar.snapshot)
         )
         if asked:
-            sections.append(DetailSection("Not counted", asked))
-        price = price_in_words(row.price, self._currency, NO_PRICE)
+            sections.append(DetailSection(tr("Not counted"), asked))
+        price = price_in_words(row.price, self._currency, tr(NO_PRICE))
         self.detail.show_details(
             self._tree.name(row.ingredient),
-            f"{family_line(row, self._tree)} · price {price}",
+            tr("{family} · price {price}", family=family_line(row, self._tree), price=price),
             sections,
             acts=self.listing_acts(
-                Offered("What stands in?", self._ask_for_stand_ins, writes=False)
+                Offered(tr("What stands in?"), self._ask_for_stand_ins, writes=False)
             ),
         )
 
@@ -200,19 +206,25 @@ class NextBottleScreen(ListingScreen, TableScreen[Candidate]):
         return "" if self.current is None else self._tree.name(self.current.ingredient), ""
 
     def _form(self, form: Form) -> DetailRow:
-        price = price_in_words(form.price, self._currency, NO_PRICE)
-        turns = f"turns {len(form.unlocks)} ready" if form.unlocks else ""
-        said = " · ".join(filter(None, (turns, f"price {price}", make_of(form, self._tree))))
+        price = price_in_words(form.price, self._currency, tr(NO_PRICE))
+        turns = tr("turns {number} ready", number=len(form.unlocks)) if form.unlocks else ""
+        said = " · ".join(
+            filter(None, (turns, tr("price {price}", price=price), make_of(form, self._tree)))
+        )
         return DetailRow(self._tree.name(form.ingredient), note=said)
 
     def _show_answer(self, candidates: tuple[Candidate, ...]) -> None:
         self.show_rows(candidates)
         found = Counter(each.shop for each in candidates if each.unlocks)
-        counted = [f"{found[shop]} {SHOP_WORDS[shop].lower()}" for shop in SHOPS if found[shop]]
-        said = f"{spoken_list(counted, 'and') or 'No purchase'} would each turn a drink ready"
+        where = [tr(SHOP_COUNTS[shop], count=found[shop]) for shop in SHOPS if found[shop]]
+        said = (
+            tr("{purchases} would each turn a drink ready", purchases=spoken_list(where, "and"))
+            if where
+            else tr("No purchase would each turn a drink ready")
+        )
         asked = [spec.name for spec in self.context.bar.snapshot.all_specs if spec.unsettled]
         if asked:
-            said += f"; not counted until understood: {spoken_list(asked, 'and')}"
+            said += tr("; not counted until understood: {asked}", asked=spoken_list(asked, "and"))
         self.summary.setText(said)
 
     def _ask_for_stand_ins(self) -> None:
@@ -241,7 +253,7 @@ def _turned(names: Sequence[str], exactly: frozenset[str]) -> Iterator[DetailRow
         else:
             yield DetailRow(
                 ", ".join(group),
-                note="with a stand-in",
+                note=tr("with a stand-in"),
                 picture="verdict-stand-in",
                 tone="stand_in",
             )

@@ -23,10 +23,11 @@ from barkeep.domain.buying.pairs import Pair
 from barkeep.domain.buying.plan_words import purchase_in_words
 from barkeep.domain.buying.reliance_words import pair_in_words
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import as_sentence, capitalised, counted, price_in_words
+from barkeep.domain.phrases import as_sentence, capitalised, price_in_words
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.sourcing import Within
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_noop
 
 
 def found_pairs(snapshot: Snapshot, within: Within, memory: Memory) -> tuple[Pair, ...]:
@@ -39,26 +40,26 @@ def found_pairs(snapshot: Snapshot, within: Within, memory: Memory) -> tuple[Pai
 def pair_columns(tree: FamilyTree, currency: str) -> tuple[Column[Pair], ...]:
     """Both purchases, what they turn together alone, what each turns apart, and their price."""
     return (
-        Column("Bought together", lambda row: names_of(row, tree)),
+        Column(tr("Bought together"), lambda row: names_of(row, tree)),
         Column(
-            "Only together",
+            tr("Only together"),
             lambda row: str(len(row.together)),
             key=lambda row: (row.gain, len(row.together)),
             right=True,
         ),
         Column(
-            "Apart",
-            lambda row: " and ".join(str(len(each)) for each in row.apart),
+            tr("Apart"),
+            lambda row: spoken_list([str(len(each)) for each in row.apart], "and"),
             key=lambda row: sum(map(len, row.apart)),
             right=True,
         ),
         Column(
-            "Price",
+            tr("Price"),
             lambda row: price_of(row, currency),
             key=lambda row: (None in _prices(row), sum(each or 0.0 for each in _prices(row))),
             right=True,
         ),
-        Column("Drinks", lambda row: ", ".join(row.together)),
+        Column(tr("Drinks"), lambda row: ", ".join(row.together)),
     )
 
 
@@ -73,7 +74,7 @@ def price_of(pair: Pair, currency: str) -> str:
     prices = _prices(pair)
     known = [each for each in prices if each is not None]
     whole = sum(known) if len(known) == len(prices) else None
-    return price_in_words(whole, currency, "not known")
+    return price_in_words(whole, currency, tr("not known"))
 
 
 def _prices(pair: Pair) -> Sequence[float | None]:
@@ -84,9 +85,9 @@ class PairsScreen(ListingScreen, TableScreen[Pair]):
     """One row a pair, most gained by buying both first."""
 
     key = "pairs"
-    title = "Buying"
-    noun = "pairs"
-    search_hint = "Search purchases and drinks…"
+    title = tr_noop("Buying")
+    noun = tr_noop("pairs")
+    search_hint = tr_noop("Search purchases and drinks…")
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         snapshot = context.bar.snapshot
@@ -94,19 +95,19 @@ class PairsScreen(ListingScreen, TableScreen[Pair]):
         self._memory = Memory()
         empty = EmptyState(
             "picture-empty-shelf",
-            "No pairs",
-            "Two purchases that open a drink only together are listed here, and there are none",
-            leads=("Look at ", Link("one bottle at a time", "next-bottle"), "."),
+            tr("No pairs"),
+            tr("Two purchases that open a drink only together are listed here, and there are none"),
+            leads=(tr("Look at "), Link(tr("one bottle at a time"), "next-bottle"), "."),
         )
         super().__init__(context, pair_columns(self._tree, self._currency), empty, parent)
-        self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")
+        self.closeness = FilterChips(tr("Stand-ins"), CLOSENESS, "close")
         self.closeness.chosen.connect(lambda _choice: self.refresh(frozenset()))
         self.add_filter(self.closeness)
         self.add_parts()
         set_widths(self.view, (170, 116, 70, 84))
         sort_by(self.view, 1, descending=True)
         on_activated(self.view, self.add_current)
-        self.list_actions([(f"&{ADD}", ADD_KEYS, "price", self.add_current, True)])
+        self.list_actions([(f"&{tr(ADD)}", ADD_KEYS, "price", self.add_current, True)])
 
     def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot
@@ -115,7 +116,7 @@ class PairsScreen(ListingScreen, TableScreen[Pair]):
             self.table.columns = pair_columns(self._tree, self._currency)
         within: Within = self.closeness.choice  # type: ignore[assignment]
         question = partial(found_pairs, snapshot, within, self._memory)
-        self.ask(question, self._show_answer, "Putting purchases together…")
+        self.ask(question, self._show_answer, tr("Putting purchases together…"))
 
     def add_current(self) -> None:
         """Put both purchases of the chosen pair on the shopping list."""
@@ -134,17 +135,27 @@ class PairsScreen(ListingScreen, TableScreen[Pair]):
             self.detail.clear()
             return
         sections = [
-            DetailSection("Why", (DetailRow(as_sentence(pair_in_words(row, self._tree))),)),
-            DetailSection("To buy", tuple(self._packages(row))),
-            DetailSection(f"Only together ({len(row.together)})", tuple(_turned(row.together))),
+            DetailSection(tr("Why"), (DetailRow(as_sentence(pair_in_words(row, self._tree))),)),
+            DetailSection(tr("To buy"), tuple(self._packages(row))),
+            DetailSection(
+                tr("Only together ({number})", number=len(row.together)),
+                tuple(_turned(row.together)),
+            ),
         ]
         for bought, alone in zip(row.bought, row.apart, strict=True):
             if alone:
-                heading = f"{self._tree.name(bought.ingredient)} alone ({len(alone)})"
+                heading = tr(
+                    "{name} alone ({number})",
+                    name=self._tree.name(bought.ingredient),
+                    number=len(alone),
+                )
                 sections.append(DetailSection(heading, tuple(_turned(alone))))
         price = price_of(row, self._currency)
         self.detail.show_details(
-            names_of(row, self._tree), f"price {price}", sections, acts=self.listing_acts()
+            names_of(row, self._tree),
+            tr("price {price}", price=price),
+            sections,
+            acts=self.listing_acts(),
         )
 
     def likely_on_paper(self) -> tuple[str, str]:
@@ -159,8 +170,12 @@ class PairsScreen(ListingScreen, TableScreen[Pair]):
     def _show_answer(self, found: tuple[Pair, ...]) -> None:
         self.show_rows(found)
         if found:
-            many = counted(len(found), "pair turns a drink", "pairs turn drinks")
-            self.summary.setText(f"{many} that neither purchase turns alone")
+            count = len(found)
+            self.summary.setText(
+                tr("{count} pair turns a drink that neither purchase turns alone", count=count)
+                if count == 1
+                else tr("{count} pairs turn drinks that neither purchase turns alone", count=count)
+            )
         else:
             self.summary.setText("")
 

@@ -18,13 +18,16 @@ from barkeep.domain.bar.pars import Par, read_par
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.errors import InvalidField, UnknownName, UserError
+from barkeep.translation import tr, tr_noop
 
 WHAT, AMOUNT, KNOWN = "ingredient", "par", "pars"
 WIDTH = 480
 LIST_HEIGHT, ROW_HEIGHT = 170, 28
-INTRO = "A par is the least you want to have of something. What is below it comes on the list."
-AMOUNT_HINT = "An amount, or so many bottles: 1.4 l, 12, 2 bottles."
-NONE_YET = "No par is set yet"
+INTRO = tr_noop(
+    "A par is the least you want to have of something. What is below it comes on the list."
+)
+AMOUNT_HINT = tr_noop("An amount, or so many bottles: 1.4 l, 12, 2 bottles.")
+NONE_YET = tr_noop("No par is set yet")
 
 
 class ParsDialog(FormDialog):
@@ -33,17 +36,17 @@ class ParsDialog(FormDialog):
     changed = Signal()
 
     def __init__(self, bar: Bar, parent: QWidget | None = None) -> None:
-        super().__init__("Pars", "Set par", parent)
+        super().__init__(tr("Pars"), tr("Set par"), parent)
         self._bar = bar
         self.list = QListWidget()
         ListKeys(self.list)
         self.what, self.amount = QLineEdit(), QLineEdit()
-        self.remove_button = button("&Remove par", self.remove)
+        self.remove_button = button(tr("&Remove par"), self.remove)
         self.remove_button.setAutoDefault(False)
-        self.cancel_button.setText("C&lose")
-        self.cancel_button.setAccessibleName("Close")
+        self.cancel_button.setText(tr("C&lose"))
+        self.cancel_button.setAccessibleName(tr("Close"))
         self._add_fields()
-        self.say_intro(INTRO)
+        self.say_intro(tr(INTRO))
         self.setMinimumWidth(dialog_width(WIDTH))
         self.show_pars()
         self.what.setFocus()
@@ -88,7 +91,7 @@ class ParsDialog(FormDialog):
             entry.setSizeHint(QSize(0, scaled(ROW_HEIGHT)))
             self.list.addItem(entry)
         if not self.list.count():
-            entry = QListWidgetItem(NONE_YET)
+            entry = QListWidgetItem(tr(NONE_YET))
             entry.setFlags(Qt.ItemFlag.NoItemFlags)
             self.list.addItem(entry)
         self.remove_button.setEnabled(False)
@@ -127,17 +130,17 @@ class ParsDialog(FormDialog):
 
     def _add_fields(self) -> None:
         self.list.setFixedHeight(scaled(LIST_HEIGHT))
-        self.list.setAccessibleName("Pars")
+        self.list.setAccessibleName(tr("Pars"))
         self.list.currentItemChanged.connect(lambda *_items: self._show_chosen())
         known = QWidget()
         column_of(Card(self.list), at_left(self.remove_button), on=known, margins=(0, 0, 0, HALF))
-        self.add_field(KNOWN, "P&ars", known, tall=True)
+        self.add_field(KNOWN, tr("P&ars"), known, tall=True)
         self.fields[KNOWN].label.setBuddy(self.list)
-        self.what.setPlaceholderText("Begin to type any of its names")
+        self.what.setPlaceholderText(tr("Begin to type any of its names"))
         snapshot = self._bar.snapshot
         names = ingredient_names(snapshot.knowledge.tree, snapshot.owned)
         self.what.setCompleter(NameCompleter(names, self))
-        self.add_field(WHAT, "&What", self.what)
-        self.amount.setPlaceholderText("Such as 2 bottles")
-        self.add_field(AMOUNT, "Leas&t", self.amount, hint=AMOUNT_HINT)
+        self.add_field(WHAT, tr("&What"), self.what)
+        self.amount.setPlaceholderText(tr("Such as 2 bottles"))
+        self.add_field(AMOUNT, tr("Leas&t"), self.amount, hint=tr(AMOUNT_HINT))
         self.explain(AMOUNT, "par")

@@ -36,18 +36,20 @@ from barkeep.domain.bar.shoots import Shoot
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.buying.limits import MOST_BOTTLES, SECONDS, Limits, checked_limits
 from barkeep.domain.buying.plan import Plan, Step
-from barkeep.domain.buying.plan_words import plan_in_words, purchase_in_words
+from barkeep.domain.buying.plan_words import package_in_words, plan_in_words, purchase_in_words
 from barkeep.domain.buying.shopping import still_to_film
 from barkeep.domain.buying.shops import SHOP_NAMES
 from barkeep.domain.buying.worths import worths_of
+from barkeep.domain.days import day_of_year_short
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import counted, price_in_words
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.sourcing import Within
 from barkeep.errors import InvalidField, UserError, spoken_list
+from barkeep.translation import tr, tr_noop
 
-NO_PRICE = "not known"
-WORK_OUT, STOP = "Work out the &plan", "Stop, and keep the best so &far"
+NO_PRICE = tr_noop("not known")
+WORK_OUT, STOP = tr_noop("Work out the &plan"), tr_noop("Stop, and keep the best so &far")
 FIRST_BOTTLES = 3
 """What is asked for until something else is."""
 
@@ -102,49 +104,48 @@ class PlanRow:
 def plan_columns(tree: FamilyTree, currency: str) -> tuple[Column[PlanRow], ...]:
     """The step, what is bought in which size, what it opens, what can be made then, its price."""
     return (
-        Column("Step", lambda row: str(row.number), key=lambda row: row.number, right=True),
+        Column(tr("Step"), lambda row: str(row.number), key=lambda row: row.number, right=True),
         Column(
-            "To buy",
+            tr("To buy"),
             lambda row: tree.name(row.step.bought.ingredient),
-            roles={SUBTITLE_ROLE: lambda row: size_line(row, currency, tree)},
-            tooltip=lambda row: size_line(row, currency, tree),
+            roles={SUBTITLE_ROLE: lambda row: size_line(row, tree)},
+            tooltip=lambda row: size_line(row, tree),
         ),
         Column(
-            "Opens",
+            tr("Opens"),
             lambda row: str(len(row.step.unlocks)),
             key=lambda row: len(row.step.unlocks),
             right=True,
         ),
         Column(
-            "Makeable",
+            tr("Makeable"),
             lambda row: str(row.step.makeable),
             key=lambda row: row.step.makeable,
             right=True,
         ),
         Column(
-            "Price",
-            lambda row: price_in_words(row.step.bought.price, currency, NO_PRICE),
+            tr("Price"),
+            lambda row: price_in_words(row.step.bought.price, currency, tr(NO_PRICE)),
             key=lambda row: (row.step.bought.price is None, row.step.bought.price or 0.0),
             right=True,
         ),
     )
 
 
-def size_line(row: PlanRow, currency: str, tree: FamilyTree) -> str:
+def size_line(row: PlanRow, tree: FamilyTree) -> str:
     """The package to take home, without its price."""
-    said = purchase_in_words(row.step.bought, currency, tree)
-    return said.rpartition(", ")[0]
+    return package_in_words(row.step.bought, tree)
 
 
 class PlanScreen(StoppableScreen, ListingScreen, TableScreen[PlanRow]):
     """One row a step; the picture says where buying stops paying."""
 
     key = "buying-plan"
-    title = "Buying"
-    noun = "steps"
+    title = tr_noop("Buying")
+    noun = tr_noop("steps")
     only_looks = frozenset({WORK_OUT, STOP})
     stop_words = STOP
-    search_hint = "Search steps and drinks…"
+    search_hint = tr_noop("Search steps and drinks…")
     cares_about = EVERYTHING
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
@@ -155,21 +156,23 @@ class PlanScreen(StoppableScreen, ListingScreen, TableScreen[PlanRow]):
         self._is_asked_for = False
         empty = EmptyState(
             "picture-empty-shelf",
-            "Nothing to buy",
-            "Nothing within these limits opens a drink: allow more bottles, or more money",
-            leads=("Or look at ", Link("one bottle at a time", "next-bottle"), "."),
+            tr("Nothing to buy"),
+            tr("Nothing within these limits opens a drink: allow more bottles, or more money"),
+            leads=(tr("Or look at "), Link(tr("one bottle at a time"), "next-bottle"), "."),
         )
         super().__init__(context, plan_columns(self._tree, self._currency), empty, parent)
         self.prepare_to_stop()
-        self.bottles = number_field("Bottles at most", 0, MOST_BOTTLES)
+        self.bottles = number_field(tr("Bottles at most"), 0, MOST_BOTTLES)
         self.budget, self.prices = QLineEdit(), QLineEdit()
         self.counted = QComboBox()
-        self.closeness = FilterChips("Stand-ins", CLOSENESS, "close")
-        self.go_button = primary_button("&Work it out", self.work_out_again)
-        self.all_button = button("Add the whole plan", self.add_all, "price")
+        self.closeness = FilterChips(tr("Stand-ins"), CLOSENESS, "close")
+        self.go_button = primary_button(tr("&Work it out"), self.work_out_again)
+        self.all_button = button(tr("Add the whole plan"), self.add_all, "price")
         self.said = text_label("", quiet=True, wrap=True)
         self.chart = StepsChart(
-            "Bottles bought against drinks that can be made", "bottles bought", "drinks makeable"
+            tr("Bottles bought against drinks that can be made"),
+            tr("bottles bought"),
+            tr("drinks makeable"),
         )
         self._prepare_fields()
         self._prepare_page()
@@ -195,7 +198,7 @@ class PlanScreen(StoppableScreen, ListingScreen, TableScreen[PlanRow]):
         self.ask_long(
             lambda tell: found_plan(asked, snapshot, memory, tell),
             self._show_plan,
-            "Looking for the best plan…",
+            tr("Looking for the best plan…"),
         )
 
     def work_out_again(self) -> None:
@@ -234,36 +237,43 @@ class PlanScreen(StoppableScreen, ListingScreen, TableScreen[PlanRow]):
         step = row.step
         bought = purchase_in_words(step.bought, self._currency, self._tree)
         opens = tuple(_opened(step)) or (
-            DetailRow("Nothing before the steps after it: they need it."),
+            DetailRow(tr("Nothing before the steps after it: they need it.")),
         )
-        sections = [DetailSection(f"Opens ({len(step.unlocks)})", opens)]
+        sections = [DetailSection(tr("Opens ({number})", number=len(step.unlocks)), opens)]
         if step.owned:
-            sections.insert(0, DetailSection("There already", (DetailRow(TOO_LITTLE),)))
+            sections.insert(0, DetailSection(tr("There already"), (DetailRow(tr(TOO_LITTLE)),)))
         self.detail.show_details(
             self._tree.name(step.bought.ingredient),
-            f"{SHOP_NAMES[step.shop]} · {bought}",
+            f"{tr(SHOP_NAMES[step.shop])} · {bought}",
             sections,
             acts=self.listing_acts(),
         )
 
     def _show_plan(self, plan: Plan) -> None:
         if self._is_asked_for and plan == self._plan:
-            self.context.toast.say("It is the same plan as before")
+            self.context.toast.say(tr("It is the same plan as before"))
         self._plan, self._is_asked_for = plan, False
         self.show_rows([PlanRow(number, each) for number, each in enumerate(plan.steps, 1)])
         first, *others = plan_in_words(plan, self._tree)
         self.summary.setText(first)
         self.said.setText(" ".join(others))
         self._show_chart(plan)
-        offer(self.all_button, "" if plan.steps else "There is nothing in the plan")
+        offer(self.all_button, "" if plan.steps else tr("There is nothing in the plan"))
 
     def _show_chart(self, plan: Plan) -> None:
-        marks = [Mark(plan.before, f"Now: {counted(plan.before, 'drink')} can be made")]
+        marks = [
+            Mark(plan.before, tr("Now: {drinks} can be made", drinks=counted(plan.before, "drink")))
+        ]
         for number, step in enumerate(plan.steps, 1):
             what = self._tree.in_sentence(step.bought.ingredient)
             opened = f": {spoken_list(step.unlocks, 'and')}" if step.unlocks else ""
-            words = (
-                f"{number}. {what}: {len(step.unlocks)} more{opened}; {step.makeable} can be made"
+            words = tr(
+                "{number}. {what}: {more} more{opened}; {makeable} can be made",
+                number=number,
+                what=what,
+                more=len(step.unlocks),
+                opened=opened,
+                makeable=step.makeable,
             )
             marks.append(Mark(step.makeable, words, f"+{len(step.unlocks)}"))
         self.chart.show_marks(marks, ". ".join(each.words for each in marks) + ".")
@@ -271,8 +281,10 @@ class PlanScreen(StoppableScreen, ListingScreen, TableScreen[PlanRow]):
 
     def _on_moved(self, opens: int, bound: int) -> None:
         if bound:
-            said = (
-                f"Looking for the best plan… so far it is worth {opens}, and none exceeds {bound}"
+            said = tr(
+                "Looking for the best plan… so far it is worth {opens}, and none exceeds {bound}",
+                opens=opens,
+                bound=bound,
             )
             self.waiting.begin(self.key, said)
 
@@ -304,16 +316,16 @@ class PlanScreen(StoppableScreen, ListingScreen, TableScreen[PlanRow]):
     # How it is put together
 
     def _prepare_fields(self) -> None:
-        self.bottles.setSpecialValueText("any number")
+        self.bottles.setSpecialValueText(tr("any number"))
         self.bottles.setValue(FIRST_BOTTLES)
-        self.budget.setPlaceholderText(f"no limit, or 80 {self._currency}")
-        self.prices.setPlaceholderText("calvados = 30; absinthe = 45")
-        self.prices.setToolTip("What a purchase costs, where the bar does not know or is wrong")
-        for field, name in ((self.budget, "Budget"), (self.prices, "Prices")):
+        self.budget.setPlaceholderText(tr("no limit, or 80 {currency}", currency=self._currency))
+        self.prices.setPlaceholderText(tr("calvados = 30; absinthe = 45"))
+        self.prices.setToolTip(tr("What a purchase costs, where the bar does not know or is wrong"))
+        for field, name in ((self.budget, tr("Budget")), (self.prices, tr("Prices"))):
             field.setAccessibleName(name)
         for field in (self.budget, self.prices, self.bottles.lineEdit()):
             field.returnPressed.connect(self.work_out_again)
-        self.counted.setAccessibleName("Which drinks count")
+        self.counted.setAccessibleName(tr("Which drinks count"))
         self.counted.activated.connect(lambda _at: self.work_out())
         self.closeness.chosen.connect(lambda _choice: self.work_out())
         self.asking.moved.connect(self._on_moved)
@@ -324,10 +336,10 @@ class PlanScreen(StoppableScreen, ListingScreen, TableScreen[PlanRow]):
         flow = FlowLayout(gap=12)
         asked.setLayout(flow)
         for words, field in (
-            ("&Bottles", self.bottles),
-            ("B&udget", self.budget),
-            ("Cou&nt", self.counted),
-            ("P&rices", self.prices),
+            (tr("&Bottles"), self.bottles),
+            (tr("B&udget"), self.budget),
+            (tr("Cou&nt"), self.counted),
+            (tr("P&rices"), self.prices),
         ):
             flow.addWidget(labelled(words, field))
         flow.addWidget(self.closeness)
@@ -342,32 +354,35 @@ class PlanScreen(StoppableScreen, ListingScreen, TableScreen[PlanRow]):
         on_activated(self.view, self.add_current)
         self.list_actions(
             [
-                (WORK_OUT, "Ctrl+Return", "check", self.work_out_again, False),
-                (STOP, "Ctrl+.", "clear", self.stop, False),
-                (f"&{ADD}", ADD_KEYS, "price", self.add_current, True),
-                ("Add the &whole plan to it", "Ctrl+Shift+A", "price", self.add_all, False),
+                (tr(WORK_OUT), "Ctrl+Return", "check", self.work_out_again, False),
+                (tr(STOP), "Ctrl+.", "clear", self.stop, False),
+                (f"&{tr(ADD)}", ADD_KEYS, "price", self.add_current, True),
+                (tr("Add the &whole plan to it"), "Ctrl+Shift+A", "price", self.add_all, False),
             ]
         )
 
 
-TOO_LITTLE = "Some of it is in the bar, but too little"
+TOO_LITTLE = tr_noop("Some of it is in the bar, but too little")
 
 
 def weighings(snapshot: Snapshot) -> Iterator[tuple[str, Weighing]]:
     """In how many ways drinks may count, each in words."""
-    yield "every drink alike", Weighing()
-    yield "own drinks alone", Weighing(times=(("-own", 0.0),))
-    yield "own drinks three times", Weighing(times=(("own", 3.0),))
-    yield "drinks by how they scored", Weighing(by_score=True)
+    yield tr("every drink alike"), Weighing()
+    yield tr("own drinks alone"), Weighing(times=(("-own", 0.0),))
+    yield tr("own drinks three times"), Weighing(times=(("own", 3.0),))
+    yield tr("drinks by how they scored"), Weighing(by_score=True)
     for shoot in still_to_film(snapshot):
-        yield f"for the shoot {_named(shoot)} alone", Weighing(shoot=shoot.id)
+        yield tr("for the shoot {named} alone", named=_named(shoot)), Weighing(shoot=shoot.id)
     tags = {tag for spec in snapshot.specs for tag in spec.tags}
     for tag in sorted(tags, key=str.casefold):
-        yield f"tagged {tag} three times", Weighing(times=((f'tag:"{tag}"', 3.0),))
+        yield (
+            tr("tagged {tag} three times", tag=tag),
+            Weighing(times=((f'tag:"{tag}"', 3.0),)),
+        )
 
 
 def _named(shoot: Shoot) -> str:
-    return f"{shoot.theme}, {shoot.on.day} {shoot.on:%b}"
+    return f"{shoot.theme}, {day_of_year_short(shoot.on)}"
 
 
 def _opened(step: Step) -> Iterator[DetailRow]:
@@ -376,5 +391,5 @@ def _opened(step: Step) -> Iterator[DetailRow]:
         if name in exactly:
             yield DetailRow(name, picture="verdict-ready", tone="ready")
         else:
-            note = "with a stand-in"
+            note = tr("with a stand-in")
             yield DetailRow(name, note=note, picture="verdict-stand-in", tone="stand_in")

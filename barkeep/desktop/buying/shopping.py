@@ -59,19 +59,29 @@ from barkeep.domain.buying.shopping import (
     total_in_words,
     why_in_words,
 )
+from barkeep.domain.days import day_short
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import price_in_words
 from barkeep.errors import InvalidField, UserError
+from barkeep.translation import tr, tr_noop
 
 T = TypeVar("T")
 WHAT, NEED, BUY, COUNT, PRICE, COST, WHY = range(7)
-HEADS = ("What", "Need", "To buy", "Got", "Each", "Cost", "Why")
+HEADS = (
+    tr_noop("What"),
+    tr_noop("Need"),
+    tr_noop("To buy"),
+    tr_noop("Got"),
+    tr_noop("Each"),
+    tr_noop("Cost"),
+    tr_noop("Why"),
+)
 WIDTHS = {WHAT: 150, NEED: 70, COUNT: 48, PRICE: 62, COST: 62}
 SHARE_THE_REST = (BUY, WHY)
 TO_THE_RIGHT = (NEED, COUNT, PRICE, COST)
 ROW_HEIGHT = 32
-COUNT_TIP = "How many packages were bought: type over it"
-PRICE_TIP = "What each of them cost: type over it"
+COUNT_TIP = tr_noop("How many packages were bought: type over it")
+PRICE_TIP = tr_noop("What each of them cost: type over it")
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,8 +103,8 @@ class ShoppingTable(QTableWidget):
         self._tree = tree
         self.things: tuple[ShoppingItem, ...] = ()
         """What is listed, top to bottom."""
-        self.setAccessibleName("What to buy")
-        self.setHorizontalHeaderLabels(list(HEADS))
+        self.setAccessibleName(tr("What to buy"))
+        self.setHorizontalHeaderLabels([tr(each) for each in HEADS])
         look_like_a_list(self, low=True)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
@@ -143,25 +153,27 @@ class ShoppingTable(QTableWidget):
 
     def _read(self, row: int) -> Taken:
         thing, name = self.things[row], name_in_words(self.things[row], self._tree)
-        for column, word in ((COUNT, "count"), (PRICE, "price")):
+        for column, word in ((COUNT, tr("count")), (PRICE, tr("price"))):
             try:
                 _ = self._count(row) if column == COUNT else self._price(row)
             except InvalidField as error:
                 self.setCurrentCell(row, column)
-                raise InvalidField(f"{word} of {name}", error.value, error.expected) from None
+                raise InvalidField(
+                    tr("{word} of {name}", word=word, name=name), error.value, error.expected
+                ) from None
         return Taken(thing, self._count(row), self._price(row))
 
     def _count(self, row: int) -> int:
         text = self._cell(row, COUNT).text().strip()
         if not text.isdecimal() or not 1 <= int(text) <= MOST_PACKAGES:
-            raise InvalidField("count", text, f"it is 1 to {MOST_PACKAGES}")
+            raise InvalidField("count", text, tr("it is 1 to {most}", most=MOST_PACKAGES))
         return int(text)
 
     def _price(self, row: int) -> float | None:
         text = self._cell(row, PRICE).text()
         price = read_number("price", text, "24.50")
         if price is not None and price < 0.0:
-            raise InvalidField("price", text.strip(), "it is nothing or more")
+            raise InvalidField("price", text.strip(), tr("it is nothing or more"))
         return price
 
     def _on_changed(self, cell: QTableWidgetItem) -> None:
@@ -196,7 +208,7 @@ class ShoppingTable(QTableWidget):
             flags = Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
             if column in (COUNT, PRICE):
                 flags |= Qt.ItemFlag.ItemIsEditable
-                cell.setToolTip(COUNT_TIP if column == COUNT else PRICE_TIP)
+                cell.setToolTip(tr(COUNT_TIP) if column == COUNT else tr(PRICE_TIP))
             else:
                 cell.setToolTip(plain_tip("\n".join(thing.why) if column == WHY else text))
             if column == WHAT:
@@ -236,8 +248,8 @@ SIZE = (1000, 600)
 LIST_WIDTH = 256
 FEW_SHOOTS = 7
 """So many are seen at a glance, and need no search."""
-NOT_PUT_ON = "Only what you put on the list yourself, or from a plan, can be taken off it"
-HOW = "Tick what you bought; how many you got and what each cost can be typed over."
+NOT_PUT_ON = tr_noop("Only what you put on the list yourself, or from a plan, can be taken off it")
+HOW = tr_noop("Tick what you bought; how many you got and what each cost can be typed over.")
 
 
 class ShoppingDialog(RefusedInBanner, QDialog):
@@ -255,17 +267,17 @@ class ShoppingDialog(RefusedInBanner, QDialog):
     ) -> None:
         super().__init__(parent)
         accept_by_keys(self)
-        self.setWindowTitle("Shopping list")
+        self.setWindowTitle(tr("Shopping list"))
         self.resize(*SIZE)
         self._bar, self._background = context.bar, context.background
         self._tree = self._bar.snapshot.knowledge.tree
         self._found: ShoppingList | None = None
-        self.heading = text_label("Shopping list", TypeSize.SUBTITLE)
-        self.shoots: TickList[Shoot] = TickList("Shoots to shop for", "shoots")
-        self.with_pars = QCheckBox("&Pars, and what I listed")
+        self.heading = text_label(tr("Shopping list"), TypeSize.SUBTITLE)
+        self.shoots: TickList[Shoot] = TickList(tr("Shoots to shop for"), "shoots")
+        self.with_pars = QCheckBox(tr("&Pars, and what I listed"))
         self.with_pars.setChecked(True)
         explain(self.with_pars, "par")
-        self.pars_button = button("Pa&rs…", self.edit_pars)
+        self.pars_button = button(tr("Pa&rs…"), self.edit_pars)
         explain(self.pars_button, "par")
         self.table = ShoppingTable(self._tree)
         self.total = text_label("", TypeSize.STRONG, wrap=True)
@@ -273,11 +285,11 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         self.banner = Banner()
         self.on = day_field(self._bar.snapshot.on, latest=self._bar.snapshot.on)
         self.shop = QLineEdit()
-        self.all_button = button("Tick all of the l&ist", self.table.tick_all)
-        self.copy_button = button("&Copy list", self.copy_list)
-        self.off_button = button("Ta&ke off the list", self.take_off_list)
-        self.close_button = button("C&lose", self.reject)
-        self.put_button = primary_button("Put into the &bar", self.put_into_bar, "check")
+        self.all_button = button(tr("Tick all of the l&ist"), self.table.tick_all)
+        self.copy_button = button(tr("&Copy list"), self.copy_list)
+        self.off_button = button(tr("Ta&ke off the list"), self.take_off_list)
+        self.close_button = button(tr("C&lose"), self.reject)
+        self.put_button = primary_button(tr("Put into the &bar"), self.put_into_bar, "check")
         self._prepare()
         self._lay_out()
         self._offer(shoots)
@@ -295,7 +307,7 @@ class ShoppingDialog(RefusedInBanner, QDialog):
     def renew(self) -> None:
         """Ask what to buy for what is chosen now, off the GUI thread."""
         self._found = None
-        self.total.setText("Working out what to buy…")
+        self.total.setText(tr("Working out what to buy…"))
         self._offer_buttons()
         question = partial(
             shopping_for, self.shoots.ticked, self._bar.snapshot, pars=self.with_pars.isChecked()
@@ -333,14 +345,17 @@ class ShoppingDialog(RefusedInBanner, QDialog):
             run_operation(
                 self,
                 lambda: self._bar.shopping.add([off]),
-                partial(self._say_done, f"Off the list: {self._tree.in_sentence(off.ingredient)}"),
+                partial(
+                    self._say_done,
+                    tr("Off the list: {what}", what=self._tree.in_sentence(off.ingredient)),
+                ),
             )
 
     def copy_list(self) -> None:
         """Put the list on the clipboard as text."""
         if self._found is not None:
             QGuiApplication.clipboard().setText(list_as_text(self._found, self._tree))
-            self.banner.say("The list was copied", "done")
+            self.banner.say(tr("The list was copied"), "done")
 
     def edit_pars(self) -> None:
         """Ask for the pars."""
@@ -367,9 +382,9 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         thing = self.table.current_thing
         if thing is None:
             self.why.setText("")
-            offer(self.off_button, NOT_PUT_ON)
+            offer(self.off_button, tr(NOT_PUT_ON))
             return
-        offer(self.off_button, "" if self._is_put_on(thing) else NOT_PUT_ON)
+        offer(self.off_button, "" if self._is_put_on(thing) else tr(NOT_PUT_ON))
         what = f"{name_in_words(thing, self._tree)}, {packages_in_words(thing)}"
         self.why.setText(f"{what}: {why_in_words(thing)}.")
 
@@ -385,18 +400,22 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         """Say where the list is of a bar as it is not, and write nothing."""
         paper = self._bar.on_paper
         if paper is not None:
-            said = f"{paper.in_words} {NOT_WRITTEN}"
+            said = f"{paper.in_words} {tr(NOT_WRITTEN)}"
             self.banner.say(said, "warning")
             for each in (self.put_button, self.off_button, self.pars_button):
                 hold(each, said)
 
     def _finish(self, done: Done[tuple[Bottle, ...]]) -> None:
         count = len(done.value)
-        said = "1 package is" if count == 1 else f"{count} packages are"
-        self._say_done(f"{said} in the bar", done)
+        said = (
+            tr("1 package is in the bar")
+            if count == 1
+            else tr("{count} packages are in the bar", count=count)
+        )
+        self._say_done(said, done)
 
     def _say_done(self, said: str, done: Done[T]) -> None:
-        self.banner.say(said, "done", "Undo", partial(self._undo, done.step))
+        self.banner.say(said, "done", tr("Undo"), partial(self._undo, done.step))
         self.renew()
 
     def _undo(self, step: Step | None) -> None:
@@ -409,14 +428,14 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         self.copy_button.setEnabled(listed)
         self.all_button.setEnabled(listed)
         ticked = listed and self.table.any_ticked
-        offer(self.put_button, "" if ticked else "Tick what you bought first")
+        offer(self.put_button, "" if ticked else tr("Tick what you bought first"))
 
     # Building
 
     def _offer(self, ids: Collection[int] | None) -> None:
         ahead = still_to_film(self._bar.snapshot)
         things = [
-            Tickable(each, f"{each.theme}, {each.on.day} {each.on:%b %Y}", ", ".join(each.names))
+            Tickable(each, f"{each.theme}, {day_short(each.on)}", ", ".join(each.names))
             for each in ahead
         ]
         ticked = [each.title for each in things if ids is None or each.thing.id in ids]
@@ -430,10 +449,10 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         self.table.currentCellChanged.connect(lambda *_cells: self._show_why())
 
     def _prepare(self) -> None:
-        self.on.setAccessibleName("Bought on")
-        self.shop.setAccessibleName("Shop")
-        self.shop.setPlaceholderText("Shop, if wanted")
-        self.shop.setToolTip("Where what is ticked was bought; kept with what it cost")
+        self.on.setAccessibleName(tr("Bought on"))
+        self.shop.setAccessibleName(tr("Shop"))
+        self.shop.setPlaceholderText(tr("Shop, if wanted"))
+        self.shop.setToolTip(tr("Where what is ticked was bought; kept with what it cost"))
         self.shoots.setFixedWidth(scaled(LIST_WIDTH))
         for each in (
             self.pars_button,
@@ -447,13 +466,13 @@ class ShoppingDialog(RefusedInBanner, QDialog):
 
     def _lay_out(self) -> None:
         left = column_of(
-            text_label("For these shoots", TypeSize.STRONG),
+            text_label(tr("For these shoots"), TypeSize.STRONG),
             wide(self.shoots),
             self.with_pars,
             self.pars_button,
         )
         right = column_of(
-            self.total, text_label(HOW, quiet=True, wrap=True), wide(Card(self.table)), self.why
+            self.total, text_label(tr(HOW), quiet=True, wrap=True), wide(Card(self.table)), self.why
         )
         column_of(
             self.heading,
@@ -466,10 +485,10 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         )
 
     def _buttons(self) -> QHBoxLayout:
-        words = text_label("Bough&t on")
+        words = text_label(tr("Bough&t on"))
         words.setTextFormat(Qt.TextFormat.AutoText)
         words.setBuddy(self.on)
-        at = text_label("&at")
+        at = text_label(tr("&at"))
         at.setTextFormat(Qt.TextFormat.AutoText)
         at.setBuddy(self.shop)
         return row_of(

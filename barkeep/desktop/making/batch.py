@@ -59,9 +59,21 @@ from barkeep.domain.specs.called import named_by
 from barkeep.domain.specs.glasses import Glass, shipped_glassware
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import AmountError, UserError
+from barkeep.translation import tr, tr_noop
 
-COLUMNS = ("Ingredient", "Exact", "Measure", "Whole bottles", "To know")
-HOW = {"cold": "cold", "over_ice": "over ice", "hot": "hot", "frozen": "from the freezer"}
+COLUMNS = (
+    tr_noop("Ingredient"),
+    tr_noop("Exact"),
+    tr_noop("Measure"),
+    tr_noop("Whole bottles"),
+    tr_noop("To know"),
+)
+HOW = {
+    "cold": tr_noop("cold"),
+    "over_ice": tr_noop("over ice"),
+    "hot": tr_noop("hot"),
+    "frozen": tr_noop("from the freezer"),
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,8 +97,13 @@ class BatchView:
 
 def batch_view(made: Batch, snapshot: Snapshot, tin: Glass | None) -> BatchView:
     """A batch as the dialog shows it; with a tin, the rounds through it as well."""
-    how = HOW[made.served]
-    headline = f"{made.spec.name}: {made.serves_in_words} of {made.serve_ml:.0f} ml, {how}"
+    headline = tr(
+        "{name}: {serves} of {serve_ml:.0f} ml, {how}",
+        name=made.spec.name,
+        serves=made.serves_in_words,
+        serve_ml=made.serve_ml,
+        how=tr(HOW[made.served]),
+    )
     return BatchView(
         headline,
         tuple(_rows(made, snapshot)),
@@ -101,7 +118,11 @@ def _rows(made: Batch, snapshot: Snapshot) -> Iterator[tuple[str, ...]]:
     for line in made.lines:
         whole = bottles.get(line.ingredient)
         lacking = short.get(line.ingredient)
-        there = f"only {_at_most(lacking.have, lacking.unit)} there" if lacking else ""
+        there = (
+            tr("only {amount} there", amount=_at_most(lacking.have, lacking.unit))
+            if lacking
+            else ""
+        )
         kind = kind_poured(line, tree)
         yield (
             f"{called(line, tree)} ({kind})" if kind else called(line, tree),
@@ -114,7 +135,7 @@ def _rows(made: Batch, snapshot: Snapshot) -> Iterator[tuple[str, ...]]:
         )
     if made.water_ml:
         measure = show_quantity(made.water_ml, "ml")
-        yield ("Water", measure, measure, "", "in place of what ice would give")
+        yield (tr("Water"), measure, measure, "", tr("in place of what ice would give"))
 
 
 def _at_most(amount: float, unit: Unit) -> str:
@@ -123,9 +144,13 @@ def _at_most(amount: float, unit: Unit) -> str:
 
 
 def _sentences(made: Batch, snapshot: Snapshot, tin: Glass | None) -> Iterator[str]:
-    strength = "" if made.abv_percent is None else f", {made.abv_percent:.1f} % vol"
+    strength = (
+        ""
+        if made.abv_percent is None
+        else tr(", {abv_percent:.1f} % vol", abv_percent=made.abv_percent)
+    )
     drinks = made.standard_drinks_per_serve
-    each = "" if drinks is None else f", {drinks:.1f} standard drinks a serve"
+    each = "" if drinks is None else tr(", {drinks:.1f} standard drinks a serve", drinks=drinks)
     yield f"{made.total_in_words}{strength}{each}."
     yield from past_inputs(made, snapshot)
     yield from made.notes
@@ -145,7 +170,7 @@ SIZE = (940, 600)
 WORDS_HEIGHT = 176
 SERVES, VOLUME, FROM = "serves", "volume", "from:"
 VESSEL = "vessel:"
-NO_TIN = "No tin: all in one"
+NO_TIN = tr_noop("No tin: all in one")
 
 
 class BatchDialog(QDialog):
@@ -157,7 +182,7 @@ class BatchDialog(QDialog):
         self._context, self._spec = context, spec
         self._snapshot = context.bar.snapshot
         self.view: BatchView | None = None
-        self.setWindowTitle(f"Batch of {spec.name}")
+        self.setWindowTitle(tr("Batch of {name}", name=spec.name))
         self.target = QComboBox()
         self.amount = QLineEdit("10")
         self.served = QComboBox()
@@ -166,9 +191,9 @@ class BatchDialog(QDialog):
         self.headline = text_label("", TypeSize.STRONG, wrap=True)
         self.table = QTableWidget(0, len(COLUMNS))
         self.words = text_label("", wrap=True)
-        self.copy_button = button("&Copy as text", self.copy)
-        self.cautions_button = button(ALL_CAUTIONS, self.show_all_cautions)
-        self.close_button = button("C&lose", self.reject)
+        self.copy_button = button(tr("&Copy as text"), self.copy)
+        self.cautions_button = button(tr(ALL_CAUTIONS), self.show_all_cautions)
+        self.close_button = button(tr("C&lose"), self.reject)
         self._fill_choices()
         self._lay_out()
         self.resize(*SIZE)
@@ -189,7 +214,7 @@ class BatchDialog(QDialog):
         """Put the batch on the clipboard as text."""
         if self.view is not None:
             QGuiApplication.clipboard().setText(self.view.as_text)
-            self.banner.say("Copied", "info")
+            self.banner.say(tr("Copied"), "info")
 
     def show_all_cautions(self) -> None:
         """Show every caution of the drink, with its authority."""
@@ -216,7 +241,7 @@ class BatchDialog(QDialog):
         if key == SERVES:
             amount = parse_amount(text)
             if amount.unit != "each" or amount.high is not None:
-                raise AmountError(text, "write one number of serves, such as 12")
+                raise AmountError(text, tr("write one number of serves, such as 12"))
             return ForServes(amount.value)
         if key.startswith(FROM):
             ingredient = key.removeprefix(FROM)
@@ -230,21 +255,27 @@ class BatchDialog(QDialog):
 
     def _fill_choices(self) -> None:
         tree = self._snapshot.knowledge.tree
-        self.target.addItem("So many serves", SERVES)
-        self.target.addItem("A volume in all", VOLUME)
+        self.target.addItem(tr("So many serves"), SERVES)
+        self.target.addItem(tr("A volume in all"), VOLUME)
         for kind in shipped_vessel_kinds().values():
-            left = f"{100 * kind.room:.0f} % left free {kind.why}"
-            self.target.addItem(f"A {kind.name} of this size ({left})", VESSEL + kind.key)
+            words = tr(
+                "A {vessel} of this size ({room:.0f} % left free {why})",
+                vessel=tr(kind.name),
+                room=100 * kind.room,
+                why=tr(kind.why),
+            )
+            self.target.addItem(words, VESSEL + kind.key)
         named = named_by(self._spec.lines, tree)
         for key in self._pivots():
-            self.target.addItem(f"From so much {named.in_sentence(key)}", FROM + key)
+            words = tr("From so much {what}", what=named.in_sentence(key))
+            self.target.addItem(words, FROM + key)
         for served, words in HOW.items():
-            self.served.addItem(f"Served {words}", served)
+            self.served.addItem(tr("Served {how}", how=tr(words)), served)
         self.served.setCurrentIndex(self.served.findData(usually_served(self._spec, tree)))
-        self.tin.addItem(NO_TIN, None)
+        self.tin.addItem(tr(NO_TIN), None)
         for glass in shipped_glassware().glasses.values():
             if glass.kind in ("tin", "mixing_glass"):
-                self.tin.addItem(f"In rounds through a {glass.name}", glass)
+                self.tin.addItem(tr("In rounds through a {tin}", tin=tr(glass.name)), glass)
 
     def _pivots(self) -> tuple[str, ...]:
         """What the drink is poured from, each once."""
@@ -284,11 +315,11 @@ class BatchDialog(QDialog):
 
     def _lay_out(self) -> None:
         named = (
-            (self.target, "What to make"),
-            (self.amount, "How much"),
-            (self.served, "How it is served"),
-            (self.tin, "Tin"),
-            (self.table, "What goes in"),
+            (self.target, tr("What to make")),
+            (self.amount, tr("How much")),
+            (self.served, tr("How it is served")),
+            (self.tin, tr("Tin")),
+            (self.table, tr("What goes in")),
         )
         for widget, name in named:
             widget.setAccessibleName(name)
@@ -331,13 +362,13 @@ class BatchDialog(QDialog):
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidgetResizable(True)
         area.setWidget(self.words)
-        area.setAccessibleName("What to know")
+        area.setAccessibleName(tr("What to know"))
         area.setFixedHeight(WORDS_HEIGHT)
         self.words.setAlignment(Qt.AlignmentFlag.AlignTop)
         return area
 
     def _prepare_table(self) -> None:
-        self.table.setHorizontalHeaderLabels(COLUMNS)
+        self.table.setHorizontalHeaderLabels([tr(each) for each in COLUMNS])
         look_like_a_list(self.table, low=True)
         self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)

@@ -38,6 +38,7 @@ from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.level_words import quantity
+from barkeep.domain.days import day_said
 from barkeep.domain.ingredients.relations import Input, MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.making.house_made import (
@@ -50,6 +51,7 @@ from barkeep.domain.making.house_made import (
 )
 from barkeep.domain.spec_text.recipes import UnusableInput, exactly, read_inputs, write_inputs
 from barkeep.errors import InvalidField, UnknownName, UserError, spoken_list
+from barkeep.translation import tr, tr_noop
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,7 +88,15 @@ def making_view(plan: Making, tree: FamilyTree) -> MakingView:
         for each in plan.inputs
     )
     comes_to = figures_in_words(plan.figures)
-    keeps = f"Made on {plan.made}, use by {plan.use_by}." if plan.use_by else ""
+    keeps = (
+        tr(
+            "Made on {made}, use by {use_by}.",
+            made=day_said(plan.made),
+            use_by=day_said(plan.use_by),
+        )
+        if plan.use_by
+        else ""
+    )
     gives = (comes_to, *plan.figures.unknown, keeps, *plan.notes)
     return MakingView(
         inputs=rows,
@@ -101,14 +111,20 @@ def making_view(plan: Making, tree: FamilyTree) -> MakingView:
 def recipe_words(recipe: MadeFrom, tree: FamilyTree) -> str:
     """A recipe by what it takes, to choose it by."""
     inputs = spoken_list([tree.in_sentence(each.ingredient) for each in recipe.inputs], "and")
-    return f"Your own: {inputs}" if recipe.own else f"From {inputs}"
+    return (
+        tr("Your own: {inputs}", inputs=inputs)
+        if recipe.own
+        else tr("From {inputs}", inputs=inputs)
+    )
 
 
 def made_words(bottle: Bottle) -> str:
     """What has come on the shelf, and how long it keeps."""
     said = quantity(bottle.level.amount, bottle.product.unit)
-    keeps = f", use by {bottle.use_by}" if bottle.use_by else ""
-    return f"{bottle.product.name} is on the shelf: {said}{keeps}."
+    keeps = tr(", use by {use_by}", use_by=day_said(bottle.use_by)) if bottle.use_by else ""
+    return tr(
+        "{name} is on the shelf: {said}{keeps}.", name=bottle.product.name, said=said, keeps=keeps
+    )
 
 
 LEAST_WIDTH = 360
@@ -118,7 +134,7 @@ class MakingPanel(ScrolledPage):
     """Built anew for each batch."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__("What it takes and gives", LEAST_WIDTH, parent)
+        super().__init__(tr("What it takes and gives"), LEAST_WIDTH, parent)
 
     def say(self, sentence: str) -> None:
         """Show nothing but a sentence: what is still to be filled in."""
@@ -129,20 +145,20 @@ class MakingPanel(ScrolledPage):
     def show_view(self, view: MakingView) -> None:
         """Show a batch."""
         column = self._begin()
-        column.addWidget(text_label("It takes", TypeSize.STRONG))
+        column.addWidget(text_label(tr("It takes"), TypeSize.STRONG))
         self._add_inputs(column, view)
         for sentence in view.short:
             column.addWidget(in_danger(text_label(sentence, wrap=True)))
         for sentence in view.past:
             column.addWidget(text_label(sentence, quiet=True, wrap=True))
-        add_heading(column, "It gives")
+        add_heading(column, tr("It gives"))
         for sentence in view.gives:
             column.addWidget(copyable(sentence))
         if view.how:
-            add_heading(column, "How")
+            add_heading(column, tr("How"))
             column.addWidget(copyable(view.how))
         if view.cautions:
-            add_heading(column, "To mind")
+            add_heading(column, tr("To mind"))
             for sentence in view.cautions:
                 column.addWidget(copyable(sentence))
         column.addStretch(1)
@@ -169,11 +185,19 @@ class MakingPanel(ScrolledPage):
 
 
 SIZE = (920, 580)
-WHAT, AMOUNT, RECIPE, MADE, USE_BY = "ingredient", "amount", "recipe", "made", "use by"
+WHAT, AMOUNT, RECIPE, MADE, USE_BY = (
+    tr_noop("ingredient"),
+    tr_noop("amount"),
+    "recipe",
+    "made",
+    "use by",
+)
 INPUTS, YIELDS, HOW, KEEP = "inputs", "yields", "how", "keep"
 OWN = (INPUTS, YIELDS, HOW, KEEP)
-INTRO = "It is drawn from the bottles, and what it makes comes on the shelf with its dates."
-FIRST = "Choose what to make; what it takes and gives is shown here."
+INTRO = tr_noop(
+    "It is drawn from the bottles, and what it makes comes on the shelf with its dates."
+)
+FIRST = tr_noop("Choose what to make; what it takes and gives is shown here.")
 INPUT_LINES, HOW_LINES = 4, 2
 
 
@@ -198,7 +222,7 @@ class MakeDialog(FormDialog):
         ingredient: str | None = None,
         amount: float | None = None,
     ) -> None:
-        super().__init__("Make it here", "Make it", parent)
+        super().__init__(tr("Make it here"), tr("Make it"), parent)
         self._context, self._bar = context, context.bar
         self._key: str | None = None
         self.what, self.amount, self.recipe = QLineEdit(), QComboBox(), QComboBox()
@@ -206,13 +230,13 @@ class MakeDialog(FormDialog):
         self.made_on = day_field(today, latest=today)
         self.use_by = QLineEdit()
         self.inputs, self.yields = QPlainTextEdit(), QLineEdit()
-        self.how, self.keep = QPlainTextEdit(), QCheckBox("&Keep it as my own recipe")
-        self.change_button: QPushButton = button("C&hange the recipe", self.change_recipe)
-        self.forget_button: QPushButton = button("&Forget my recipe", self.forget_recipe)
+        self.how, self.keep = QPlainTextEdit(), QCheckBox(tr("&Keep it as my own recipe"))
+        self.change_button: QPushButton = button(tr("C&hange the recipe"), self.change_recipe)
+        self.forget_button: QPushButton = button(tr("&Forget my recipe"), self.forget_recipe)
         self.panel = MakingPanel()
         self._add_fields()
         self._lay_out_panel()
-        self.say_intro(INTRO)
+        self.say_intro(tr(INTRO))
         self.resize(*SIZE)
         if ingredient is not None:
             self.choose(ingredient, amount)
@@ -303,14 +327,14 @@ class MakeDialog(FormDialog):
         try:
             self.panel.show_view(making_view(self._plan(), self._tree))
         except UserError as error:
-            self.panel.say(FIRST if self._key is None else str(error))
+            self.panel.say(tr(FIRST) if self._key is None else str(error))
 
     def _plan(self) -> Making:
         key = self._read_what()
         made = day_in(self.made_on)
         recipe = self._recipe(key)
         plan = self._bar.house.plan(key, self._read_amount(), recipe=recipe, made=made)
-        shown = plan.use_by.isoformat() if plan.use_by else "Optional, such as 2026-12-31"
+        shown = plan.use_by.isoformat() if plan.use_by else tr("Optional, such as 2026-12-31")
         self.use_by.setPlaceholderText(shown)
         return plan
 
@@ -346,7 +370,9 @@ class MakeDialog(FormDialog):
         self.fields[RECIPE].label.setVisible(not shown)
         self.recipe.setVisible(not shown)
         can_leave = self.recipe.count() > 0
-        self.change_button.setText("Leave the recipe &as it was" if shown else "C&hange the recipe")
+        self.change_button.setText(
+            tr("Leave the recipe &as it was") if shown else tr("C&hange the recipe")
+        )
         self.change_button.setAccessibleName(self.change_button.text().replace("&", ""))
         self.change_button.setEnabled(self._key is not None and (can_leave or not shown))
         recipe = self.recipe.currentData()
@@ -363,7 +389,7 @@ class MakeDialog(FormDialog):
     @property
     def _unit(self) -> str:
         unit = self._made_unit
-        return "pieces" if unit == "each" else unit
+        return tr("pieces") if unit == "each" else unit
 
     @property
     def _made_unit(self) -> Unit:
@@ -385,7 +411,7 @@ class MakeDialog(FormDialog):
     def _read_what(self) -> str:
         text = self.what.text().strip()
         if not text:
-            raise InvalidField(WHAT, "", "say what to make")
+            raise InvalidField(WHAT, "", tr("say what to make"))
         return find_ingredient(self._tree, text)
 
     def _read_amount(self) -> float:
@@ -411,7 +437,7 @@ class MakeDialog(FormDialog):
     def _read_inputs(self) -> tuple[Input, ...]:
         inputs = read_inputs(self.inputs.toPlainText(), self._tree, self._snapshot.settings.units)
         if not inputs:
-            raise UnusableInput(1, "", "write what it takes, such as 500 g sugar")
+            raise UnusableInput(1, "", tr("write what it takes, such as 500 g sugar"))
         return inputs
 
     def _read_yields(self) -> float:
@@ -420,12 +446,12 @@ class MakeDialog(FormDialog):
     # Building
 
     def _add_fields(self) -> None:
-        self.what.setPlaceholderText("Begin to type, such as simple syrup")
-        self.add_field(WHAT, "&What", self.what)
+        self.what.setPlaceholderText(tr("Begin to type, such as simple syrup"))
+        self.add_field(WHAT, tr("&What"), self.what)
         self.amount.setEditable(True)
         self.amount.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
         self.amount.setCompleter(None)  # type: ignore[arg-type]
-        self.add_field(AMOUNT, "A&mount", self.amount, "pieces")
+        self.add_field(AMOUNT, tr("A&mount"), self.amount, tr("pieces"))
         word = self.unit_label(AMOUNT)
         word.setMinimumWidth(word.sizeHint().width())
         word.setText("ml")
@@ -433,7 +459,7 @@ class MakeDialog(FormDialog):
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
         self.recipe.setMinimumContentsLength(18)
-        self.add_field(RECIPE, "&Recipe", self.recipe)
+        self.add_field(RECIPE, tr("&Recipe"), self.recipe)
         self._add_own_fields()
         row = QHBoxLayout()
         for each in (self.change_button, self.forget_button):
@@ -441,8 +467,8 @@ class MakeDialog(FormDialog):
             row.addWidget(each)
         self.form.addLayout(row, 3 * len(self.fields), 1)
         self.fields["change"] = self.fields[RECIPE]  # its row in the grid is taken
-        self.add_field(MADE, "Ma&de on", self.made_on)
-        self.add_field(USE_BY, "&Use by", self.use_by)
+        self.add_field(MADE, tr("Ma&de on"), self.made_on)
+        self.add_field(USE_BY, tr("&Use by"), self.use_by)
         del self.fields["change"]
         self._show_own(False)
         self._connect()
@@ -457,14 +483,14 @@ class MakeDialog(FormDialog):
         for edit, lines in ((self.inputs, INPUT_LINES), (self.how, HOW_LINES)):
             edit.setTabChangesFocus(True)
             edit.setFixedHeight(lines * edit.fontMetrics().lineSpacing() + 20)
-        self.inputs.setPlaceholderText("500 g sugar\n500 ml water")
-        self.add_field(INPUTS, "It &takes", self.inputs, tall=True)
-        self.yields.setPlaceholderText("Such as 800 ml")
-        self.add_field(YIELDS, "It &yields", self.yields)
-        self.add_field(HOW, "H&ow", self.how, tall=True)
+        self.inputs.setPlaceholderText(tr("500 g sugar\n500 ml water"))
+        self.add_field(INPUTS, tr("It &takes"), self.inputs, tall=True)
+        self.yields.setPlaceholderText(tr("Such as 800 ml"))
+        self.add_field(YIELDS, tr("It &yields"), self.yields)
+        self.add_field(HOW, tr("H&ow"), self.how, tall=True)
         self.keep.setChecked(True)
-        self.add_field(KEEP, "Keep", self.keep)
-        self.keep.setAccessibleName("Keep it as my own recipe")
+        self.add_field(KEEP, tr("Keep"), self.keep)
+        self.keep.setAccessibleName(tr("Keep it as my own recipe"))
 
     def _connect(self) -> None:
         names = makeable_names(self._snapshot.knowledge, self._snapshot.owned)
@@ -496,11 +522,11 @@ class MakeDialog(FormDialog):
 
     def _finish(self, done: Done[Bottle]) -> None:
         bottle = done.value
-        self.cancel_button.setText("Close")
-        self.cancel_button.setAccessibleName("Close")
+        self.cancel_button.setText(tr("Close"))
+        self.cancel_button.setAccessibleName(tr("Close"))
         self._offer_recipes()
         self._show_own(False)
         self._renew()
         label = partial(publish_label, bottle, self._context, self)
-        self.banner.say(made_words(bottle), "done", "Print its label…", label)
+        self.banner.say(made_words(bottle), "done", tr("Print its label…"), label)
         self._fit()

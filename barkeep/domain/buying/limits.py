@@ -8,6 +8,7 @@ from math import isfinite
 from typing import TypeAlias
 
 from barkeep.errors import InvalidField
+from barkeep.translation import tr
 
 MOST_BOTTLES = 50
 """So many are no shopping trip any more; more is a misprint."""
@@ -34,9 +35,11 @@ class Limits:
 def checked_limits(bottles: int | None, budget: float | None) -> Limits:
     """The limits of a plan. Raises `InvalidField` where none is said or one is no limit."""
     if bottles is None and budget is None:
-        raise InvalidField("budget", "nothing", "say how many bottles, or how much may be spent")
+        raise InvalidField(
+            "budget", "nothing", tr("say how many bottles, or how much may be spent")
+        )
     if bottles is not None and not 1 <= bottles <= MOST_BOTTLES:
-        raise InvalidField("bottles", bottles, f"it is 1 to {MOST_BOTTLES}")
+        raise InvalidField("bottles", bottles, tr("it is 1 to {most}", most=MOST_BOTTLES))
     if budget is not None and not (isfinite(budget) and budget > 0.0):
-        raise InvalidField("budget", f"{budget:g}", "it is more than nothing")
+        raise InvalidField("budget", f"{budget:g}", tr("it is more than nothing"))
     return Limits(bottles, budget)

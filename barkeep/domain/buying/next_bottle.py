@@ -36,6 +36,7 @@ from barkeep.domain.pouring.supply import Stock, purchase
 from barkeep.domain.specs.by_spec import BySpec
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import spoken_list
+from barkeep.translation import tr
 
 if TYPE_CHECKING:
     from barkeep.domain.buying.at_once import BoughtWays, Turned, Turning
@@ -105,8 +106,11 @@ def may_buy(key: str, sourcing: Sourcing) -> bool:
 def unweighed(snapshot: Snapshot) -> tuple[str, ...]:
     """Each drink that no purchase is said to turn, and why, in a sentence."""
     return tuple(
-        f"{spec.name} is counted for no bottle until its questions are settled: "
-        f"{spoken_list([each.named for each in spec.unsettled], 'and')}."
+        tr(
+            "{drink} is counted for no bottle until its questions are settled: {questions}.",
+            drink=spec.name,
+            questions=spoken_list([each.named for each in spec.unsettled], "and"),
+        )
         for spec in snapshot.all_specs
         if spec.unsettled
     )

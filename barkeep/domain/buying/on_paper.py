@@ -15,6 +15,7 @@ from barkeep.domain.buying.packages import Purchase
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.errors import spoken_list
+from barkeep.translation import tr
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,12 +51,15 @@ class OnPaper:
     @property
     def in_words(self) -> str:
         """The sentence that stands before each answer; empty where nothing is changed."""
-        said = [
-            f"{word} {spoken_list(names, 'and')}"
-            for word, names in (("with", self.with_words), ("without", self.without_words))
-            if names
-        ]
-        return f"On paper, not as the bar is: {', and '.join(said)}." if said else ""
+        more = tr("with {names}", names=spoken_list(self.with_words, "and"))
+        less = tr("without {names}", names=spoken_list(self.without_words, "and"))
+        if self.with_words and self.without_words:
+            said = tr("{more}, and {less}", more=more, less=less)
+        elif self.with_words or self.without_words:
+            said = more if self.with_words else less
+        else:
+            return ""
+        return tr("On paper, not as the bar is: {said}.", said=said)
 
     def is_only_there(self, bottle_id: int) -> bool:
         """Whether a bottle is there on paper alone."""
@@ -86,8 +90,12 @@ def changed_on_paper(
 def _bought_in_words(bought: Purchase, tree: FamilyTree) -> str:
     unit = tree[bought.ingredient].unit
     name = tree.in_sentence(bought.ingredient) if bought.product is None else bought.product.title
-    of = " × " if unit == "each" else " of "
-    return f"{plain_amount(bought.stock.amount, unit)}{of}{name}"
+    amount = plain_amount(bought.stock.amount, unit)
+    return (
+        f"{amount} × {name}"
+        if unit == "each"
+        else tr("{amount} of {name}", amount=amount, name=name)
+    )
 
 
 def with_bought(snapshot: Snapshot, purchases: Iterable[Purchase]) -> Snapshot:

@@ -22,6 +22,7 @@ from barkeep.domain.making.made_here import comes_freely
 from barkeep.domain.phrases import as_sentence, capitalised
 from barkeep.domain.pouring.made_first import first_in_words
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_noop
 
 Thing = TypeVar("Thing")
 Reason: TypeAlias = tuple[tuple[str, tuple[int, ...]], ...]
@@ -184,10 +185,10 @@ class Purchases:
         titles = tuple(dict.fromkeys(each.product.title for each in past))
         if not titles:
             return ""
-        is_past = (
-            "is there, but past its date" if len(titles) == 1 else "are there, but past their dates"
-        )
-        return f"{spoken_list(titles, 'and')} {is_past}."
+        bottles = spoken_list(titles, "and")
+        if len(titles) == 1:
+            return tr("{bottle} is there, but past its date.", bottle=bottles)
+        return tr("{bottles} are there, but past their dates.", bottles=bottles)
 
     def _most_first(self, candidate: Candidate) -> tuple[object, ...]:
         return (
@@ -211,8 +212,10 @@ def make_of(form: Form, tree: FamilyTree) -> str:
         drinks.setdefault(recipes, []).append(drink)
     clauses = []
     for recipes, names in drinks.items():
-        whose = "" if len(names) == len(form.unlocks) else f" for {spoken_list(names, 'and')}"
-        clauses.append(f"{first_in_words(recipes, tree)}{whose}")
+        made = first_in_words(recipes, tree)
+        if len(names) < len(form.unlocks):
+            made = tr("{made} for {drinks}", made=made, drinks=spoken_list(names, "and"))
+        clauses.append(made)
     return "; ".join(clauses)
 
 
@@ -277,18 +280,32 @@ def _adds(form: Form, lead: Form) -> bool:
 
 
 def _why(lead: Form, owned: bool) -> str:
-    near = f"brings {spoken_list(lead.nearest, 'and')} to one short"
+    why = _turns_ready(lead)
+    if owned and lead.unlocks:
+        why += tr("; what is left is too little")
+    if not lead.nearest:
+        return f"{why}."
+    return tr("{why}; brings {drinks} to one short.", why=why, drinks=_all_of(lead.nearest))
+
+
+def _turns_ready(lead: Form) -> str:
     if not lead.unlocks:
-        return f"Turns nothing by itself; {near}." if lead.nearest else "Turns nothing by itself."
+        return tr("Turns nothing by itself")
     beside = [name for name in lead.unlocks if name not in lead.exactly]
-    why = f"Turns {spoken_list(lead.unlocks, 'and')} ready"
-    if beside and lead.exactly:
-        why += f", of which {spoken_list(beside, 'and')} with a stand-in"
-    elif beside:
-        why += " with a stand-in"
-    if owned:
-        why += "; what is left is too little"
-    return f"{why}; {near}." if lead.nearest else f"{why}."
+    drinks = _all_of(lead.unlocks)
+    if not beside:
+        return tr("Turns {drinks} ready", drinks=drinks)
+    if not lead.exactly:
+        return tr("Turns {drinks} ready with a stand-in", drinks=drinks)
+    return tr(
+        "Turns {drinks} ready, of which {beside} with a stand-in",
+        drinks=drinks,
+        beside=_all_of(beside),
+    )
+
+
+def _all_of(names: Sequence[str]) -> str:
+    return spoken_list(names, "and")
 
 
 def _other_forms(forms: Sequence[Form], tree: FamilyTree) -> Iterator[str]:
@@ -298,22 +315,31 @@ def _other_forms(forms: Sequence[Form], tree: FamilyTree) -> Iterator[str]:
         return
     alike = [each for each in others if each.unlocks == lead.unlocks]
     same = [each for each in alike if each.exactly == lead.exactly]
-    for some, does in ((same, "does the same"), (_without(alike, same), "does it as a stand-in")):
+    for some, does in (
+        (same, tr_noop("{forms} does the same{making}.")),
+        (_without(alike, same), tr_noop("{forms} does it as a stand-in{making}.")),
+    ):
         for making, forms_alike in _by_making(some, lead, tree):
             names = spoken_list([tree.in_sentence(each.ingredient) for each in forms_alike])
-            yield f"{capitalised(names)} {does}{making}."
+            yield tr(does, forms=capitalised(names), making=making)
     for each in _without(others, alike):
-        yield f"{tree.name(each.ingredient)} turns {_turned(each, lead)}."
+        yield tr(
+            "{form} turns {drinks}.", form=tree.name(each.ingredient), drinks=_turned(each, lead)
+        )
 
 
 def _turned(form: Form, lead: Form) -> str:
     """What a form turns beside its lead: named where it is little, else counted."""
     less = set(form.unlocks) < set(lead.unlocks)
     if len(form.unlocks) > MOST_NAMED:
-        drinks = f"{len(form.unlocks)} {'of them' if less else 'drinks'}"
+        count = len(form.unlocks)
+        drinks = tr("{count} of them", count=count) if less else tr("{count} drinks", count=count)
     else:
-        drinks = f"{'only ' if less else ''}{spoken_list(form.unlocks, 'and')}"
-    return drinks if form.exactly or not lead.exactly else f"{drinks} as a stand-in"
+        drinks = _all_of(form.unlocks)
+        drinks = tr("only {drinks}", drinks=drinks) if less else drinks
+    if form.exactly or not lead.exactly:
+        return drinks
+    return tr("{drinks} as a stand-in", drinks=drinks)
 
 
 def _by_making(
@@ -326,7 +352,7 @@ def _by_making(
         making = make_of(form, tree)
         if making == of_lead:
             return ""
-        return f": {making}" if making else " and needs no making"
+        return f": {making}" if making else tr(" and needs no making")
 
     for some in _grouped(forms, said):
         yield said(some[0]), some

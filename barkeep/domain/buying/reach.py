@@ -10,6 +10,7 @@ from barkeep.domain.phrases import counted
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.sourcing import Within
 from barkeep.domain.pouring.verdicts import how_many, verdicts
+from barkeep.translation import tr
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,20 +33,28 @@ class Reach:
     def tonight_in_words(self) -> str:
         """*12 tonight*, with how many of them take a stand-in."""
         if not self.stand_in:
-            return f"{self.tonight} tonight"
+            return tr("{drinks} tonight", drinks=self.tonight)
         if self.stand_in == self.tonight:
-            return f"{self.tonight} tonight, with a stand-in"
-        return f"{self.tonight} tonight ({self.stand_in} of them with a stand-in)"
+            return tr("{drinks} tonight, with a stand-in", drinks=self.tonight)
+        return tr(
+            "{drinks} tonight ({some} of them with a stand-in)",
+            drinks=self.tonight,
+            some=self.stand_in,
+        )
 
     @property
     def one_more_in_words(self) -> str:
         """*9 with one more bottle*."""
-        return f"{self.one_more} with one more bottle"
+        return tr("{drinks} with one more bottle", drinks=self.one_more)
 
     @property
     def in_words(self) -> str:
         """The whole sentence."""
-        return f"You can make {self.tonight_in_words}, and {self.one_more_in_words}."
+        return tr(
+            "You can make {tonight}, and {one_more}.",
+            tonight=self.tonight_in_words,
+            one_more=self.one_more_in_words,
+        )
 
 
 def reach(snapshot: Snapshot, within: Within = "close", memory: Memory | None = None) -> Reach:
@@ -58,8 +67,11 @@ def reach(snapshot: Snapshot, within: Within = "close", memory: Memory | None = 
 
 def shelf_in_words(bottles: int, guessed: int) -> str:
     """How many bottles came in, and of how many the level is a guess."""
-    said = f"{counted(bottles, 'bottle')} came in."
+    said = tr("{bottles} came in.", bottles=counted(bottles, "bottle"))
     if not guessed:
         return said
-    level = "level is" if guessed == 1 else "levels are"
-    return f"{said} {guessed} {level} guessed: count the shelf when you like."
+    if guessed == 1:
+        guess = tr("{guessed} level is guessed: count the shelf when you like.", guessed=guessed)
+    else:
+        guess = tr("{guessed} levels are guessed: count the shelf when you like.", guessed=guessed)
+    return f"{said} {guess}"

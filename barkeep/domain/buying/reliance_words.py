@@ -10,6 +10,7 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import counted, price_in_words
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.errors import spoken_list
+from barkeep.translation import tr
 
 if TYPE_CHECKING:  # numpy loads slowly
     from barkeep.domain.buying.pairs import Pair
@@ -21,51 +22,72 @@ MOST_NAMED = 8
 def reliance_in_words(found: Reliance) -> Iterator[str]:
     """Which low bottle matters most, and which bottles carry nothing; a sentence each."""
     if not found.carried:
-        yield "There is nothing to pour from."
+        yield tr("There is nothing to pour from.")
         return
     if found.low:
         first = found.low[0]
         lost = counted(len(first.lost), "drink")
-        yield f"Of what is low {first.bottle.product.title} matters most: {lost} would be lost."
+        yield tr(
+            "Of what is low {bottle} matters most: {lost} would be lost.",
+            bottle=first.bottle.product.title,
+            lost=lost,
+        )
     titles = dict.fromkeys(each.bottle.product.title for each in found.nothing)
     if titles:
-        verb = "carries" if len(titles) == 1 else "carry"
-        yield f"{spoken_list(list(titles), 'and')} {verb} nothing that can be made."
+        bottles = spoken_list(list(titles), "and")
+        if len(titles) == 1:
+            yield tr("{bottle} carries nothing that can be made.", bottle=bottles)
+        else:
+            yield tr("{bottles} carry nothing that can be made.", bottles=bottles)
 
 
 def carried_in_words(each: Carried, currency: str) -> str:
     """What is lost without a bottle, and what a pour of it is and costs."""
     said = []
     if each.lost:
-        said.append(f"lost without it: {_named(each.lost)}")
+        said.append(tr("lost without it: {drinks}", drinks=_named(each.lost)))
     if each.worse:
-        said.append(f"with a stand-in then: {_named(each.worse)}")
+        said.append(tr("with a stand-in then: {drinks}", drinks=_named(each.worse)))
     if not said:
-        said.append("nothing is lost without it")
+        said.append(tr("nothing is lost without it"))
     if each.pour is not None:
-        cost = price_in_words(each.cost, currency, unknown="price unknown")
+        cost = price_in_words(each.cost, currency, unknown=tr("price unknown"))
         pour = plain_amount(round(each.pour, 1), each.bottle.product.unit)
         times, left = (
             counted(len(each.poured_for), "drink"),
             counted(each.serves_left or 0, "serve"),
         )
-        said.append(f"poured for {times}, {pour} ({cost}) a serve, {left} left")
+        said.append(
+            tr(
+                "poured for {drinks}, {pour} ({cost}) a serve, {left} left",
+                drinks=times,
+                pour=pour,
+                cost=cost,
+                left=left,
+            )
+        )
     else:
-        said.append("poured for none")
+        said.append(tr("poured for none"))
     return "; ".join(said)
 
 
 def _named(names: Sequence[str]) -> str:
     more = len(names) - MOST_NAMED
-    shown = list(names) if more <= 0 else [*names[:MOST_NAMED], f"{more} more"]
+    shown = list(names) if more <= 0 else [*names[:MOST_NAMED], tr("{more} more", more=more)]
     return spoken_list(shown, "and")
 
 
 def pair_in_words(pair: Pair, tree: FamilyTree) -> str:
     """What two purchases turn together, and what each turns apart."""
     names = [tree.in_sentence(each.ingredient) for each in pair.bought]
-    apart = " and ".join(
-        f"{name} alone {counted(len(drinks), 'drink') if drinks else 'none'}"
+    apart = [
+        tr("{name} alone {drinks}", name=name, drinks=counted(len(drinks), "drink"))
+        if drinks
+        else tr("{name} alone none", name=name)
         for name, drinks in zip(names, pair.apart, strict=True)
+    ]
+    return tr(
+        "together also {drinks}; {apart}",
+        drinks=_named(pair.together),
+        apart=spoken_list(apart, "and"),
     )
-    return f"together also {_named(pair.together)}; {apart}"

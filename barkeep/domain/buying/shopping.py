@@ -40,8 +40,9 @@ from barkeep.domain.specs.called import called_in_sentence, kinds_named_by, othe
 from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.domain.specs.spec import Line
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_noop
 
-ON_THE_LIST = "you put it on the list"
+ON_THE_LIST = tr_noop("you put it on the list")
 
 
 @dataclass(frozen=True, slots=True)
@@ -240,7 +241,11 @@ class _Shop:
             return
         lacking = par.amount - self._stock.there(key)
         if lacking > 0.0:
-            why = f"par is {self._shown(key, par.amount)} of {self._tree.in_sentence(key)}"
+            why = tr(
+                "par is {amount} of {name}",
+                amount=self._shown(key, par.amount),
+                name=self._tree.in_sentence(key),
+            )
             self._need_to_make(key, lacking, why)
 
     def list_by_hand(self, each: ToBuy) -> None:
@@ -274,7 +279,12 @@ class _Shop:
         key = self._first_choice(line)
         if self._is_made(key) and line.min_abv_percent is None:
             name = names_in_sentence(line, self._tree)
-            why = f"{self._shown(key, amount)} of {name} short for {drink}"
+            why = tr(
+                "{amount} of {name} short for {drink}",
+                amount=self._shown(key, amount),
+                name=name,
+                drink=drink,
+            )
             self._need_to_make(key, amount, why)
             self._spares.append((key, amount * MARGIN, why))
         elif key not in self._snapshot.always_there:
@@ -325,8 +335,14 @@ class _Shop:
     def _note(self, either: _Either, kind: Kind) -> None:
         line = either.line
         needed = self._needs.setdefault(kind, _Need())
-        asked = f", which asks for {spoken_list(line.stated, 'and')}" if line.stated else ""
-        needed.add(either.amount, f"{{}} short for {either.drink}{asked}")
+        drink = either.drink
+        if line.stated:
+            drink = tr(
+                "{drink}, which asks for {stated}",
+                drink=drink,
+                stated=spoken_list(line.stated, "and"),
+            )
+        needed.add(either.amount, tr("{{}} short for {drink}", drink=drink))
         if kind.ingredient == line.ingredient:
             needed.called[called_in_sentence(line, self._tree)] = None
 
@@ -346,7 +362,12 @@ class _Shop:
             for step in poured.derivation.made:
                 if self._is_made(step.recipe.made):
                     name = self._tree.in_sentence(step.recipe.made)
-                    why = f"{name} for {drink} is made with {MARGIN:.0%} to spare"
+                    why = tr(
+                        "{name} for {drink} is made with {margin:.0%} to spare",
+                        name=name,
+                        drink=drink,
+                        margin=MARGIN,
+                    )
                     self._spares.append((step.recipe.made, amount * MARGIN, why))
 
     def _need_to_make(
@@ -393,7 +414,9 @@ class _Shop:
             key, much = source.fruit.ingredient, source.fruit.amount
             parts = parts_taken(source.recipe, self._tree) if source.recipe else WHOLE
             fruit.setdefault(key, Used()).add(key, much, parts)
-            why.setdefault(key, []).append(f"{each.count} × {each.name} for {drinks}")
+            why.setdefault(key, []).append(
+                tr("{count} × {name} for {drinks}", count=each.count, name=each.name, drinks=drinks)
+            )
         for key, used in fruit.items():
             self._fruit(key, used, why[key])
 
@@ -404,7 +427,7 @@ class _Shop:
         lacking = source.amount - self._stock.draw(key, source.amount)
         if lacking > 0.0:
             needed = self._needs.setdefault(Kind(key), _Need())
-            needed.add(lacking, f"{{}} short to garnish {drinks}")
+            needed.add(lacking, tr("{{}} short to garnish {drinks}", drinks=drinks))
 
     def _fruit(self, key: str, used: Used, why: Sequence[str]) -> None:
         """Whole fruit to cut, what is peeled being squeezed as well."""
@@ -418,7 +441,10 @@ class _Shop:
         lacking = whole + max(squeezed, peeled) - max(have, squeezed)
         self._stock.draw(key, whole)
         if lacking > 0.0:
-            needed.add(lacking, f"{{}} short to cut {spoken_list(list(why), 'and')}")
+            needed.add(
+                lacking,
+                tr("{{}} short to cut {garnishes}", garnishes=spoken_list(list(why), "and")),
+            )
 
     # Meeting it
 
@@ -440,7 +466,7 @@ class _Shop:
         amount, listed = round(poured + kept, NOISE_PLACES), self._listed.get(kind, 0)
         if amount > 0.0 or listed:
             count = max(packages_for(amount, package.size), listed)
-            reasons = [*(why if poured else []), *why_kept, *([ON_THE_LIST] if listed else [])]
+            reasons = [*(why if poured else []), *why_kept, *([tr(ON_THE_LIST)] if listed else [])]
             bought.append(
                 _Bought(
                     kind=kind,
@@ -466,7 +492,7 @@ class _Shop:
                 own = key == kind.ingredient
                 why.append(said if own else f"{self._tree.in_sentence(key)}: {said}")
         if any(self._fits(package, each) for each in self._listed):
-            why.append(ON_THE_LIST)
+            why.append(tr(ON_THE_LIST))
         return _Bought(
             kind=kind,
             package=package,
@@ -481,7 +507,7 @@ class _Shop:
         unit, left = self._tree[key].unit, self._stock.there(key)
         par = _in_packages(self._pars[key], package, unit)
         shown = self._shown(key, math.floor(left) if unit == "each" else left)
-        return f"par is {par}, and {shown} will be left"
+        return tr("par is {par}, and {left} will be left", par=par, left=shown)
 
     def _kept(
         self, kind: Kind, package: Package, fitting: Sequence[_Bought]
@@ -514,7 +540,7 @@ class _Shop:
         for words, amount in entry.why.items():
             yield words.replace("{}", self._shown(kind.ingredient, amount))
         if kind.least_abv is not None:
-            yield f"it must have {kind.least_abv:g} % vol or more"
+            yield tr("it must have {abv:g} % vol or more", abv=kind.least_abv)
 
     def _item(self, bought: _Bought) -> ShoppingItem:
         key, package = bought.kind.ingredient, bought.package
@@ -569,7 +595,7 @@ def packages_in_words(item: ShoppingItem) -> str:
 def need_in_words(item: ShoppingItem) -> str:
     """How much of it is needed: *150 ml*; *as listed* where only the owner says so."""
     if not item.need:
-        return "as listed"
+        return tr("as listed")
     return plain_amount(round(item.need, 1), item.unit)
 
 
@@ -581,7 +607,7 @@ def name_in_words(item: ShoppingItem, tree: FamilyTree) -> str:
     if other_kind(words, kind):
         name += f" ({kind})"
     least = item.min_abv_percent
-    return name if least is None else f"{name}, {least:g} % vol or more"
+    return name if least is None else tr("{name}, {abv:g} % vol or more", name=name, abv=least)
 
 
 def why_in_words(item: ShoppingItem) -> str:
@@ -592,13 +618,17 @@ def why_in_words(item: ShoppingItem) -> str:
 def total_in_words(found: ShoppingList) -> str:
     """What it comes to: *110.60 EUR for 4 things; 1 has no known price.*"""
     if not found.items:
-        return "There is nothing to buy."
+        return tr("There is nothing to buy.")
     unpriced, priced = found.unpriced, len(found.items) - found.unpriced
-    lacking = f"{unpriced} {'has' if unpriced == 1 else 'have'} no known price"
     if not priced:
-        return f"{counted(unpriced, 'thing')} to buy; no price is known."
-    said = f"{price_in_words(found.total, found.currency)} for {counted(priced, 'thing')}"
-    return f"{said}; {lacking}." if unpriced else f"{said}."
+        return tr("{things} to buy; no price is known.", things=counted(unpriced, "thing"))
+    price, things = price_in_words(found.total, found.currency), counted(priced, "thing")
+    if not unpriced:
+        return tr("{price} for {things}.", price=price, things=things)
+    said = tr("{price} for {things}", price=price, things=things)
+    if unpriced == 1:
+        return tr("{said}; {unpriced} has no known price.", said=said, unpriced=unpriced)
+    return tr("{said}; {unpriced} have no known price.", said=said, unpriced=unpriced)
 
 
 def list_as_text(found: ShoppingList, tree: FamilyTree) -> str:

@@ -11,14 +11,25 @@ from barkeep import resource_files
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.errors import KnowledgeError
 from barkeep.shipped_data import Texts, parse, read, table_in
+from barkeep.translation import tr_noop
 
 FILE = "shops.toml"
 
 Shop = Literal["bottle_shop", "market"]
 SHOPS: tuple[Shop, ...] = get_args(Shop)
 """In the order they are named: bottles lead."""
-SHOP_NAMES: Mapping[Shop, str] = {"bottle_shop": "Bottle shop", "market": "Market"}
-SHOP_WORDS: Mapping[Shop, str] = {"bottle_shop": "At the bottle shop", "market": "At the market"}
+SHOP_NAMES: Mapping[Shop, str] = {
+    "bottle_shop": tr_noop("Bottle shop"),
+    "market": tr_noop("Market"),
+}
+SHOP_COUNTS: Mapping[Shop, str] = {
+    "bottle_shop": tr_noop("{count} at the bottle shop"),
+    "market": tr_noop("{count} at the market"),
+}
+SHOP_WORDS: Mapping[Shop, str] = {
+    "bottle_shop": "At the bottle shop",
+    "market": "At the market",
+}
 
 
 @dataclass(frozen=True, slots=True)

@@ -26,6 +26,7 @@ from barkeep.domain.specs.called import other_kind
 from barkeep.domain.specs.shown_lines import names_in_sentence, names_of
 from barkeep.domain.specs.spec import Line
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_noop
 
 STRONG_FLAVOURS = ("bitters", "absinthe", "spice", "saline-solution")
 """Kinds that are started low in a large batch and brought up by taste (*common practice*)."""
@@ -38,11 +39,11 @@ START_STRONG_AT = 0.5
 FRAGILE = ("mint", "basil", "mint-leaf", "herb")
 """Kinds that do not keep once mixed: in the last hour, or by the glass (*common practice*)."""
 BOILING = "boiling-water"
-BY_ROUND = "kept apart: it goes in round by round"
-BY_GLASS = "add it by the glass"
-BUBBLES = "it has bubbles: add it as it is served"
-HOT_WATER = "pour it on as it is served"
-LAST_HOUR = "it does not keep once mixed: add it in the last hour or by the glass"
+BY_ROUND = tr_noop("kept apart: it goes in round by round")
+BY_GLASS = tr_noop("add it by the glass")
+BUBBLES = tr_noop("it has bubbles: add it as it is served")
+HOT_WATER = tr_noop("pour it on as it is served")
+LAST_HOUR = tr_noop("it does not keep once mixed: add it in the last hour or by the glass")
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,12 +124,14 @@ class BatchLine:
 
         A hundredth and less is not said.
         """
-        off = f"{100.0 * self.error:+.0f} % rounded" if abs(self.error) >= 0.01 else ""
+        error, pieces = 100.0 * self.error, self.pieces
+        off = tr("{error:+.0f} % rounded", error=error) if abs(self.error) >= 0.01 else ""
         if self.is_limited:
-            off = "rounded down to what there is"
-        counted = "" if self.pieces is None else f"{round(self.pieces, 1):g} in all"
+            off = tr("rounded down to what there is")
+        counted = "" if pieces is None else tr("{pieces:g} in all", pieces=round(pieces, 1))
+        held = tr(self.held) if self.held else ""
         notes = dict.fromkeys(each.note for each in self.lines)
-        return "; ".join(each for each in (*notes, counted, self.held, off) if each)
+        return "; ".join(each for each in (*notes, counted, held, off) if each)
 
 
 Waits: TypeAlias = Callable[[str, FamilyTree], str]

@@ -70,6 +70,7 @@ from barkeep.domain.specs.glasses import Glass
 from barkeep.domain.specs.left_out import LeftOut, left_out_of
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import CannotBatch, spoken_list
+from barkeep.translation import tr
 
 Served = Literal["cold", "over_ice", "hot", "frozen"]
 
@@ -156,7 +157,7 @@ class Batch:
     @property
     def total_in_words(self) -> str:
         """*1918 ml in all*, never more than there is."""
-        return f"{down_to(self.total_ml, 0):.0f} ml in all"
+        return tr("{total_ml:.0f} ml in all", total_ml=down_to(self.total_ml, 0))
 
 
 NEARLY = 0.9
@@ -172,12 +173,16 @@ def serves_said(serves: float, target: Target) -> str:
     whole = down_to(serves, 0)
     if isinstance(target, ForServes) or whole == float(f"{serves:.9g}"):
         number = down_in_digits(serves, 4)
-        return f"{number:g} serve{'s' * (number != 1.0)}"
+        if number == 1.0:
+            return tr("{serves:g} serve", serves=number)
+        return tr("{serves:g} serves", serves=number)
     if serves < 1.0:
-        return f"about {down_in_digits(serves, 1):g} serves"
+        return tr("about {serves:g} serves", serves=down_in_digits(serves, 1))
     if serves - whole >= NEARLY:
-        return f"nearly {whole + 1.0:g} serves"
-    return f"about {whole:g} serve{'s' * (whole != 1.0)}"
+        return tr("nearly {serves:g} serves", serves=whole + 1.0)
+    if whole == 1.0:
+        return tr("about {serves:g} serve", serves=whole)
+    return tr("about {serves:g} serves", serves=whole)
 
 
 def usually_served(spec: Spec, tree: FamilyTree) -> Served:
@@ -211,7 +216,7 @@ def batch(
     made: Technique | None = "hot" if served == "hot" else None
     one = analyse(spec, snapshot, made)
     if one.start_volume_ml <= 0.0:
-        raise CannotBatch(spec.name, "none of its lines has a volume")
+        raise CannotBatch(spec.name, tr("none of its lines has a volume"))
     worked = None if served == "hot" else worked_by_rounds(one.technique, one.contents, tree)
     water_ml = 0.0 if worked else _water_ml(one, served, tree)
     water_ml = water_ml if water_ml >= LEAST_WATER_ML else 0.0
@@ -220,7 +225,12 @@ def batch(
     serves = _serves(spec, one=one, target=asked, serve_ml=serve_ml, tree=tree)
     if not (math.isfinite(serves) and 0.0 < serves <= MOST_BATCH_SERVES):
         raise CannotBatch(
-            spec.name, f"that would be {serves:.3g} serves; {MOST_BATCH_SERVES:g} is the most"
+            spec.name,
+            tr(
+                "that would be {serves:.3g} serves; {most:g} is the most",
+                serves=serves,
+                most=MOST_BATCH_SERVES,
+            ),
         )
     pours = _pours_for_all(one, spec, serves, snapshot)
     if pours is not None:
@@ -334,7 +344,10 @@ def _given_by(target: Target, asked: Target, tree: FamilyTree) -> Iterator[str]:
     if target.ingredient != asked.ingredient:
         much = amount_of(target.ingredient, target.amount, tree)
         gives = amount_of(asked.ingredient, down_to(asked.amount, 0), tree)
-        yield f"{much} give{'s' * (target.amount <= 1.0)} about {gives}."
+        if target.amount <= 1.0:
+            yield tr("{much} gives about {gives}.", much=much, gives=gives)
+        else:
+            yield tr("{much} give about {gives}.", much=much, gives=gives)
 
 
 def _to_go_on_with(whole: Batch, snapshot: Snapshot) -> Iterator[str]:
@@ -347,9 +360,16 @@ def _to_go_on_with(whole: Batch, snapshot: Snapshot) -> Iterator[str]:
             for way in islice(others, 1):
                 have = sourcing.supply.total(way.offered)
                 there = amount_of(way.offered, down_to(have, 0), tree)
-                ratio = f", {way.ratio:.2g} times as much" if way.ratio != 1.0 else ""
-                stand_in = "" if way.exact else ", as a stand-in"
-                yield f"To go on with there is {there}{stand_in}{ratio}."
+                ratio = (
+                    tr(", {ratio:.2g} times as much", ratio=way.ratio) if way.ratio != 1.0 else ""
+                )
+                stand_in = "" if way.exact else tr(", as a stand-in")
+                yield tr(
+                    "To go on with there is {there}{stand_in}{ratio}.",
+                    there=there,
+                    stand_in=stand_in,
+                    ratio=ratio,
+                )
 
 
 def _is_another(way: Derivation, key: str) -> bool:
@@ -364,13 +384,21 @@ def _made_first(whole: Batch, tree: FamilyTree) -> Iterator[str]:
             continue
         safer = tree.ordinary.rather.get(taken.ingredient)
         if safer and taken.there > LEAST:
-            yield f"First take the {amount_of(safer, down_to(taken.there, 0), tree)} there is."
+            yield tr(
+                "First take the {amount} there is.",
+                amount=amount_of(safer, down_to(taken.there, 0), tree),
+            )
         made = amount_of(taken.ingredient, whole_up(taken.made), tree)
         inputs = [amount_of(key, whole_up(much), tree) for key, much in taken.inputs.items()]
-        done = TASK_WORDS[task_of(taken.recipe, tree)]
+        first = tr(
+            "{task} {made} from {inputs} first.",
+            task=tr(TASK_WORDS[task_of(taken.recipe, tree)]),
+            made=made,
+            inputs=spoken_list(inputs, "and"),
+        )
         rests = taken.recipe.rest_hours
-        rest = f" It rests {hours_in_words(rests)}." if rests else ""
-        yield f"{done} {made} from {spoken_list(inputs, 'and')} first.{rest}"
+        rest = tr(" It rests {hours}.", hours=hours_in_words(rests)) if rests else ""
+        yield f"{first}{rest}"
 
 
 def _left_out(spec: Spec, one: Analysis) -> Iterator[LeftOut]:
@@ -413,7 +441,7 @@ def rounds_of(volume_ml: float, tin_ml: float) -> tuple[float, ...]:
     Raises `CannotBatch` for a tin that holds nothing.
     """
     if not tin_ml > 0.0:
-        raise CannotBatch("the tin", "it holds nothing")
+        raise CannotBatch(tr("the tin"), tr("it holds nothing"))
     count = max(1, math.ceil(volume_ml / tin_ml - 1e-9))
     return (volume_ml / count,) * count
 
@@ -461,26 +489,31 @@ def _counted_abv(one: Analysis) -> float:
 def _serves(spec: Spec, one: Analysis, target: Target, serve_ml: float, tree: FamilyTree) -> float:
     match target:
         case ForServes(serves):
-            return _positive(spec, "number of serves", serves)
+            return _positive(spec, tr("a number of serves is more than nothing"), serves)
         case ForVolume(volume_ml):
-            return _positive(spec, "volume", volume_ml) / serve_ml
+            return _positive(spec, tr("a volume is more than nothing"), volume_ml) / serve_ml
         case ForVessel(capacity_ml, room):
             if not 0.0 <= room < 1.0:
-                raise CannotBatch(spec.name, "the room left in the vessel is a share below 1")
-            return _in_vessel(spec, _positive(spec, "vessel", capacity_ml) * (1.0 - room), serve_ml)
+                raise CannotBatch(spec.name, tr("the room left in the vessel is a share below 1"))
+            least = tr("a vessel is more than nothing")
+            return _in_vessel(spec, _positive(spec, least, capacity_ml) * (1.0 - room), serve_ml)
         case FromIngredient(ingredient, amount):
             return _from(
                 spec,
                 one=one,
                 ingredient=ingredient,
-                amount=_positive(spec, "amount", amount),
+                amount=_positive(spec, tr("an amount is more than nothing"), amount),
                 tree=tree,
             )
 
 
 def _in_vessel(spec: Spec, usable_ml: float, serve_ml: float) -> float:
     if usable_ml < serve_ml:
-        reason = f"the vessel takes {usable_ml:.0f} ml and one serve is {serve_ml:.0f} ml"
+        reason = tr(
+            "the vessel takes {usable_ml:.0f} ml and one serve is {serve_ml:.0f} ml",
+            usable_ml=usable_ml,
+            serve_ml=serve_ml,
+        )
         raise CannotBatch(spec.name, reason)
     return usable_ml / serve_ml
 
@@ -488,14 +521,14 @@ def _in_vessel(spec: Spec, usable_ml: float, serve_ml: float) -> float:
 def _from(spec: Spec, one: Analysis, ingredient: str, amount: float, tree: FamilyTree) -> float:
     per_serve = sum(each.quantity for each in one.contents if is_from(each, ingredient, tree))
     if per_serve <= 0.0:
-        raise CannotBatch(spec.name, f"there is no {tree.in_sentence(ingredient)} in it")
+        named = tree.in_sentence(ingredient)
+        raise CannotBatch(spec.name, tr("there is no {ingredient} in it", ingredient=named))
     return amount / per_serve
 
 
-def _positive(spec: Spec, what: str, value: float) -> float:
+def _positive(spec: Spec, expected: str, value: float) -> float:
     if not (math.isfinite(value) and value > 0.0):
-        article = "an" if what[0] in "aeiou" else "a"
-        raise CannotBatch(spec.name, f"{article} {what} is more than nothing")
+        raise CannotBatch(spec.name, expected)
     return value
 
 
@@ -507,8 +540,10 @@ def _shortages(lines: Sequence[BatchLine]) -> Iterator[Shortage]:
 
 def _notes(whole: Batch, one: Analysis, tree: FamilyTree) -> Iterator[str]:
     for each in whole.left_out:
-        without = "; volume and strength are without it" * (each.why == "not_understood")
-        yield f"Not in the batch: {each.because(tree)}{without}."
+        because = each.because(tree)
+        if each.why == "not_understood":
+            because = tr("{because}; volume and strength are without it", because=because)
+        yield tr("Not in the batch: {because}.", because=because)
     for assumed in whole.assumed:
         yield assumed.sentence
     asked = (asks_in_words(each.line, each.pour.bottle, tree) for each in one.contents)
@@ -516,34 +551,48 @@ def _notes(whole: Batch, one: Analysis, tree: FamilyTree) -> Iterator[str]:
     for line in whole.lines:
         if line.start_with is not None:
             name = called_with_kind(line, tree)
-            yield (
-                f"Begin with {line.start_with:g} {line.unit} of {name} and bring it up by taste: "
-                "strong flavours do not always scale (common practice)."
+            yield tr(
+                "Begin with {amount:g} {unit} of {name} and bring it up by taste: "
+                "strong flavours do not always scale (common practice).",
+                amount=line.start_with,
+                unit=line.unit,
+                name=name,
             )
     if whole.abv_percent is None:
         named = kinds_named_by(one.spec.lines, tree)
-        yield f"Strength not known: {no_amount(one.unknown_alcohol, named)}."
+        yield tr("Strength not known: {why}.", why=no_amount(one.unknown_alcohol, named))
     elif whole.served == "frozen":
         yield from _freezer_notes(whole, one, tree)
     if whole.rounds is not None:
         yield from _round_notes(whole, whole.rounds, one)
     if whole.served == "over_ice" and one.iced_ml and one.dilution.share and not whole.rounds:
-        part = "part of the water" if whole.water_ml else "the water"
-        yield f"The ice in the glass is counted on for {part}: serve it on fresh ice."
-    if whole.served == "hot":
-        kettle = ", or leave it to the boiling water" if _is_poured_on(whole, tree) else ""
         yield (
-            f"Warm it gently and never boil it{kettle}: alcohol burns, and its vapour catches fire."
+            tr("The ice in the glass is counted on for part of the water: serve it on fresh ice.")
+            if whole.water_ml
+            else tr("The ice in the glass is counted on for the water: serve it on fresh ice.")
+        )
+    if whole.served == "hot":
+        yield (
+            tr(
+                "Warm it gently and never boil it, or leave it to the boiling water: "
+                "alcohol burns, and its vapour catches fire."
+            )
+            if _is_poured_on(whole, tree)
+            else tr("Warm it gently and never boil it: alcohol burns, and its vapour catches fire.")
         )
     if whole.water_ml and one.dilution.share and whole.served != "frozen":
         share = 100.0 * one.dilution.sigma
-        yield (
-            f"The water is what the ice would give, give or take {share:.0f} % of what is poured: "
-            "taste before all of it is in."
+        yield tr(
+            "The water is what the ice would give, give or take {share:.0f} % of what is poured: "
+            "taste before all of it is in.",
+            share=share,
         )
     if one.spec.method and (whole.served != "hot" or whole.spec.technique == "hot"):
-        for_serves = "one serve" if whole.spec.serves == 1.0 else f"{whole.spec.serves:g} serves"
-        yield f"For {for_serves} the spec says: {one.spec.method}"
+        serves, method = whole.spec.serves, one.spec.method
+        if serves == 1.0:
+            yield tr("For one serve the spec says: {method}", method=method)
+        else:
+            yield tr("For {serves:g} serves the spec says: {method}", serves=serves, method=method)
 
 
 def _is_poured_on(whole: Batch, tree: FamilyTree) -> bool:
@@ -555,9 +604,11 @@ def _round_notes(whole: Batch, rounds: Rounds, one: Analysis) -> Iterator[str]:
     """How it is worked, and that its figures are before the ice."""
     yield rounds.sentence
     if one.abv_percent is not None and one.dilution.share:
-        yield (
+        yield tr(
             "No water goes in ahead: the ice gives it, and brings each serve to about "
-            f"{one.served_volume_ml:.0f} ml at {one.abv_percent:.0f} % vol."
+            "{served_ml:.0f} ml at {abv_percent:.0f} % vol.",
+            served_ml=one.served_volume_ml,
+            abv_percent=one.abv_percent,
         )
 
 
@@ -565,10 +616,10 @@ def _rounded_down(out: MeasuredOut, target: Target, tree: FamilyTree) -> Iterato
     for line in out.lines:
         if line.is_limited:
             name = called_with_kind(line, tree)
-            yield f"Rounded down, so that no more {name} is measured than there is."
+            yield tr("Rounded down, so that no more {name} is measured than there is.", name=name)
     if out.lowered:
         most = show_quantity(down_to(most_ml(target), 0), "ml")
-        yield f"All is rounded down, so that it comes to no more than {most}."
+        yield tr("All is rounded down, so that it comes to no more than {most}.", most=most)
 
 
 def _freezer_notes(whole: Batch, one: Analysis, tree: FamilyTree) -> Iterator[str]:
@@ -587,17 +638,21 @@ def _freezer_notes(whole: Batch, one: Analysis, tree: FamilyTree) -> Iterator[st
     less_ml = melted_ml - whole.water_ml
     if whole.rounds is not None or round(less_ml) < 1:
         return
-    less = f"{show_quantity(float(round(less_ml)), 'ml')} less than ice would give"
-    each_ml = f"{less_ml / serves:.0f} ml a serve"
+    less, each_ml = show_quantity(float(round(less_ml)), "ml"), less_ml / serves
     if in_freezer(abv_percent, sugar) == "liquid":
-        yield (
-            f"It takes {less} ({each_ml}), so that it still pours at {FREEZER_C:.0f} °C: "
-            "stir each serve on ice for the rest, or pour it smaller."
+        yield tr(
+            "It takes {less} less than ice would give ({each_ml:.0f} ml a serve), so that it still "
+            "pours at {freezer_c:.0f} °C: stir each serve on ice for the rest, or pour it smaller.",
+            less=less,
+            each_ml=each_ml,
+            freezer_c=FREEZER_C,
         )
     else:
-        yield (
-            f"It has no water, {less} ({each_ml}), and would not pour even so: "
-            "keep it in the fridge instead, as it is served cold."
+        yield tr(
+            "It has no water, {less} less than ice would give ({each_ml:.0f} ml a serve), and "
+            "would not pour even so: keep it in the fridge instead, as it is served cold.",
+            less=less,
+            each_ml=each_ml,
         )
 
 
@@ -605,12 +660,16 @@ def _freezer_note(abv_percent: float, sugar: float) -> str:
     point = freezing_point_c(abv_percent, sugar)
     begins = where_ice_begins(point, abv_percent).replace("at ", "near ").replace("−", "-")
     words = {
-        "liquid": "stays liquid",
-        "borderline": "may hold some ice",
-        "slush": "turns to slush",
-        "frozen": "freezes",
+        "liquid": tr("stays liquid"),
+        "borderline": tr("may hold some ice"),
+        "slush": tr("turns to slush"),
+        "frozen": tr("freezes"),
     }[in_freezer(abv_percent, sugar)]
-    return (
-        f"At {abv_percent:.0f} % vol ice begins {begins}, "
-        f"so in a freezer at {FREEZER_C:.0f} °C it {words}."
+    return tr(
+        "At {abv_percent:.0f} % vol ice begins {begins}, so in a freezer at {freezer_c:.0f} °C it "
+        "{freezes}.",
+        abv_percent=abv_percent,
+        begins=begins,
+        freezer_c=FREEZER_C,
+        freezes=words,
     )

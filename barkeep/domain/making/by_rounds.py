@@ -22,6 +22,7 @@ from barkeep.domain.phrases import counted
 from barkeep.domain.specs.glasses import Glass, shipped_glassware
 from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.errors import CannotBatch, spoken_list
+from barkeep.translation import tr, tr_noop
 
 Worked = Literal["shaken", "blended"]
 
@@ -53,15 +54,25 @@ class Rounds:
     @property
     def sentence(self) -> str:
         """What to do, in one sentence."""
-        verb = "Shake" if self.worked == "shaken" else "Blend"
-        rounds = counted(self.count, "round")
-        of = "" if self.count == 1 else f" of {self.serves_each:g}"
         base = show_quantity(float(round(self.base_ml)), "ml")
-        ice = f"{5 * round(self.ice_g / 5):.0f} g of crushed ice" if self.ice_g else "fresh ice"
-        what = spoken_list([f"{base} of the base", *self.apart, ice], "and")
-        serves = "" if self.serves_each == 1.0 else "s"
-        most = f"{of} serve{serves}" if of else ""
-        return f"{verb} it as it is served, in {rounds}{most}: {what} a round (common practice)."
+        ice_g = 5 * round(self.ice_g / 5)
+        ice = tr("{ice_g} g of crushed ice", ice_g=ice_g) if self.ice_g else tr("fresh ice")
+        what = spoken_list([tr("{amount} of the base", amount=base), *self.apart, ice], "and")
+        do = (
+            tr_noop("Shake it as it is served, in {rounds}: {what} a round (common practice).")
+            if self.worked == "shaken"
+            else tr_noop("Blend it as it is served, in {rounds}: {what} a round (common practice).")
+        )
+        return tr(do, rounds=self._rounds_in_words, what=what)
+
+    @property
+    def _rounds_in_words(self) -> str:
+        rounds, serves = counted(self.count, "round"), self.serves_each
+        if self.count == 1:
+            return rounds
+        if serves == 1.0:
+            return tr("{rounds} of {serves:g} serve", rounds=rounds, serves=serves)
+        return tr("{rounds} of {serves:g} serves", rounds=rounds, serves=serves)
 
 
 def is_shaken_in(key: str, tree: FamilyTree) -> bool:
@@ -100,7 +111,7 @@ def rounds_for(
     else:
         held_in = tin or shipped_glassware().glasses[TIN]
         if held_in.wash_line_ml <= 0.0:
-            raise CannotBatch("the tin", "it holds nothing")
+            raise CannotBatch(tr("the tin"), tr("it holds nothing"))
         at_once_ml, one_ml_in = held_in.wash_line_ml, one_ml
     each_serves = float(max(1, math.floor(at_once_ml / one_ml_in + 1e-9)))
     count = max(1, math.ceil(serves / each_serves - 1e-9))
@@ -126,4 +137,4 @@ def _in_words(content: Content, serves: float, tree: FamilyTree) -> str:
     if unit == "each" or piece_ml:
         pieces = amount / (piece_ml or 1.0)
         return f"{round(pieces * 4) / 4:g} × {name}"
-    return f"{show_quantity(float(round(amount)), unit)} of {name}"
+    return tr("{amount} of {name}", amount=show_quantity(float(round(amount)), unit), name=name)

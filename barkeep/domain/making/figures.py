@@ -21,6 +21,7 @@ from barkeep.domain.liquids import sucrose
 from barkeep.domain.phrases import Phrases, folded
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import spoken_list
+from barkeep.translation import tr
 
 STEEPED = ("fresh-chilli", "coffee-beans", "tea-leaves", "gum-arabic")
 """What steeps and is strained out, or gives body: no sugar or acid worth counting (*common
@@ -143,31 +144,42 @@ def _why_unknown(
 ) -> Iterator[str]:
     if strange:
         names = spoken_list([tree.in_sentence(key) for key in dict.fromkeys(strange)], "and")
-        what = "strength, sugar and acid" if liquids else "sugar and acid"
         yield (
-            f"How much of the {what} comes from {names} is not known: "
-            f"those usual for {tree.in_sentence(made)} count."
+            tr(
+                "How much of the strength, sugar and acid comes from {names} is not known: "
+                "those usual for {made} count.",
+                names=names,
+                made=tree.in_sentence(made),
+            )
+            if liquids
+            else tr(
+                "How much of the sugar and acid comes from {names} is not known: "
+                "those usual for {made} count.",
+                names=names,
+                made=tree.in_sentence(made),
+            )
         )
     if boiled_off:
-        yield "It is heated: how much of the alcohol stays is not known."
+        yield tr("It is heated: how much of the alcohol stays is not known.")
 
 
 def _notes(
     contents: Sequence[Content], volume_ml: float, sugar: float | None, heated: bool
 ) -> Iterator[str]:
     if 1000.0 * sum(each.fat_g for each in contents) / volume_ml >= FATTY_G_PER_L:
-        yield "It holds fat and parts as it stands: shake it before use (common practice)."
+        yield tr("It holds fat and parts as it stands: shake it before use (common practice).")
     if heated:
-        yield "Make up with water what boils away beyond the yield (common practice)."
+        yield tr("Make up with water what boils away beyond the yield (common practice).")
     if sugar is not None and sugar >= sucrose.g_per_l(sucrose.SATURATED_BRIX) - 1.0:
-        yield "It holds as much sugar as it can at 20 °C: crystals may settle in the cold."
+        yield tr("It holds as much sugar as it can at 20 °C: crystals may settle in the cold.")
 
 
 def _usual(made: str, tree: FamilyTree) -> Figures:
     usual = liquid_of(made, tree)
     if not usual.known:
         name = tree.in_sentence(made)
-        return Figures(unknown=(f"Nothing is known of the strength and sugar of {name}.",))
+        nothing = tr("Nothing is known of the strength and sugar of {name}.", name=name)
+        return Figures(unknown=(nothing,))
     return Figures(usual.abv.value, usual.sugar.value, usual.acid.value)
 
 

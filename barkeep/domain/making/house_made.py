@@ -21,12 +21,14 @@ from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.bottles.pour_order import pour_order
 from barkeep.domain.cautions.allergens import allergens_of, contains_sentence
 from barkeep.domain.cautions.cautions import cautions_for, occasion_of
+from barkeep.domain.days import day_of_year_short, day_short
 from barkeep.domain.ingredients.relations import Input, MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.making.figures import Figures, RecipePart, figures_of
 from barkeep.domain.making.made_here import freely_there
 from barkeep.domain.pouring.supply import Draw
 from barkeep.domain.specs.spec import Spec
+from barkeep.translation import tr
 
 LEAST = 1e-9
 """Less than this of anything is arithmetic, not an amount."""
@@ -201,13 +203,25 @@ def _past(inputs: tuple[InputPlan, ...], snapshot: Snapshot) -> Iterator[str]:
 
 def _past_sentence(bottle: Bottle, snapshot: Snapshot) -> str:
     dated = bottle.made or bottle.received
-    when = f" of {_day(dated)}" if dated else ""
     end = snapshot.ends.get(bottle.id)
     until = f" ({_day(end.last)})" if end else ""
     if end is not None and end.begun is not None and end.begun != dated:
-        until = f" ({_day(end.last)}, {end.since} on {_day(end.begun)})"
+        day = _day(end.begun)
+        begun = (
+            tr("opened on {day}", day=day)
+            if end.since == "opened"
+            else tr("made on {day}", day=day)
+        )
+        until = f" ({_day(end.last)}, {begun})"
     name = snapshot.knowledge.tree.in_sentence(bottle.ingredient)
-    return f"The {name}{when} is past its date{until} and is not counted."
+    if not dated:
+        return tr("The {name} is past its date{until} and is not counted.", name=name, until=until)
+    return tr(
+        "The {name} of {day} is past its date{until} and is not counted.",
+        name=name,
+        day=_day(dated),
+        until=until,
+    )
 
 
 def _notes(
@@ -217,9 +231,13 @@ def _notes(
     for plan, exact in zip(inputs, batch.inputs, strict=True):
         if plan.unit == "each" and plan.need - exact.amount > 0.05:
             name = tree.in_sentence(plan.ingredient)
-            yield f"Pieces are whole: {plan.need:g} × {name} give a little more than is needed."
+            yield tr(
+                "Pieces are whole: {need:g} × {name} give a little more than is needed.",
+                need=plan.need,
+                name=name,
+            )
     for plan in plans_to_make_first(inputs, snapshot):
-        yield f"{tree.name(plan.ingredient)} can be made here first."
+        yield tr("{name} can be made here first.", name=tree.name(plan.ingredient))
     yield from figures.notes
 
 
@@ -254,40 +272,51 @@ def _cautions(
             yield said
         if bottle.use_by is not None and use_by is not None and bottle.use_by < use_by:
             name = tree.in_sentence(bottle.ingredient)
-            yield (
-                f"The {name} that goes in is to be used by {_day(bottle.use_by)}, "
-                f"before the {_day(use_by)} of what it makes."
+            yield tr(
+                "The {name} that goes in is to be used by {first}, "
+                "before the {last} of what it makes.",
+                name=name,
+                first=_day(bottle.use_by),
+                last=_day(use_by),
             )
 
 
 def _day(day: date) -> str:
-    return f"{day.day} {day:%b}"
+    return day_of_year_short(day)
 
 
 def drawn_in_words(plan: InputPlan) -> str:
     """Where an input comes from: *always there*, or each bottle with what it gives."""
     if plan.always_there:
-        return "always there"
+        return tr("always there")
     if not plan.draws:
-        return "not in the bar"
+        return tr("not in the bar")
     draws = plan.draws
     if len(draws) == 1 and not plan.short:
         return draws[0].bottle.product.title
     return ", ".join(
-        f"{quantity(each.amount, plan.unit)} of {_dated(each.bottle)}" for each in draws
+        tr(
+            "{amount} of {bottle}",
+            amount=quantity(each.amount, plan.unit),
+            bottle=_dated(each.bottle),
+        )
+        for each in draws
     )
 
 
 def _dated(bottle: Bottle) -> str:
     """A bottle by its title; of several batches the day tells which."""
-    made = f" made on {bottle.made}" if bottle.made else ""
-    return f"{bottle.product.title}{made}"
+    title = bottle.product.title
+    if not bottle.made:
+        return title
+    return tr("{bottle} made on {day}", bottle=title, day=day_short(bottle.made))
 
 
 def short_in_words(plan: InputPlan, tree: FamilyTree) -> str:
     """What there is too little of: how much is needed, and how much is there."""
     need, have = quantity(plan.need, plan.unit), quantity(plan.have, plan.unit)
-    return f"Short of {tree.in_sentence(plan.ingredient)}: {need} needed, {have} there."
+    name = tree.in_sentence(plan.ingredient)
+    return tr("Short of {name}: {need} needed, {have} there.", name=name, need=need, have=have)
 
 
 def figures_in_words(figures: Figures) -> str:
@@ -296,7 +325,7 @@ def figures_in_words(figures: Figures) -> str:
     if figures.abv_percent is not None:
         known.append(f"{figures.abv_percent:.1f} % vol")
     if figures.sugar_g_per_l is not None:
-        known.append(f"{figures.sugar_g_per_l:.0f} g/l of sugar")
+        known.append(tr("{amount:.0f} g/l of sugar", amount=figures.sugar_g_per_l))
     if figures.acid_g_per_l is not None:
-        known.append(f"{figures.acid_g_per_l:.1f} g/l of acid")
-    return f"It comes to {', '.join(known)}." if known else ""
+        known.append(tr("{amount:.1f} g/l of acid", amount=figures.acid_g_per_l))
+    return tr("It comes to {figures}.", figures=", ".join(known)) if known else ""

@@ -18,6 +18,7 @@ from barkeep.domain.phrases import counted
 from barkeep.domain.specs.glasses import Glass
 from barkeep.errors import UserError
 from barkeep.shipped_data import Limits, Positive, Text, by_key, parse, table_in
+from barkeep.translation import tr
 
 FILE = "batch_vessels.toml"
 WHOLE_BOTTLE_ERROR = 0.05
@@ -77,11 +78,17 @@ class TinRounds:
     def sentence(self) -> str:
         """The rounds in one sentence."""
         rounds = counted(self.count, "round")
-        instead = "On ice instead of with the water" if self.has_water else "On ice"
-        return (
-            f"{instead}: {rounds} of {self.each_ml:.0f} ml through a "
-            f"{self.tin.name}, which works {self.tin.wash_line_ml:.0f} ml at once beside its ice."
+        how = tr(
+            "{rounds} of {each_ml:.0f} ml through a {tin}, "
+            "which works {at_once_ml:.0f} ml at once beside its ice",
+            rounds=rounds,
+            each_ml=self.each_ml,
+            tin=tr(self.tin.name),
+            at_once_ml=self.tin.wash_line_ml,
         )
+        if self.has_water:
+            return tr("On ice instead of with the water: {how}.", how=how)
+        return tr("On ice: {how}.", how=how)
 
 
 @cache
@@ -162,11 +169,11 @@ def tin_rounds(batch: Batch, tin: Glass) -> TinRounds:
     """
     spec = batch.spec
     if batch.served == "hot" or spec.technique == "hot":
-        raise NoRounds(spec.name, "it is served hot")
+        raise NoRounds(spec.name, tr("it is served hot"))
     if spec.technique not in WORKED_ON_ICE:
-        raise NoRounds(spec.name, "its method does not shake, stir or throw it")
+        raise NoRounds(spec.name, tr("its method does not shake, stir or throw it"))
     if batch.worked_ml <= 0.0:
-        raise NoRounds(spec.name, "all of it has bubbles, which are never shaken")
+        raise NoRounds(spec.name, tr("all of it has bubbles, which are never shaken"))
     if batch.rounds is not None:  # whole serves, since egg is counted
         count = max(batch.rounds.count, len(rounds_of(batch.worked_ml, tin.wash_line_ml)))
         return TinRounds(tin, count, batch.worked_ml / count, has_water=False)
@@ -189,6 +196,15 @@ def past_inputs(batch: Batch, snapshot: Snapshot) -> tuple[str, ...]:
 
 
 def _past_in_words(bottle: Bottle, snapshot: Snapshot) -> str:
-    anew = "make it anew" if bottle.product.house_made else "look at it before you use it"
-    last_day = snapshot.last_day_in_words(bottle)
-    return f"{bottle.product.title} is past its date of {last_day} and is not counted: {anew}."
+    title, last_day = bottle.product.title, snapshot.last_day_in_words(bottle)
+    if bottle.product.house_made:
+        return tr(
+            "{bottle} is past its date of {last_day} and is not counted: make it anew.",
+            bottle=title,
+            last_day=last_day,
+        )
+    return tr(
+        "{bottle} is past its date of {last_day} and is not counted: look at it before you use it.",
+        bottle=title,
+        last_day=last_day,
+    )

@@ -25,6 +25,7 @@ from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.domain.stand_ins.offers import Offer, StandIns, stand_in
 from barkeep.errors import InvalidField, spoken_list
+from barkeep.translation import tr
 
 
 @dataclass(frozen=True, slots=True)
