@@ -70,10 +70,19 @@ from barkeep.domain.shoots.log import (
     refuse_spills_beyond,
 )
 from barkeep.errors import AmountError, UserError, spoken_list
+from barkeep.translation import tr, tr_noop
 
 CELL_WIDTH = 76
 
-COLUMNS = ("Bottle", "Before", "Poured", "Spilled", "Expected", "Counted", "Difference")
+COLUMNS = (
+    tr_noop("Bottle"),
+    tr_noop("Before"),
+    tr_noop("Poured"),
+    tr_noop("Spilled"),
+    tr_noop("Expected"),
+    tr_noop("Counted"),
+    tr_noop("Difference"),
+)
 SPILLED, COUNTED = 3, 5
 
 RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
@@ -111,7 +120,7 @@ class LogTable(QTableWidget):
         self._cells = _CellDelegate(self)
         self.setItemDelegate(self._cells)
         self.setHorizontalHeaderLabels(COLUMNS)
-        self.setAccessibleName("Bottles of the shoot")
+        self.setAccessibleName(tr("Bottles of the shoot"))
         look_like_a_list(self, low=True)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.setEditTriggers(QAbstractItemView.EditTrigger.DoubleClicked)
@@ -252,7 +261,7 @@ class LogDraft:
             units = self._snapshot.settings.units
             read = parse_amount(written, units)
             if read.high is not None:
-                raise AmountError(text, "write one amount, such as 20 ml")
+                raise AmountError(text, tr("write one amount, such as 20 ml"))
             amount = to_quantity(read, bottle.product.unit, units)
             if amount:
                 spilled[bottle_id] = amount
@@ -284,14 +293,21 @@ class LogDraft:
         rows = self.rows()
         counted = len(self.sheet.counted)
         flagged = [row for row in rows if row.compared and row.compared.told_apart]
-        said = f"{_bottles(len(rows))}: {counted} counted, {len(rows) - counted} as expected."
+        said = tr(
+            "{bottles}: {counted} counted, {value} as expected.",
+            bottles=_bottles(len(rows)),
+            counted=counted,
+            value=len(rows) - counted,
+        )
         if flagged:
-            said += f" {_bottles(len(flagged))} beyond the doubt."
+            said += tr(" {bottles} beyond the doubt.", bottles=_bottles(len(flagged)))
         unpoured = not_taken(self._shoot, self._snapshot, self.sheet.made)
         said = " ".join((said, *unpoured))
         gone = without_spec(self._shoot, self._snapshot)
         if gone:
-            said += f" The spec of {' and '.join(gone)} was removed: its pours are not known."
+            said += tr(
+                " The spec of {gone} was removed: its pours are not known.", gone=" and ".join(gone)
+            )
         return said
 
     def typed_in_words(self, unread: int = 0) -> str:
@@ -302,11 +318,11 @@ class LogDraft:
         many = (
             (len(self.sheet.counted), "count"),
             (len(self.sheet.spilled), "spill"),
-            (unread, "amount that could not be read"),
+            (unread, tr("amount that could not be read")),
         )
         parts = [_many(count, noun) for count, noun in many if count]
         if self.sheet.made != self._planned:
-            parts.append("the serves made")
+            parts.append(tr("the serves made"))
         return ", ".join([*parts[:-2], " and ".join(parts[-2:])])
 
     def as_values(self, besides: Iterable[int] = ()) -> dict[str, Any]:
@@ -365,7 +381,7 @@ def _many(count: int, noun: str) -> str:
 
 MADE, COUNTS, SPILLS, OTHERS, TITLES = "made", "counts", "spills", "others", "titles"
 UNREAD = "unread"
-LATER = "Leave it for &later"
+LATER = tr_noop("Leave it for &later")
 
 Role = QMessageBox.ButtonRole
 
@@ -373,9 +389,9 @@ SIZE = (940, 600)
 
 KEYS = (
     *LEGEND,
-    (("S",), "a spill"),
-    (("+", "-"), "a round of every drink more, less"),
-    (("Esc",), "leave"),
+    (("S",), tr_noop("a spill")),
+    (("+", "-"), tr_noop("a round of every drink more, less")),
+    ((tr_noop("Esc"),), "leave"),
 )
 
 
@@ -396,7 +412,7 @@ class LogDialog(RefusedInBanner, QDialog):
         accept_by_keys(self)
         self._bar, self._shoot, self._kept = bar, shoot, kept
         self.draft = LogDraft(shoot, bar.snapshot)
-        self.setWindowTitle(f"Log {shoot.theme}")
+        self.setWindowTitle(tr("Log {theme}", theme=shoot.theme))
         self.banner = Banner(closable=False)
         self.made: list[QSpinBox] = []
         self.table = LogTable()
@@ -404,9 +420,9 @@ class LogDialog(RefusedInBanner, QDialog):
         self.question: QMessageBox | None = None
         self.legend = KeyLegend(KEYS)
         self.summary = text_label("", quiet=True, wrap=True)
-        self.another = button("Another &bottle…", self.add_bottle)
-        self.write_button = primary_button("&Write the log", lambda: self.write(), "check")
-        self.cancel_button = button("Cancel", self.reject)
+        self.another = button(tr("Another &bottle…"), self.add_bottle)
+        self.write_button = primary_button(tr("&Write the log"), lambda: self.write(), "check")
+        self.cancel_button = button(tr("Cancel"), self.reject)
         self._filling = False
         self._unread: dict[tuple[int, int], tuple[str, UserError]] = {}
         self._lay_out()
@@ -479,9 +495,9 @@ class LogDialog(RefusedInBanner, QDialog):
         elif self.question is None:
             self.question = question_before_losing(
                 self,
-                title="Log not written",
-                text=f"Leave {typed} unwritten?",
-                keep="&Keep counting",
+                title=tr("Log not written"),
+                text=tr("Leave {typed} unwritten?", typed=typed),
+                keep=tr("&Keep counting"),
                 later=LATER,
             )
             self.question.finished.connect(self._on_answered)
@@ -492,7 +508,7 @@ class LogDialog(RefusedInBanner, QDialog):
         super().show_refusal(error)
         if isinstance(error, PouredBeyond):
             pour = partial(self.write, what_there_is=True)
-            self.banner.say(str(error), "error", "Pour what there is", pour)
+            self.banner.say(str(error), "error", tr("Pour what there is"), pour)
         announce(self.table, str(error))
 
     def start_afresh(self) -> None:
@@ -521,13 +537,17 @@ class LogDialog(RefusedInBanner, QDialog):
                 if bottle_id in self._bar.snapshot.bottle_by_id:
                     self.draft.take_in(bottle_id)
                     self._read(bottle_id, column, text)
-            said = f"As you left it on {when_left(left)}: {self._typed_in_words() or 'nothing'}. "
+            said = tr(
+                "As you left it on {when_left}: {value}. ",
+                when_left=when_left(left),
+                value=self._typed_in_words() or "nothing",
+            )
         except (KeyError, TypeError, ValueError):  # a file that somebody else has written
             self.start_afresh()
             return
-        said += "Nothing of it is written yet."
+        said += tr("Nothing of it is written yet.")
         if gone:
-            said += f" Not there any more, so left out: {spoken_list(gone, 'and')}."
+            said += tr(" Not there any more, so left out: {gone}.", gone=spoken_list(gone, "and"))
         said += "".join(f" {error}" for _text, error in list(self._unread.values())[-1:])
         self._show_made()
         self._fill()
@@ -720,8 +740,8 @@ class LogDialog(RefusedInBanner, QDialog):
         for each in (self.another, self.cancel_button, self.write_button):
             each.setAutoDefault(False)
         column_of(
-            text_label(f"Log {self._shoot.theme}", TypeSize.SUBTITLE, wrap=True),
-            text_label("Serves really made", TypeSize.STRONG),
+            text_label(tr("Log {theme}", theme=self._shoot.theme), TypeSize.SUBTITLE, wrap=True),
+            text_label(tr("Serves really made"), TypeSize.STRONG),
             self._serves(),
             self.banner,
             wide(Card(self.table)),
@@ -735,7 +755,7 @@ class LogDialog(RefusedInBanner, QDialog):
     def _serves(self) -> FlowLayout:
         flow = FlowLayout()
         for number, drink in enumerate(self._shoot.drinks):
-            field = number_field(f"Serves of {drink.name}", 0, 3 * MOST_SHOOT_SERVES)
+            field = number_field(tr("Serves of {name}", name=drink.name), 0, 3 * MOST_SHOOT_SERVES)
             field.setValue(drink.serves.total)
             field.valueChanged.connect(partial(self._on_made, number))
             self.made.append(field)
