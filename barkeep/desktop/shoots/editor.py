@@ -46,7 +46,7 @@ WIDTH, ROWS_HEIGHT, NOTES_HEIGHT = 680, 152, 64
 THEME, ON, STARTS, DRINKS, NOTES = "theme", "on", "starts", "drinks", "notes"
 COLUMNS = (tr_noop("Drink"), tr_noop("Tests"), tr_noop("Camera"), tr_noop("Tasting"))
 DRINK, BASE = "drink", "base"
-ORDER_HINT = "Alt+Up and Alt+Down move a drink, Delete takes it out."
+ORDER_HINT = tr_noop("Alt+Up and Alt+Down move a drink, Delete takes it out.")
 
 
 class ShootEditor(FormDialog):
@@ -212,7 +212,7 @@ class ShootEditor(FormDialog):
     @property
     def _name(self) -> str:
         """What it is kept under."""
-        return tr("shoot-{value}", value=self._shoot.id or "new")
+        return f"shoot-{self._shoot.id or 'new'}"
 
     def _typed(self) -> dict[str, Any]:
         """Every field as it stands, in plain values."""
@@ -256,8 +256,8 @@ class ShootEditor(FormDialog):
         try:
             self._fill(left)
             said = tr(
-                "As you left it on {when_left}; nothing of it is saved yet.",
-                when_left=when_left(left),
+                "As you left it on {moment}; nothing of it is saved yet.",
+                moment=when_left(left),
             )
         except (KeyError, TypeError, ValueError):  # a file that somebody else has written
             self._fill(self._base)
@@ -304,7 +304,7 @@ class ShootEditor(FormDialog):
         )
         self.drink.installEventFilter(self)
         self.drink.textEdited.connect(lambda _text: self.forgive(DRINKS))
-        self.table.setHorizontalHeaderLabels(COLUMNS)
+        self.table.setHorizontalHeaderLabels([tr(each) for each in COLUMNS])
         self.table.setAccessibleName(tr("Running order"))
         look_like_a_list(self.table)
         self.table.setItemDelegateForColumn(0, RowDelegate(self.table))
@@ -325,7 +325,7 @@ class ShootEditor(FormDialog):
         column_of(
             top,
             wide(Card(self.table)),
-            text_label(ORDER_HINT, TypeSize.CAPTION, quiet=True),
+            text_label(tr(ORDER_HINT), TypeSize.CAPTION, quiet=True),
             on=part,
         )
         return part
@@ -346,7 +346,7 @@ class ShootEditor(FormDialog):
         self.table.setItem(row, 0, item)
         counts = (drink.serves.tests, drink.serves.camera, drink.serves.tasting)
         for column, (word, count) in enumerate(zip(COLUMNS[1:], counts, strict=True), 1):
-            field = number_field(f"{drink.name}: {word}", 0, MOST_SHOOT_SERVES)
+            field = number_field(f"{drink.name}: {tr(word)}", 0, MOST_SHOOT_SERVES)
             field.setValue(count)
             field.valueChanged.connect(self.order_changed)
             self.table.setCellWidget(row, column, field)

@@ -59,6 +59,7 @@ from barkeep.domain.bottles.containers import container_of
 from barkeep.domain.bottles.counting import found_at, tenths
 from barkeep.domain.bottles.level_words import Comparison, difference, quantity, with_doubt
 from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
+from barkeep.domain.phrases import counted
 from barkeep.domain.shoots.drinks import without_spec
 from barkeep.domain.shoots.log import (
     ExpectedBottle,
@@ -119,7 +120,7 @@ class LogTable(QTableWidget):
         self._given_up: QWidget | None = None
         self._cells = _CellDelegate(self)
         self.setItemDelegate(self._cells)
-        self.setHorizontalHeaderLabels(COLUMNS)
+        self.setHorizontalHeaderLabels([tr(each) for each in COLUMNS])
         self.setAccessibleName(tr("Bottles of the shoot"))
         look_like_a_list(self, low=True)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
@@ -291,23 +292,22 @@ class LogDraft:
     def in_words(self) -> str:
         """What would be written, in one sentence."""
         rows = self.rows()
-        counted = len(self.sheet.counted)
+        counts = len(self.sheet.counted)
         flagged = [row for row in rows if row.compared and row.compared.told_apart]
         said = tr(
-            "{bottles}: {counted} counted, {value} as expected.",
-            bottles=_bottles(len(rows)),
-            counted=counted,
-            value=len(rows) - counted,
+            "{bottles}: {counts} counted, {rest} as expected.",
+            bottles=counted(len(rows), "bottle"),
+            counts=counts,
+            rest=len(rows) - counts,
         )
         if flagged:
-            said += tr(" {bottles} beyond the doubt.", bottles=_bottles(len(flagged)))
+            said += tr(" {bottles} beyond the doubt.", bottles=counted(len(flagged), "bottle"))
         unpoured = not_taken(self._shoot, self._snapshot, self.sheet.made)
         said = " ".join((said, *unpoured))
         gone = without_spec(self._shoot, self._snapshot)
         if gone:
-            said += tr(
-                " The spec of {gone} was removed: its pours are not known.", gone=" and ".join(gone)
-            )
+            names = tr(" and ").join(gone)
+            said += tr(" The spec of {names} was removed: its pours are not known.", names=names)
         return said
 
     def typed_in_words(self, unread: int = 0) -> str:
@@ -315,15 +315,19 @@ class LogDraft:
 
         `unread` is how many cells hold words that could not be read.
         """
+        counts, spills = len(self.sheet.counted), len(self.sheet.spilled)
         many = (
-            (len(self.sheet.counted), "count"),
-            (len(self.sheet.spilled), "spill"),
-            (unread, tr("amount that could not be read")),
+            (counts, counted(counts, "count")),
+            (spills, counted(spills, "spill")),
+            (
+                unread,
+                counted(unread, "amount that could not be read", "amounts that could not be read"),
+            ),
         )
-        parts = [_many(count, noun) for count, noun in many if count]
+        parts = [words for count, words in many if count]
         if self.sheet.made != self._planned:
             parts.append(tr("the serves made"))
-        return ", ".join([*parts[:-2], " and ".join(parts[-2:])])
+        return spoken_list(parts, "and")
 
     def as_values(self, besides: Iterable[int] = ()) -> dict[str, Any]:
         """All of it in plain values, drinks by name and bottles by id, with those `besides`."""
@@ -370,15 +374,6 @@ class LogDraft:
                 self.make(number, 0)
 
 
-def _bottles(count: int) -> str:
-    return _many(count, "bottle")
-
-
-def _many(count: int, noun: str) -> str:
-    first, *rest = noun.split(maxsplit=1)
-    return " ".join([f"{count}", first if count == 1 else f"{first}s", *rest])
-
-
 MADE, COUNTS, SPILLS, OTHERS, TITLES = "made", "counts", "spills", "others", "titles"
 UNREAD = "unread"
 LATER = tr_noop("Leave it for &later")
@@ -391,7 +386,7 @@ KEYS = (
     *LEGEND,
     (("S",), tr_noop("a spill")),
     (("+", "-"), tr_noop("a round of every drink more, less")),
-    ((tr_noop("Esc"),), "leave"),
+    (("Esc",), tr_noop("leave")),
 )
 
 
@@ -538,9 +533,9 @@ class LogDialog(RefusedInBanner, QDialog):
                     self.draft.take_in(bottle_id)
                     self._read(bottle_id, column, text)
             said = tr(
-                "As you left it on {when_left}: {value}. ",
-                when_left=when_left(left),
-                value=self._typed_in_words() or "nothing",
+                "As you left it on {moment}: {typed}. ",
+                moment=when_left(left),
+                typed=self._typed_in_words() or tr("nothing"),
             )
         except (KeyError, TypeError, ValueError):  # a file that somebody else has written
             self.start_afresh()

@@ -195,7 +195,10 @@ class _Told:
     def _tell_outlook(self) -> None:
         answer = self._answer
         if not self._opens(
-            "outlook", tr("Can it all be poured?"), answer.plan.verdict, at_first=True
+            "outlook",
+            tr("Can it all be poured?"),
+            answer.plan.verdict,
+            at_first=True,
         ):
             return
         self._say(answer.plan.verdict, size=TypeSize.STRONG)
@@ -234,7 +237,7 @@ class _Told:
         said = tr("{why} Closeness {closeness:.2f}.", why=rescue.why, closeness=rescue.closeness)
         self.pieces.append(words(said, quiet=True, above=HALF))
         use = Offered(
-            tr("Use {name} in {name_2}", name=name, name_2=rescue.name),
+            tr("Use {stand_in} in {drink}", stand_in=name, drink=rescue.name),
             partial(self._acts.rescue, rescue),
         )
         self.pieces.append(offered_row([use], self._acts.held))
@@ -271,12 +274,12 @@ class _Told:
             self.pieces.append(fact(DetailRow(line.text, note=told)))
             return
         row = DetailRow(
-            line.text, label=state.word, note=line.note, picture=state.picture, tone=state.tone
+            line.text, label=tr(state.word), note=line.note, picture=state.picture, tone=state.tone
         )
         back = Offered(
             tr("Pour as written"),
             partial(self._acts.pour_as_written, number, line.place),
-            name=f"{drink.name}: pour {line.name} as written",
+            name=tr("{drink}: pour {line} as written", drink=drink.name, line=line.name),
         )
         self.pieces.append(fact(row, [back] if line.chosen else [], self._acts.held))
 
@@ -291,8 +294,8 @@ class _Told:
         )
         for wanted, text, act in acts:
             if wanted:
-                name = f"{shoot.drinks[number].name}: {text}"
-                yield Offered(text, act, name=name, writes=text != BATCH)
+                name = f"{shoot.drinks[number].name}: {tr(text)}"
+                yield Offered(tr(text), act, name=name, writes=text != BATCH)
 
     def _tell_mise(self) -> None:
         steps, shoot = self._answer.mise.steps, self._answer.shoot
@@ -301,10 +304,9 @@ class _Told:
         done = sum(each.key in shoot.ticked for each in steps)
         to_make = {each.key: each for each in things_to_make(self._answer)}
         next_step = next((each.text for each in steps if each.key not in shoot.ticked), "")
-        words = tr("Mise en place: {done} of {number} done", done=done, number=len(steps))
-        if not self._opens(
-            "mise", words, tr("Next: {next_step}", next_step=next_step) if next_step else ""
-        ):
+        words = tr("Mise en place: {done} of {of} done", done=done, of=len(steps))
+        brief = tr("Next: {next_step}", next_step=next_step) if next_step else ""
+        if not self._opens("mise", words, brief):
             return
         when = ""
         for step in steps:
@@ -319,7 +321,7 @@ class _Told:
         if thing is not None and not done:
             name = self._answer.snapshot.knowledge.tree.in_sentence(thing.ingredient)
             make = partial(self._acts.make, thing.ingredient, thing.amount)
-            offers.append(Offered(tr("Make…"), make, name=f"Make {name}…"))
+            offers.append(Offered(tr("Make…"), make, name=tr("Make {name}…", name=name)))
         self.ticks[step.key] = len(self.pieces)
         act = partial(self._acts.tick, step.key)
         self.pieces.append(tick(step.text, act, offers, self._acts.held, done=done))

@@ -45,14 +45,15 @@ from barkeep.domain.bar.shoots import (
     still_chosen,
 )
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.days import day_said
 from barkeep.domain.ingredients.derivations import Derivation
+from barkeep.domain.phrases import begun_small
 from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.drinks import as_poured, spec_of
 from barkeep.domain.shoots.plan import Rescue, as_of, rescued
 from barkeep.domain.shoots.stops import Stop, left_to_make
 from barkeep.domain.specs.shown_lines import names_and_kind
-from barkeep.errors import UserError
 from barkeep.translation import tr, tr_noop
 
 MOST_OFFERED = 12
@@ -67,9 +68,7 @@ def _bottles_for(
     tree = snapshot.knowledge.tree
     for way in [each for each in ways if each.leaves == {each.offered}][:MOST_OFFERED]:
         kind = (
-            ""
-            if way.exact
-            else tr(", in place of {in_sentence}", in_sentence=tree.in_sentence(way.wanted))
+            "" if way.exact else tr(", in place of {wanted}", wanted=tree.in_sentence(way.wanted))
         )
         for bottle in snapshot.usable.get(way.offered, ()):
             left = plain_amount(round(bottle.level.amount), bottle.product.unit)
@@ -120,7 +119,7 @@ class ShootsScreen(TableScreen[Shoot]):
     key = "shoots"
     title = tr_noop("Shoots")
     only_looks = frozenset({CAMERA, SHOPPING, VARIANCES})
-    noun = "shoots"
+    noun = tr_noop("shoots")
     search_hint = tr_noop("Search theme, drink or bottle…")
     cares_about = EVERYTHING
 
@@ -159,10 +158,10 @@ class ShootsScreen(TableScreen[Shoot]):
         to_log = sum(each.state == "filmed" for each in shoots)
         self.summary.setText(
             tr(
-                "{ahead} ahead, {to_log} to log, {number} in all",
+                "{ahead} ahead, {to_log} to log, {all} in all",
                 ahead=ahead,
                 to_log=to_log,
-                number=len(shoots),
+                all=len(shoots),
             )
         )
 
@@ -234,13 +233,8 @@ class ShootsScreen(TableScreen[Shoot]):
         shoots = {each.id: each.theme for each in self.chosen if each.id is not None}
         if shoots:
             act = partial(self.context.bar.shoots.remove, *shoots)
-            self.do(
-                act,
-                say=tr(
-                    "Removed {one_or_many}",
-                    one_or_many=one_or_many(list(shoots.values()), "shoots"),
-                ),
-            )
+            names = one_or_many(list(shoots.values()), self.noun)
+            self.do(act, say=tr("Removed {names}", names=names))
 
     # What is done with one shoot
 
@@ -262,7 +256,7 @@ class ShootsScreen(TableScreen[Shoot]):
         self.change(
             shoot,
             rescued(shoot, found),
-            tr("{name} goes into {name_2}", name=name, name_2=found.name),
+            tr("{stand_in} goes into {drink}", stand_in=name, drink=found.name),
         )
 
     def pour_as_written(self, shoot: Shoot, number: int, line: int) -> None:
@@ -315,7 +309,7 @@ class ShootsScreen(TableScreen[Shoot]):
                     act = _add_act(below, text, partial(self._choose, shoot, number, chosen))
                     _mark(act, _is_same(now.get(place), chosen))
                 if below.actions()[-1].isSeparator():
-                    below.addAction(NO_BOTTLE).setEnabled(False)
+                    below.addAction(tr(NO_BOTTLE)).setEnabled(False)
         return menu
 
     def _choose(self, shoot: Shoot, number: int, chosen: ChosenPour) -> None:
@@ -439,7 +433,7 @@ class ShootsScreen(TableScreen[Shoot]):
     def _pour_otherwise(self, shoot: Shoot, number: int) -> None:
         """Offer it right below the button, wherever the mouse may be."""
         if self.page is not None:
-            asked = self.page.drinks[number].buttons[OTHERWISE]
+            asked = self.page.drinks[number].buttons[tr(OTHERWISE)]
             where = asked.mapToGlobal(asked.rect().bottomLeft())
             self.pour_otherwise(shoot, number, where)
 
@@ -449,20 +443,24 @@ class ShootsScreen(TableScreen[Shoot]):
         stop = answer.stops.next
         first = [] if stop is None else [replace(self._next_act(answer, stop), primary=True)]
         sheet = Offered(tr("Run sheet…"), lambda: self.run_sheet(shoot), writes=False)
-        edit = self.offered(offered[EDIT], tr("Edit…"))
+        edit = self.offered(offered[tr(EDIT)], tr("Edit…"))
         often, more = [*first, *self._moves_on(answer)], list[Offered]()
         if shoot.log is None:
             often += [] if stop is not None and stop.key == "idea" else [edit]
             often, more = often[:OFTEN], often[OFTEN:]
         else:
-            often += [sheet, self.offered(offered[VARIANCES])]
+            often += [sheet, self.offered(offered[tr(VARIANCES)])]
         if shoot.state in ("idea", "planned"):
             more += [
-                self.offered(offered[SHOPPING], tr("Shopping…")),
+                self.offered(offered[tr(SHOPPING)], tr("Shopping…")),
                 Offered(tr("Make…"), self.make, writes=True),
             ]
-        more += [sheet, self.offered(offered[CAMERA]), self.offered(offered[REPEAT], tr("Repeat"))]
-        more += [self.offered(offered[each]) for each in (VARIANCES, REMOVE)]
+        more += [
+            sheet,
+            self.offered(offered[tr(CAMERA)]),
+            self.offered(offered[tr(REPEAT)], tr("Repeat")),
+        ]
+        more += [self.offered(offered[tr(each)]) for each in (VARIANCES, REMOVE)]
         taken = {each.text for each in often}
         once = {each.text: each for each in more if each.text not in taken}
         return DetailActs(tuple(often), tuple(once.values()))
@@ -521,7 +519,7 @@ class ShootsScreen(TableScreen[Shoot]):
     def _move(self, shoot: Shoot, state: str) -> None:
         if (identity := shoot.id) is not None:
             move = partial(self.context.bar.shoots.move, identity, state)  # type: ignore[arg-type]
-            self.do(move, say=f"{shoot.theme}: {STATE_WORDS[state].lower()}")  # type: ignore[index]
+            self.do(move, say=f"{shoot.theme}: {begun_small(tr(STATE_WORDS[state]))}")  # type: ignore[index]
 
     def _film(self, shoot: Shoot) -> None:
         if self._is_ahead(shoot):
@@ -541,9 +539,10 @@ class ShootsScreen(TableScreen[Shoot]):
     def _is_ahead(self, shoot: Shoot) -> bool:
         return shoot.on > self.context.bar.snapshot.on
 
-    def _ask_for_today(self, error: UserError, film: Callable[[], object]) -> None:
+    def _ask_for_today(self, error: FilmedAhead | NotFilmedYet, film: Callable[[], object]) -> None:
         """The day of today is the likely answer: one key takes it."""
-        self.banner.say(str(error), "error", tr("Filmed today"), film)
+        said = tr(error.says, **vars(error) | {"on": day_said(error.on)})
+        self.banner.say(said, "error", tr("Filmed today"), film)
         self.banner.focus_action()
 
     def _film_today(self, shoot: Shoot, then: Callable[[Shoot], object] | None = None) -> None:
@@ -557,8 +556,8 @@ class ShootsScreen(TableScreen[Shoot]):
                 tr(
                     "{theme}: filmed today, {today}, not on {on}",
                     theme=shoot.theme,
-                    today=today,
-                    on=shoot.on,
+                    today=day_said(today),
+                    on=day_said(shoot.on),
                 ),
             )
 

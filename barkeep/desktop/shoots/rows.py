@@ -31,7 +31,7 @@ from barkeep.domain.bar.shoots import (
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.level_words import in_doubt, quantity
 from barkeep.domain.buying.for_shoot import stops_for
-from barkeep.domain.days import day_said
+from barkeep.domain.days import day_of_week, day_said, day_short
 from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised, counted
@@ -105,10 +105,10 @@ def shoot_columns() -> tuple[Column[Shoot], ...]:
             roles={SUBTITLE_ROLE: drinks_in_brief},
             tooltip=lambda row: f"{row.theme}\n{drinks_in_brief(row)}",
         ),
-        Column(tr("Day"), lambda row: row.on.isoformat(), key=lambda row: (row.on, row.id or 0)),
+        Column(tr("Day"), lambda row: day_short(row.on), key=lambda row: (row.on, row.id or 0)),
         Column(
             tr("State"),
-            lambda row: STATE_WORDS[row.state],
+            lambda row: tr(STATE_WORDS[row.state]),
             key=lambda row: STATES.index(row.state),
             roles={ICONS_ROLE: lambda row: (STATE_PICTURES[row.state],)},
         ),
@@ -122,14 +122,19 @@ def drinks_in_brief(shoot: Shoot) -> str:
 
 def found_by(shoot: Shoot, words: str, snapshot: Snapshot) -> bool:
     """Whether a search finds it: by theme, drink, notes, day, state or bottle."""
-    return bool(find_shoots((shoot,), words, snapshot.title_by_id))
+    return bool(find_shoots((shoot,), words, snapshot.title_by_id, _shown))
+
+
+def _shown(shoot: Shoot) -> str:
+    """Its day and its state, as they stand in the list and in the details."""
+    return f"{day_short(shoot.on)} {day_said(shoot.on)} {tr(STATE_WORDS[shoot.state])}"
 
 
 def when_in_words(shoot: Shoot) -> str:
     """The day, the hour and the state."""
     at = f", {shoot.starts:%H:%M}" if shoot.starts else ""
-    day = f"{shoot.on:%A} {day_said(shoot.on)}{at}"
-    return f"{day} · {STATE_WORDS[shoot.state]}"
+    day = tr("{weekday} {day}", weekday=day_of_week(shoot.on), day=day_said(shoot.on))
+    return f"{day}{at} · {tr(STATE_WORDS[shoot.state])}"
 
 
 def serves_in_words(serves: ServeCounts) -> str:
@@ -139,11 +144,11 @@ def serves_in_words(serves: ServeCounts) -> str:
     '3 serves: 1 test, 2 on camera'
     """
     parts = (
-        (serves.tests, "test" if serves.tests == 1 else "tests"),
-        (serves.camera, tr("on camera")),
-        (serves.tasting, tr("to taste")),
+        (serves.tests, counted(serves.tests, "test")),
+        (serves.camera, tr("{many} on camera", many=serves.camera)),
+        (serves.tasting, tr("{many} to taste", many=serves.tasting)),
     )
-    said = ", ".join(f"{count} {word}" for count, word in parts if count)
+    said = ", ".join(words for count, words in parts if count)
     total = counted(serves.total, "serve")
     return f"{total}: {said}" if said else tr("no serves")
 
@@ -170,9 +175,9 @@ def chosen_in_words(drink: ShootDrink, snapshot: Snapshot) -> Iterator[tuple[int
             yield (
                 chosen.line,
                 tr(
-                    "{poured} in place of {names_in_sentence}{ratio}",
+                    "{poured} in place of {wanted}{ratio}",
                     poured=poured,
-                    names_in_sentence=names_in_sentence(line, tree),
+                    wanted=names_in_sentence(line, tree),
                     ratio=ratio,
                 ),
             )
@@ -189,7 +194,7 @@ def drops(answer: ShootAnswer) -> str:
     """Which serves to leave out so that the rest can be poured; empty where none need be."""
     menu = answer.plan.menu
     dropped = [
-        tr("{count} of {name}", count=count, name=order.spec.name)
+        tr("{serves} of {drink}", serves=count, drink=order.spec.name)
         for order, count in zip(menu.orders, menu.drop, strict=True)
         if count
     ]
@@ -219,30 +224,34 @@ def left_out(answer: ShootAnswer) -> tuple[str, ...]:
 def logged_in_words(each: LoggedBottle) -> str:
     """What the log says of one bottle, in its own unit."""
     unit = each.unit
-    said = tr("Poured {quantity}", quantity=quantity(each.poured, unit))
+    said = tr("Poured {amount}", amount=quantity(each.poured, unit))
     if each.spilled:
-        said += tr(", spilled {quantity}", quantity=quantity(each.spilled, unit))
-    said += tr("; expected {quantity}", quantity=quantity(each.expected, unit))
+        said += tr(", spilled {amount}", amount=quantity(each.spilled, unit))
+    said += tr("; expected {amount}", amount=quantity(each.expected, unit))
     if each.counted is None or each.variance is None:
         return tr("{said}, accepted", said=said)
     missing = each.variance
-    doubt = in_doubt(each.sigma, unit)
-    apart = f"{quantity(abs(missing), unit)} {'less' if missing >= 0 else 'more'}"
+    doubt, amount = in_doubt(each.sigma, unit), quantity(abs(missing), unit)
+    apart = tr("{amount} less", amount=amount) if missing >= 0 else _more(amount)
     within = f" ({doubt})" if doubt else ""
     return tr(
-        "{said}, counted {quantity}: {apart}{within}",
+        "{said}, counted {amount}: {apart}{within}",
         said=said,
-        quantity=quantity(each.counted, unit),
+        amount=quantity(each.counted, unit),
         apart=apart,
         within=within,
     )
+
+
+def _more(amount: str) -> str:
+    return tr("{amount} more", amount=amount)
 
 
 def used_in_brief(bottles: Sequence[LoggedBottle]) -> str:
     """How many bottles a log has, and how many of them were counted or only accepted."""
     counts = sum(each.counted is not None for each in bottles)
     parts = (
-        tr("{counts} counted", counts=counts) if counts else "",
+        tr("{many} counted", many=counts) if counts else "",
         _accepted(len(bottles) - counts),
     )
     return f"{counted(len(bottles), 'bottle')}: {spoken_list([*filter(None, parts)], 'and')}"
@@ -334,7 +343,7 @@ def _garnish(source: GarnishSource, tree: FamilyTree) -> _Standing:
     if source.fruit is not None:
         return _Standing(
             TO_CUT,
-            tr("To cut from {in_sentence}", in_sentence=tree.in_sentence(source.fruit.ingredient)),
+            tr("To cut from {fruit}", fruit=tree.in_sentence(source.fruit.ingredient)),
         )
     if source.have >= source.amount:
         return _Standing(THERE)
@@ -375,7 +384,7 @@ def _worded(line: Line, amount: str, tree: FamilyTree) -> str:
 
 def _note(chosen: str, source: str, state: LineState) -> str:
     """What was chosen, where it comes from, and that it runs out, each a sentence of its own."""
-    short = state.word if state in (RUNS_OUT, NOT_TAKEN) else ""
+    short = tr(state.word) if state in (RUNS_OUT, NOT_TAKEN) else ""
     parts = (each for each in (chosen, source, short) if each)
     return ". ".join(map(capitalised, parts))
 
@@ -387,9 +396,9 @@ def _from(asked: MenuLine | None, answer: ShootAnswer) -> str:
     ways = [each.derivation for each in asked.poured]
     as_it_is = [each for each in ways if each.leaves == {each.offered}]
     made = [each for each in ways if each not in as_it_is]
-    found = (("from", as_it_is), (tr("made from"), made))
+    found = ((tr_noop("from {titles}"), as_it_is), (tr_noop("made from {titles}"), made))
     said = [
-        f"{how} {spoken_list(titles, 'and')}"
+        tr(how, titles=spoken_list(titles, "and"))
         for how, some in found
         if (titles := list(dict.fromkeys(_titles(asked, some, answer))))
     ]

@@ -19,9 +19,9 @@ from barkeep.documents.printed.jobs import FlowJob, run_sheet_job
 from barkeep.documents.printed.paper import Size
 from barkeep.documents.printed.templates import Template
 from barkeep.domain.bar.shoots import Shoot
-from barkeep.translation import tr, tr_noop
+from barkeep.translation import tr
 
-QUESTION = tr_noop("run sheet")
+QUESTION = "run sheet"
 SIZE = (860, 600)
 
 

@@ -16,7 +16,7 @@ from datetime import date, datetime, timedelta
 from barkeep.domain.amounts.rounding import whole_up
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
-from barkeep.domain.days import day_of_week
+from barkeep.domain.days import day_of_week, day_said
 from barkeep.domain.drink.ice import is_carbonated
 from barkeep.domain.ingredients.fruit import PEELS
 from barkeep.domain.ingredients.relations import Technique
@@ -75,7 +75,7 @@ _RINSED = frozenset({JIGGER, PEELER, GRATER, BLENDER, KETTLE, JUG, WHISK})
 """One will do; of the others each drink gets a clean one (*common practice*)."""
 _COUNT_WORDS = (
     "",
-    tr_noop("one"),
+    "",
     tr_noop("two"),
     tr_noop("three"),
     tr_noop("four"),
@@ -127,16 +127,18 @@ class Step:
         return starts - timedelta(minutes=self.minutes_before)
 
     def said_when(
-        self, starts: datetime | None = None, said: Callable[[date], str] = date.isoformat
+        self, starts: datetime | None = None, said: Callable[[date], str] = day_said
     ) -> str:
-        """When to begin, with day and clock time where it is known when the shoot starts.
-
-        `said` says a day.
-        """
+        """When to begin, with day and clock time where it is known when the shoot starts."""
         if starts is None:
             return capitalised(self.when)
         at = self.at(starts)
-        return f"{day_of_week(at)} {said(at.date())}, {at:%H:%M}"
+        return tr(
+            "{weekday} {day}, {time}",
+            weekday=day_of_week(at),
+            day=said(at.date()),
+            time=f"{at:%H:%M}",
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -220,7 +222,7 @@ def _tools(orders: Sequence[Order]) -> Iterator[ToSetOut]:
         named = [tool for tool, sign in _NAMED_TOOLS if sign.search(words)]
         for tool in dict.fromkeys((*_TOOLS.get(order.spec.technique, ("jigger",)), *named)):
             counts[tool] = 1 if tool in _RINSED else counts.get(tool, 0) + 1
-    yield from (ToSetOut(name, count) for name, count in counts.items())
+    yield from (ToSetOut(tr(name), count) for name, count in counts.items())
 
 
 def _garnishes(orders: Sequence[Order], tree: FamilyTree) -> Iterator[ToSetOut]:
@@ -332,7 +334,7 @@ def _setting(parts: MiseEnPlace, snapshot: Snapshot) -> Iterator[Step]:
         text = tr("Set out {count} × {name}.", count=glass.count, name=glass.name)
         yield Step(_key("glass", glass.kind), CUT_MINUTES, text)
     if parts.tools:
-        tools = spoken_list([f"{each.count} × {tr(each.name)}" for each in parts.tools], "and")
+        tools = spoken_list([f"{each.count} × {each.name}" for each in parts.tools], "and")
         yield Step("tools", CUT_MINUTES, tr("Set out {tools}.", tools=tools))
 
 

@@ -10,6 +10,7 @@ from barkeep.domain.amounts.rounding import whole_up
 from barkeep.domain.bar.shoots import ChosenPour, Shoot, choose, chosen_bottles
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.days import day_said
 from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.assumed import Assumed, assumed_in
@@ -68,7 +69,7 @@ class ShootPlan:
     @property
     def verdict(self) -> str:
         """The answer in one sentence."""
-        return self.verdict_with(date.isoformat)
+        return self.verdict_with(day_said)
 
     def verdict_with(self, said: Callable[[date], str]) -> str:
         """The answer in one sentence, with days as they are `said`."""
