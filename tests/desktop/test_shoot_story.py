@@ -200,7 +200,8 @@ def test_a_day_to_come_cannot_be_filmed_yet(window, bar, qtbot):
     settle(window, qtbot)
     assert screen.banner.text == (
         f"{ahead.theme} is on {day_said(ahead.on)}, which is still to come, "
-        "so it cannot be filmed yet; nothing is changed. Where it was filmed earlier, give it that day first."
+        "so it cannot be filmed yet; nothing is changed. "
+        "Where it was filmed earlier, give it that day first."
     )
     assert screen.current.state == "planned"
     today = bar.snapshot.on
