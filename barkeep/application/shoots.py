@@ -54,6 +54,7 @@ from barkeep.domain.specs.spec import Spec
 from barkeep.errors import InvalidField, UnknownName, UserError
 from barkeep.store import shoots as shoot_rows
 from barkeep.store.unit_of_work import UnitOfWork
+from barkeep.translation import tr
 
 
 class AlreadyLogged(UserError):
@@ -124,11 +125,12 @@ class Shoots(UseCases):
         def changed(now: Shoot) -> Shoot:
             words = partial(shoot_in_words, tree=self._session.tree)
             mine = replace(shoot, log=now.log)
-            refuse_stale(f"the shoot {now.theme}", seen=seen, now=now, mine=mine, words=words)
+            what = tr("the shoot {theme}", theme=now.theme)
+            refuse_stale(what, seen=seen, now=now, mine=mine, words=words)
             return mine
 
         if seen is not None and self._is_gone(shoot.id):
-            raise RemovedSince(f"the shoot {seen.theme}")
+            raise RemovedSince(tr("the shoot {theme}", theme=seen.theme))
         return self._rewrite(shoot.id, changed)
 
     def _is_gone(self, shoot_id: int | None) -> bool:
@@ -144,12 +146,14 @@ class Shoots(UseCases):
             checked = replace(self._checked(shoot, kept), log=before.log)
             if before.log and len(checked.drinks) != len(before.drinks):
                 raise InvalidField(
-                    "drinks", "", "a logged shoot keeps the drinks it was logged with"
+                    "drinks", "", tr("a logged shoot keeps the drinks it was logged with")
                 )
             if before.log and checked.state != "logged":
                 raise AlreadyLogged(before.theme, before.log.at)
             if before.log is None and checked.state == "logged":
-                raise InvalidField("state", "logged", "log the shoot, which says what was poured")
+                raise InvalidField(
+                    "state", "logged", tr("log the shoot, which says what was poured")
+                )
             self._refuse_filmed_ahead(checked)
             work.label = f"Change shoot {checked.theme}"
             work.put("shoot", (shoot_id,), checked)
@@ -211,7 +215,7 @@ class Shoots(UseCases):
         with self._session.writing() as work:
             shoot, _ = _there(work, shoot_id)
             mine = seen or shoot
-            what = f"the drinks of {shoot.theme}"
+            what = tr("the drinks of {theme}", theme=shoot.theme)
             refuse_stale(what, seen=seen, now=shoot, mine=mine, words=drinks)
             snapshot = self._session.snapshot
             _refuse_log(shoot, sheet, snapshot)
@@ -237,7 +241,7 @@ class Shoots(UseCases):
     def _checked(self, shoot: Shoot, kept: frozenset[str] = frozenset()) -> Shoot:
         theme = " ".join(shoot.theme.split())
         if not theme:
-            raise InvalidField("theme", shoot.theme, "a shoot has a theme")
+            raise InvalidField("theme", shoot.theme, tr("a shoot has a theme"))
         if shoot.state not in STATES:
             raise InvalidField("state", shoot.state, f"it is one of {', '.join(STATES)}")
         drinks = tuple(self._checked_drink(each, kept) for each in shoot.drinks)
@@ -249,7 +253,14 @@ class Shoots(UseCases):
         for what in ("tests", "camera", "tasting"):
             count = getattr(counts, what)
             if not 0 <= count <= MOST_SHOOT_SERVES:
-                raise InvalidField(what, count, f"a whole number from 0 to {MOST_SHOOT_SERVES}")
+                raise InvalidField(
+                    what,
+                    count,
+                    tr(
+                        "a whole number from 0 to {most}",
+                        most=MOST_SHOOT_SERVES,
+                    ),
+                )
         spec = spec_of(drink, self._session.snapshot)
         if spec is None:
             if drink.name in kept:
@@ -257,7 +268,7 @@ class Shoots(UseCases):
             raise UnknownName("spec", drink.name)
         for chosen in drink.chosen:
             if chosen.ratio <= 0.0:
-                raise InvalidField("ratio", chosen.ratio, "it is more than nothing")
+                raise InvalidField("ratio", chosen.ratio, tr("it is more than nothing"))
             if chosen.ingredient not in self._session.tree:
                 raise UnknownName("ingredient", chosen.ingredient)
         return still_chosen(replace(drink, name=spec.name), spec)
@@ -267,7 +278,7 @@ def _refuse_repeats(drinks: Sequence[ShootDrink]) -> None:
     names = [folded(each.name) for each in drinks]
     for each, name in zip(drinks, names, strict=True):
         if names.count(name) > 1:
-            raise InvalidField("drinks", each.name, "each stands in the running order once")
+            raise InvalidField("drinks", each.name, tr("each stands in the running order once"))
 
 
 def _refuse_log(shoot: Shoot, sheet: LogSheet, snapshot: Snapshot) -> None:
@@ -279,7 +290,9 @@ def _refuse_log(shoot: Shoot, sheet: LogSheet, snapshot: Snapshot) -> None:
         raise InvalidField("serves made", len(sheet.made), f"one for each of {len(shoot.drinks)}")
     for drink, made in zip(shoot.drinks, sheet.made, strict=True):
         if not 0 <= made <= 3 * MOST_SHOOT_SERVES:
-            raise InvalidField(f"serves of {drink.name}", made, "a whole number, 0 or more")
+            raise InvalidField(
+                tr("serves of {name}", name=drink.name), made, tr("a whole number, 0 or more")
+            )
         if made and spec_of(drink, snapshot) is None:
             raise SpecGone(shoot.theme, drink.name)
 

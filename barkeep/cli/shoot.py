@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from datetime import datetime
+from datetime import date, datetime
 
 from barkeep.application.bar import Bar
 from barkeep.application.finding import find_shoot
@@ -203,7 +203,7 @@ def _shown(
         yield from _log_shown(shoot, shoot.log)
     elif shoot.state == "filmed":
         yield ""
-        yield plan(shoot, snapshot).verdict
+        yield plan(shoot, snapshot).verdict_with(date.isoformat)
         yield from not_taken_as_planned(shoot, snapshot)
         yield f'To write it: barkeep shoot log "#{shoot.id}"'
     elif steps:
@@ -233,7 +233,7 @@ def _steps_shown(steps: tuple[Step, ...], shoot: Shoot) -> Iterator[str]:
     starts = datetime.combine(shoot.on, shoot.starts) if shoot.starts else None
     when = ""
     for number, step in enumerate(steps, 1):
-        said = step.said_when(starts)
+        said = step.said_when(starts, date.isoformat)
         if said != when:
             when = said
             yield f"{when}:"
@@ -299,7 +299,7 @@ def check(arguments: Arguments, snapshot: Snapshot) -> Answer:
 
 def _check_shown(answer: ShootPlan, snapshot: Snapshot) -> Iterator[str]:
     yield f"{answer.shoot.theme}, {answer.on}"
-    yield answer.verdict
+    yield answer.verdict_with(date.isoformat)
     if answer.shoot.log is not None:
         yield f'What it took: barkeep shoot show "#{answer.shoot.id}"'
         return
@@ -368,7 +368,7 @@ def check_json(plan: ShootPlan, snapshot: Snapshot) -> dict[str, object]:
         "theme": plan.shoot.theme,
         "on": iso(plan.on),
         "possible": plan.possible,
-        "verdict": plan.verdict,
+        "verdict": plan.verdict_with(date.isoformat),
         "removed": list(plan.removed),
         "short": [_short(each, snapshot) for each in menu.lacking],
         "drop": [{"drink": order.spec.name, "serves": count} for order, count in dropped if count],

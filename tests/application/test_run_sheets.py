@@ -79,10 +79,10 @@ def test_a_drink_whose_spec_was_removed_is_named(sheet, shoot, snapshot):
 def test_steps_have_clock_times_and_ticks(sheet):
     by_text = {each.text: each for each in sheet.steps}
     assert by_text["Chill soda water."].done
-    assert by_text["Chill soda water."].when == "Friday 2026-11-27, 13:00"
+    assert by_text["Chill soda water."].when == "Friday 27 November 2026, 13:00"
     assert sum(each.done for each in sheet.steps) == 1
     juice = next(each for each in sheet.steps if "of lime juice from" in each.text)
-    assert juice.when == "Friday 2026-11-27, 14:00"
+    assert juice.when == "Friday 27 November 2026, 14:00"
 
 
 def test_without_a_time_steps_say_how_long_before(shoot, snapshot):
@@ -153,7 +153,7 @@ def test_a_logged_shoot_says_what_was_poured(shoot, snapshot):
         shoot, state="logged", log=ShootLog(datetime(2026, 11, 27, 19), (4, 4, 4, 0), (bottle,))
     )
     sheet = run_sheet_of(logged, snapshot)
-    assert sheet.verdict == "It was logged on 2026-11-27."
+    assert sheet.verdict == "It was logged on 27 November 2026."
     assert sheet.draws == (("207 ml", "Lamp Room dry gin"),)
 
 

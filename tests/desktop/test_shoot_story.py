@@ -15,6 +15,7 @@ from barkeep.desktop.making.house_made import MakeDialog
 from barkeep.desktop.publishing import output as publish_output
 from barkeep.desktop.shoots.log import SPILLED, LogDialog
 from barkeep.desktop.shoots.run_sheet import RunSheetDialog
+from barkeep.domain.days import day_said
 from tests.desktop.buying.test_shopping import tick
 from tests.desktop.pages import do_in_details, offered_in_details, said_in, settle
 
@@ -198,8 +199,9 @@ def test_a_day_to_come_cannot_be_filmed_yet(window, bar, qtbot):
     qtbot.keyClick(filmed, Keys.Key_Space)
     settle(window, qtbot)
     assert screen.banner.text == (
-        f"{ahead.theme} is on {ahead.on}, which is still to come, so it cannot be filmed yet; "
-        "nothing is changed. Where it was filmed earlier, give it that day first."
+        f"{ahead.theme} is on {day_said(ahead.on)}, which is still to come, "
+        "so it cannot be filmed yet; nothing is changed. "
+        "Where it was filmed earlier, give it that day first."
     )
     assert screen.current.state == "planned"
     today = bar.snapshot.on
@@ -208,7 +210,10 @@ def test_a_day_to_come_cannot_be_filmed_yet(window, bar, qtbot):
     settle(window, qtbot)
     assert (screen.current.state, screen.current.on) == ("filmed", today)
     assert screen.banner.text == ""
-    assert window.toast.text == f"{ahead.theme}: filmed today, {today}, not on {ahead.on}"
+    assert (
+        window.toast.text
+        == f"{ahead.theme}: filmed today, {day_said(today)}, not on {day_said(ahead.on)}"
+    )
     assert screen.view.hasFocus() and button(screen.detail, "Log it…").isVisible()
     speaks_of_its_log(screen)
     window.undo()

@@ -40,12 +40,13 @@ from barkeep.domain.bar.shoots import (
     ShootDrink,
 )
 from barkeep.errors import InvalidField, UnknownName, UserError
+from barkeep.translation import tr, tr_noop
 
 WIDTH, ROWS_HEIGHT, NOTES_HEIGHT = 680, 152, 64
 THEME, ON, STARTS, DRINKS, NOTES = "theme", "on", "starts", "drinks", "notes"
-COLUMNS = ("Drink", "Tests", "Camera", "Tasting")
+COLUMNS = (tr_noop("Drink"), tr_noop("Tests"), tr_noop("Camera"), tr_noop("Tasting"))
 DRINK, BASE = "drink", "base"
-ORDER_HINT = "Alt+Up and Alt+Down move a drink, Delete takes it out."
+ORDER_HINT = tr_noop("Alt+Up and Alt+Down move a drink, Delete takes it out.")
 
 
 class ShootEditor(FormDialog):
@@ -63,15 +64,17 @@ class ShootEditor(FormDialog):
         self, bar: Bar, shoot: Shoot, kept: KeptTyping, parent: QWidget | None = None
     ) -> None:
         new = shoot.id is None
-        super().__init__("New shoot" if new else f"Change {shoot.theme}", "Save", parent)
+        super().__init__(
+            tr("New shoot") if new else tr("Change {theme}", theme=shoot.theme), tr("Save"), parent
+        )
         self._bar, self._shoot, self._kept = bar, shoot, kept
         self._drinks: list[ShootDrink] = []
         self.theme = QLineEdit(shoot.theme)
         self.on = day_field(shoot.on, shown="yyyy-MM-dd")
         self.starts = QLineEdit(f"{shoot.starts:%H:%M}" if shoot.starts else "")
-        self.starts.setPlaceholderText("such as 15:00")
+        self.starts.setPlaceholderText(tr("such as 15:00"))
         self.drink = QLineEdit()
-        self.add_button = button("Add", self.add_typed)
+        self.add_button = button(tr("Add"), self.add_typed)
         self.add_button.setAutoDefault(False)
         self.table = QTableWidget(0, len(COLUMNS))
         self.notes = QPlainTextEdit(shoot.notes)
@@ -93,7 +96,7 @@ class ShootEditor(FormDialog):
         if spec is None:
             return not text
         if any(each.name == spec.name for each in self._drinks):
-            self.refuse(DRINKS, f"{spec.name} is in the running order already")
+            self.refuse(DRINKS, tr("{name} is in the running order already", name=spec.name))
             return False
         self._drinks.append(ShootDrink(spec.id, spec.name))
         self._add_row(self._drinks[-1])
@@ -182,7 +185,9 @@ class ShootEditor(FormDialog):
         try:
             return datetime.strptime(text, "%H:%M").time() if text else None
         except ValueError:
-            raise InvalidField(STARTS, text, "write an hour and minutes, such as 15:00") from None
+            raise InvalidField(
+                STARTS, text, tr("write an hour and minutes, such as 15:00")
+            ) from None
 
     def _wanted(self, starts: time | None) -> Shoot:
         return replace(
@@ -250,12 +255,15 @@ class ShootEditor(FormDialog):
             return
         try:
             self._fill(left)
-            said = f"As you left it on {when_left(left)}; nothing of it is saved yet."
+            said = tr(
+                "As you left it on {moment}; nothing of it is saved yet.",
+                moment=when_left(left),
+            )
         except (KeyError, TypeError, ValueError):  # a file that somebody else has written
             self._fill(self._base)
             return
         if self._shoot.id is not None and left.get(BASE) != self._base:
-            said += " The shoot was changed since then: saving puts this in its place."
+            said += tr(" The shoot was changed since then: saving puts this in its place.")
         self.banner.say(said, "info", START_AFRESH, self.start_afresh)
 
     def _fill(self, typed: Mapping[str, Any]) -> None:
@@ -275,11 +283,11 @@ class ShootEditor(FormDialog):
         self.accept()
 
     def _add_fields(self) -> None:
-        self.add_field(THEME, "&Theme", self.theme)
-        self.add_field(ON, "&Day", self.on)
-        self.add_field(STARTS, "&Starts at", self.starts)
-        self.add_field(DRINKS, "D&rinks", self._drinks_part(), tall=True)
-        self.add_field(NOTES, "&Notes", self.notes, tall=True)
+        self.add_field(THEME, tr("&Theme"), self.theme)
+        self.add_field(ON, tr("&Day"), self.on)
+        self.add_field(STARTS, tr("&Starts at"), self.starts)
+        self.add_field(DRINKS, tr("D&rinks"), self._drinks_part(), tall=True)
+        self.add_field(NOTES, tr("&Notes"), self.notes, tall=True)
         self.form.setRowStretch(3 * list(self.fields).index(DRINKS), 1)
         self.notes.setFixedHeight(NOTES_HEIGHT)
         self.notes.setTabChangesFocus(True)
@@ -289,15 +297,15 @@ class ShootEditor(FormDialog):
         part = QWidget()
         part.setFocusProxy(self.drink)
         names = [each.name for each in self._bar.snapshot.all_specs]
-        self.drink.setPlaceholderText("A drink of the book…")
-        self.drink.setAccessibleName("Drink to add")
+        self.drink.setPlaceholderText(tr("A drink of the book…"))
+        self.drink.setAccessibleName(tr("Drink to add"))
         self.drink.setCompleter(
             NameCompleter([Suggestion(name, name, name) for name in names], self.drink)
         )
         self.drink.installEventFilter(self)
         self.drink.textEdited.connect(lambda _text: self.forgive(DRINKS))
-        self.table.setHorizontalHeaderLabels(COLUMNS)
-        self.table.setAccessibleName("Running order")
+        self.table.setHorizontalHeaderLabels([tr(each) for each in COLUMNS])
+        self.table.setAccessibleName(tr("Running order"))
         look_like_a_list(self.table)
         self.table.setItemDelegateForColumn(0, RowDelegate(self.table))
         self.table.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)
@@ -309,15 +317,15 @@ class ShootEditor(FormDialog):
         self.table.installEventFilter(self)
         top = row_of(wide(self.drink), self.add_button)
         for picture, name, act in (
-            ("chevron-up", "Move the drink up", lambda: self.move_current(-1)),
-            ("chevron-down", "Move the drink down", lambda: self.move_current(1)),
-            ("remove", "Take the drink out", self.drop_current),
+            ("chevron-up", tr("Move the drink up"), lambda: self.move_current(-1)),
+            ("chevron-down", tr("Move the drink down"), lambda: self.move_current(1)),
+            ("remove", tr("Take the drink out"), self.drop_current),
         ):
             top.addWidget(quiet_button(picture, name, act))
         column_of(
             top,
             wide(Card(self.table)),
-            text_label(ORDER_HINT, TypeSize.CAPTION, quiet=True),
+            text_label(tr(ORDER_HINT), TypeSize.CAPTION, quiet=True),
             on=part,
         )
         return part
@@ -338,7 +346,7 @@ class ShootEditor(FormDialog):
         self.table.setItem(row, 0, item)
         counts = (drink.serves.tests, drink.serves.camera, drink.serves.tasting)
         for column, (word, count) in enumerate(zip(COLUMNS[1:], counts, strict=True), 1):
-            field = number_field(f"{drink.name}: {word}", 0, MOST_SHOOT_SERVES)
+            field = number_field(f"{drink.name}: {tr(word)}", 0, MOST_SHOOT_SERVES)
             field.setValue(count)
             field.valueChanged.connect(self.order_changed)
             self.table.setCellWidget(row, column, field)

@@ -59,6 +59,7 @@ from barkeep.domain.bottles.containers import container_of
 from barkeep.domain.bottles.counting import found_at, tenths
 from barkeep.domain.bottles.level_words import Comparison, difference, quantity, with_doubt
 from barkeep.domain.bottles.levels import MeasuredLevel, parse_level
+from barkeep.domain.phrases import counted
 from barkeep.domain.shoots.drinks import without_spec
 from barkeep.domain.shoots.log import (
     ExpectedBottle,
@@ -70,10 +71,19 @@ from barkeep.domain.shoots.log import (
     refuse_spills_beyond,
 )
 from barkeep.errors import AmountError, UserError, spoken_list
+from barkeep.translation import tr, tr_noop
 
 CELL_WIDTH = 76
 
-COLUMNS = ("Bottle", "Before", "Poured", "Spilled", "Expected", "Counted", "Difference")
+COLUMNS = (
+    tr_noop("Bottle"),
+    tr_noop("Before"),
+    tr_noop("Poured"),
+    tr_noop("Spilled"),
+    tr_noop("Expected"),
+    tr_noop("Counted"),
+    tr_noop("Difference"),
+)
 SPILLED, COUNTED = 3, 5
 
 RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
@@ -110,8 +120,8 @@ class LogTable(QTableWidget):
         self._given_up: QWidget | None = None
         self._cells = _CellDelegate(self)
         self.setItemDelegate(self._cells)
-        self.setHorizontalHeaderLabels(COLUMNS)
-        self.setAccessibleName("Bottles of the shoot")
+        self.setHorizontalHeaderLabels([tr(each) for each in COLUMNS])
+        self.setAccessibleName(tr("Bottles of the shoot"))
         look_like_a_list(self, low=True)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.setEditTriggers(QAbstractItemView.EditTrigger.DoubleClicked)
@@ -252,7 +262,7 @@ class LogDraft:
             units = self._snapshot.settings.units
             read = parse_amount(written, units)
             if read.high is not None:
-                raise AmountError(text, "write one amount, such as 20 ml")
+                raise AmountError(text, tr("write one amount, such as 20 ml"))
             amount = to_quantity(read, bottle.product.unit, units)
             if amount:
                 spilled[bottle_id] = amount
@@ -282,16 +292,22 @@ class LogDraft:
     def in_words(self) -> str:
         """What would be written, in one sentence."""
         rows = self.rows()
-        counted = len(self.sheet.counted)
+        counts = len(self.sheet.counted)
         flagged = [row for row in rows if row.compared and row.compared.told_apart]
-        said = f"{_bottles(len(rows))}: {counted} counted, {len(rows) - counted} as expected."
+        said = tr(
+            "{bottles}: {counts} counted, {rest} as expected.",
+            bottles=counted(len(rows), "bottle"),
+            counts=counts,
+            rest=len(rows) - counts,
+        )
         if flagged:
-            said += f" {_bottles(len(flagged))} beyond the doubt."
+            said += tr(" {bottles} beyond the doubt.", bottles=counted(len(flagged), "bottle"))
         unpoured = not_taken(self._shoot, self._snapshot, self.sheet.made)
         said = " ".join((said, *unpoured))
         gone = without_spec(self._shoot, self._snapshot)
         if gone:
-            said += f" The spec of {' and '.join(gone)} was removed: its pours are not known."
+            names = tr(" and ").join(gone)
+            said += tr(" The spec of {names} was removed: its pours are not known.", names=names)
         return said
 
     def typed_in_words(self, unread: int = 0) -> str:
@@ -299,15 +315,19 @@ class LogDraft:
 
         `unread` is how many cells hold words that could not be read.
         """
+        counts, spills = len(self.sheet.counted), len(self.sheet.spilled)
         many = (
-            (len(self.sheet.counted), "count"),
-            (len(self.sheet.spilled), "spill"),
-            (unread, "amount that could not be read"),
+            (counts, counted(counts, "count")),
+            (spills, counted(spills, "spill")),
+            (
+                unread,
+                counted(unread, "amount that could not be read", "amounts that could not be read"),
+            ),
         )
-        parts = [_many(count, noun) for count, noun in many if count]
+        parts = [words for count, words in many if count]
         if self.sheet.made != self._planned:
-            parts.append("the serves made")
-        return ", ".join([*parts[:-2], " and ".join(parts[-2:])])
+            parts.append(tr("the serves made"))
+        return spoken_list(parts, "and")
 
     def as_values(self, besides: Iterable[int] = ()) -> dict[str, Any]:
         """All of it in plain values, drinks by name and bottles by id, with those `besides`."""
@@ -354,18 +374,9 @@ class LogDraft:
                 self.make(number, 0)
 
 
-def _bottles(count: int) -> str:
-    return _many(count, "bottle")
-
-
-def _many(count: int, noun: str) -> str:
-    first, *rest = noun.split(maxsplit=1)
-    return " ".join([f"{count}", first if count == 1 else f"{first}s", *rest])
-
-
 MADE, COUNTS, SPILLS, OTHERS, TITLES = "made", "counts", "spills", "others", "titles"
 UNREAD = "unread"
-LATER = "Leave it for &later"
+LATER = tr_noop("Leave it for &later")
 
 Role = QMessageBox.ButtonRole
 
@@ -373,9 +384,9 @@ SIZE = (940, 600)
 
 KEYS = (
     *LEGEND,
-    (("S",), "a spill"),
-    (("+", "-"), "a round of every drink more, less"),
-    (("Esc",), "leave"),
+    (("S",), tr_noop("a spill")),
+    (("+", "-"), tr_noop("a round of every drink more, less")),
+    (("Esc",), tr_noop("leave")),
 )
 
 
@@ -396,7 +407,7 @@ class LogDialog(RefusedInBanner, QDialog):
         accept_by_keys(self)
         self._bar, self._shoot, self._kept = bar, shoot, kept
         self.draft = LogDraft(shoot, bar.snapshot)
-        self.setWindowTitle(f"Log {shoot.theme}")
+        self.setWindowTitle(tr("Log {theme}", theme=shoot.theme))
         self.banner = Banner(closable=False)
         self.made: list[QSpinBox] = []
         self.table = LogTable()
@@ -404,9 +415,9 @@ class LogDialog(RefusedInBanner, QDialog):
         self.question: QMessageBox | None = None
         self.legend = KeyLegend(KEYS)
         self.summary = text_label("", quiet=True, wrap=True)
-        self.another = button("Another &bottle…", self.add_bottle)
-        self.write_button = primary_button("&Write the log", lambda: self.write(), "check")
-        self.cancel_button = button("Cancel", self.reject)
+        self.another = button(tr("Another &bottle…"), self.add_bottle)
+        self.write_button = primary_button(tr("&Write the log"), lambda: self.write(), "check")
+        self.cancel_button = button(tr("Cancel"), self.reject)
         self._filling = False
         self._unread: dict[tuple[int, int], tuple[str, UserError]] = {}
         self._lay_out()
@@ -479,9 +490,9 @@ class LogDialog(RefusedInBanner, QDialog):
         elif self.question is None:
             self.question = question_before_losing(
                 self,
-                title="Log not written",
-                text=f"Leave {typed} unwritten?",
-                keep="&Keep counting",
+                title=tr("Log not written"),
+                text=tr("Leave {typed} unwritten?", typed=typed),
+                keep=tr("&Keep counting"),
                 later=LATER,
             )
             self.question.finished.connect(self._on_answered)
@@ -492,7 +503,7 @@ class LogDialog(RefusedInBanner, QDialog):
         super().show_refusal(error)
         if isinstance(error, PouredBeyond):
             pour = partial(self.write, what_there_is=True)
-            self.banner.say(str(error), "error", "Pour what there is", pour)
+            self.banner.say(str(error), "error", tr("Pour what there is"), pour)
         announce(self.table, str(error))
 
     def start_afresh(self) -> None:
@@ -521,13 +532,17 @@ class LogDialog(RefusedInBanner, QDialog):
                 if bottle_id in self._bar.snapshot.bottle_by_id:
                     self.draft.take_in(bottle_id)
                     self._read(bottle_id, column, text)
-            said = f"As you left it on {when_left(left)}: {self._typed_in_words() or 'nothing'}. "
+            said = tr(
+                "As you left it on {moment}: {typed}. ",
+                moment=when_left(left),
+                typed=self._typed_in_words() or tr("nothing"),
+            )
         except (KeyError, TypeError, ValueError):  # a file that somebody else has written
             self.start_afresh()
             return
-        said += "Nothing of it is written yet."
+        said += tr("Nothing of it is written yet.")
         if gone:
-            said += f" Not there any more, so left out: {spoken_list(gone, 'and')}."
+            said += tr(" Not there any more, so left out: {gone}.", gone=spoken_list(gone, "and"))
         said += "".join(f" {error}" for _text, error in list(self._unread.values())[-1:])
         self._show_made()
         self._fill()
@@ -720,8 +735,8 @@ class LogDialog(RefusedInBanner, QDialog):
         for each in (self.another, self.cancel_button, self.write_button):
             each.setAutoDefault(False)
         column_of(
-            text_label(f"Log {self._shoot.theme}", TypeSize.SUBTITLE, wrap=True),
-            text_label("Serves really made", TypeSize.STRONG),
+            text_label(tr("Log {theme}", theme=self._shoot.theme), TypeSize.SUBTITLE, wrap=True),
+            text_label(tr("Serves really made"), TypeSize.STRONG),
             self._serves(),
             self.banner,
             wide(Card(self.table)),
@@ -735,7 +750,7 @@ class LogDialog(RefusedInBanner, QDialog):
     def _serves(self) -> FlowLayout:
         flow = FlowLayout()
         for number, drink in enumerate(self._shoot.drinks):
-            field = number_field(f"Serves of {drink.name}", 0, 3 * MOST_SHOOT_SERVES)
+            field = number_field(tr("Serves of {name}", name=drink.name), 0, 3 * MOST_SHOOT_SERVES)
             field.setValue(drink.serves.total)
             field.valueChanged.connect(partial(self._on_made, number))
             self.made.append(field)

@@ -52,6 +52,7 @@ from barkeep.domain.shoots.mise_en_place import Step
 from barkeep.domain.shoots.plan import Rescue, past_by_then
 from barkeep.domain.shoots.stops import StopLine
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_noop
 
 
 @dataclass(frozen=True)
@@ -135,7 +136,7 @@ class DrinkPart:
         return name.startswith(f"{self.name}: ")
 
 
-OTHERWISE, BATCH = "Pour otherwise…", "Batch…"
+OTHERWISE, BATCH = tr_noop("Pour otherwise…"), tr_noop("Batch…")
 
 
 class _Stops(StopLinePicture):
@@ -175,9 +176,9 @@ class _Told:
         self._tell_drinks()
         if shoot.log is None and not filmed:
             self._tell_mise()
-            self._tell_sentences("To draw from", draws(self._answer), fold="draws")
+            self._tell_sentences(tr("To draw from"), draws(self._answer), fold="draws")
         if shoot.notes:
-            self._tell_sentences("Notes", [shoot.notes])
+            self._tell_sentences(tr("Notes"), [shoot.notes])
 
     def _tell_head(self) -> None:
         self._say(when_in_words(self._answer.shoot), quiet=True)
@@ -193,7 +194,12 @@ class _Told:
 
     def _tell_outlook(self) -> None:
         answer = self._answer
-        if not self._opens("outlook", "Can it all be poured?", answer.plan.verdict, at_first=True):
+        if not self._opens(
+            "outlook",
+            tr("Can it all be poured?"),
+            answer.plan.verdict,
+            at_first=True,
+        ):
             return
         self._say(answer.plan.verdict, size=TypeSize.STRONG)
         for sentence in shortfalls(answer):
@@ -208,38 +214,41 @@ class _Told:
     def _tell_what_to_log(self) -> None:
         """What the log takes as long as nothing else is said in it."""
         answer = self._answer
-        self.pieces.append(heading("The log"))
+        self.pieces.append(heading(tr("The log")))
         self._say(answer.plan.verdict, size=TypeSize.STRONG)
         for sentence in (*shortfalls(answer), *left_out(answer)):
             self._say(sentence)
-        self._tell_sentences("As planned it takes", draws(answer), fold="draws")
+        self._tell_sentences(tr("As planned it takes"), draws(answer), fold="draws")
 
     def _tell_log(self, bottles: Sequence[LoggedBottle]) -> None:
-        self.pieces.append(heading("The log"))
+        self.pieces.append(heading(tr("The log")))
         self._say(f"{capitalised(self._answer.stops['count'].why)}.")
         brief = used_in_brief(bottles)
-        if bottles and not self._opens("logged", "What was used", brief, at_first=True):
+        if bottles and not self._opens("logged", tr("What was used"), brief, at_first=True):
             return
         if not bottles:
-            self._say("Nothing was poured or counted.", quiet=True)
+            self._say(tr("Nothing was poured or counted."), quiet=True)
         for each in bottles:
             self._say(each.title)
             self.pieces.append(note(logged_in_words(each)))
 
     def _tell_rescue(self, rescue: Rescue) -> None:
         name = self._answer.snapshot.knowledge.tree.in_sentence(rescue.chosen.ingredient)
-        said = f"{rescue.why} Closeness {rescue.closeness:.2f}."
+        said = tr("{why} Closeness {closeness:.2f}.", why=rescue.why, closeness=rescue.closeness)
         self.pieces.append(words(said, quiet=True, above=HALF))
-        use = Offered(f"Use {name} in {rescue.name}", partial(self._acts.rescue, rescue))
+        use = Offered(
+            tr("Use {stand_in} in {drink}", stand_in=name, drink=rescue.name),
+            partial(self._acts.rescue, rescue),
+        )
         self.pieces.append(offered_row([use], self._acts.held))
 
     def _tell_drinks(self) -> None:
         drinks = self._answer.shoot.drinks
-        brief = spoken_list(self._answer.shoot.names, "and") or "No drink yet"
-        if not self._opens("order", "Running order", brief):
+        brief = spoken_list(self._answer.shoot.names, "and") or tr("No drink yet")
+        if not self._opens("order", tr("Running order"), brief):
             return
         if not drinks:
-            self._say("No drink yet: put some in with Edit.", quiet=True)
+            self._say(tr("No drink yet: put some in with Edit."), quiet=True)
         for number in range(len(drinks)):
             self._tell_drink(number)
 
@@ -250,7 +259,7 @@ class _Told:
         there = spec_of(drink, answer.snapshot) is not None
         above = PAD if number else 0
         self.pieces.append(words(f"{number + 1}. {drink.name}", TypeSize.STRONG, above=above))
-        removed = "" if there else " Its spec was removed."
+        removed = "" if there else tr(" Its spec was removed.")
         self._say(f"{serves_in_words(drink.serves)}.{removed}", quiet=True)
         for line in poured_lines(answer, number) if there else ():
             self._tell_line(number, line)
@@ -265,12 +274,12 @@ class _Told:
             self.pieces.append(fact(DetailRow(line.text, note=told)))
             return
         row = DetailRow(
-            line.text, label=state.word, note=line.note, picture=state.picture, tone=state.tone
+            line.text, label=tr(state.word), note=line.note, picture=state.picture, tone=state.tone
         )
         back = Offered(
-            "Pour as written",
+            tr("Pour as written"),
             partial(self._acts.pour_as_written, number, line.place),
-            name=f"{drink.name}: pour {line.name} as written",
+            name=tr("{drink}: pour {line} as written", drink=drink.name, line=line.name),
         )
         self.pieces.append(fact(row, [back] if line.chosen else [], self._acts.held))
 
@@ -280,13 +289,13 @@ class _Told:
         acts: tuple[tuple[bool, str, Callable[[], object]], ...] = (
             (there, BATCH, partial(self._acts.batch, number)),
             (there and changeable, OTHERWISE, partial(self._acts.pour_otherwise, number)),
-            (number > 0 and changeable, "Earlier", partial(self._acts.move, number, -1)),
-            (number < last and changeable, "Later", partial(self._acts.move, number, 1)),
+            (number > 0 and changeable, tr("Earlier"), partial(self._acts.move, number, -1)),
+            (number < last and changeable, tr("Later"), partial(self._acts.move, number, 1)),
         )
         for wanted, text, act in acts:
             if wanted:
-                name = f"{shoot.drinks[number].name}: {text}"
-                yield Offered(text, act, name=name, writes=text != BATCH)
+                name = f"{shoot.drinks[number].name}: {tr(text)}"
+                yield Offered(tr(text), act, name=name, writes=text != BATCH)
 
     def _tell_mise(self) -> None:
         steps, shoot = self._answer.mise.steps, self._answer.shoot
@@ -295,8 +304,9 @@ class _Told:
         done = sum(each.key in shoot.ticked for each in steps)
         to_make = {each.key: each for each in things_to_make(self._answer)}
         next_step = next((each.text for each in steps if each.key not in shoot.ticked), "")
-        words = f"Mise en place: {done} of {len(steps)} done"
-        if not self._opens("mise", words, f"Next: {next_step}" if next_step else ""):
+        words = tr("Mise en place: {done} of {of} done", done=done, of=len(steps))
+        brief = tr("Next: {next_step}", next_step=next_step) if next_step else ""
+        if not self._opens("mise", words, brief):
             return
         when = ""
         for step in steps:
@@ -311,7 +321,7 @@ class _Told:
         if thing is not None and not done:
             name = self._answer.snapshot.knowledge.tree.in_sentence(thing.ingredient)
             make = partial(self._acts.make, thing.ingredient, thing.amount)
-            offers.append(Offered("Make…", make, name=f"Make {name}…"))
+            offers.append(Offered(tr("Make…"), make, name=tr("Make {name}…", name=name)))
         self.ticks[step.key] = len(self.pieces)
         act = partial(self._acts.tick, step.key)
         self.pieces.append(tick(step.text, act, offers, self._acts.held, done=done))

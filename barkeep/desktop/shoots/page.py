@@ -45,18 +45,20 @@ from barkeep.domain.bar.shoots import (
     still_chosen,
 )
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.days import day_said
 from barkeep.domain.ingredients.derivations import Derivation
+from barkeep.domain.phrases import begun_small
 from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.drinks import as_poured, spec_of
 from barkeep.domain.shoots.plan import Rescue, as_of, rescued
 from barkeep.domain.shoots.stops import Stop, left_to_make
 from barkeep.domain.specs.shown_lines import names_and_kind
-from barkeep.errors import UserError
+from barkeep.translation import tr, tr_noop
 
 MOST_OFFERED = 12
 """Kinds in one menu; more is no help."""
-NO_BOTTLE = "No bottle here fits"
+NO_BOTTLE = tr_noop("No bottle here fits")
 
 
 def _bottles_for(
@@ -65,7 +67,9 @@ def _bottles_for(
     """Each bottle a line may be poured from, in words, and as a choice for it."""
     tree = snapshot.knowledge.tree
     for way in [each for each in ways if each.leaves == {each.offered}][:MOST_OFFERED]:
-        kind = "" if way.exact else f", in place of {tree.in_sentence(way.wanted)}"
+        kind = (
+            "" if way.exact else tr(", in place of {wanted}", wanted=tree.in_sentence(way.wanted))
+        )
         for bottle in snapshot.usable.get(way.offered, ()):
             left = plain_amount(round(bottle.level.amount), bottle.product.unit)
             chosen = ChosenPour(place, way.offered, way.ratio, bottle.id)
@@ -91,14 +95,18 @@ def _is_same(one: ChosenPour | None, other: ChosenPour) -> bool:
 
 
 STATES_SHOWN = (
-    ("all", "All", "Every shoot"),
-    ("ahead", "Ahead", "Ideas, and what is planned"),
-    ("to_log", "To log", "Filmed, and its bottles not yet counted"),
-    ("logged", "Logged", "Finished"),
+    ("all", tr_noop("All"), tr_noop("Every shoot")),
+    ("ahead", tr_noop("Ahead"), tr_noop("Ideas, and what is planned")),
+    ("to_log", tr_noop("To log"), tr_noop("Filmed, and its bottles not yet counted")),
+    ("logged", tr_noop("Logged"), tr_noop("Finished")),
 )
 OF_CHIP = {"ahead": ("idea", "planned"), "to_log": ("filmed",), "logged": ("logged",)}
-EDIT, REPEAT, REMOVE = "Edit shoot…", "Repeat shoot", "Remove shoot"
-CAMERA, SHOPPING, VARIANCES = "On camera", "Shopping for it…", "Variances…"
+EDIT, REPEAT, REMOVE = tr_noop("Edit shoot…"), tr_noop("Repeat shoot"), tr_noop("Remove shoot")
+CAMERA, SHOPPING, VARIANCES = (
+    tr_noop("On camera"),
+    tr_noop("Shopping for it…"),
+    tr_noop("Variances…"),
+)
 OFTEN = 3
 """So many things are offered at once, the rest under More."""
 NEXT_DAYS = 7
@@ -109,15 +117,15 @@ class ShootsScreen(TableScreen[Shoot]):
     """One row a shoot; its page answers whether it can all be poured, then what to log."""
 
     key = "shoots"
-    title = "Shoots"
+    title = tr_noop("Shoots")
     only_looks = frozenset({CAMERA, SHOPPING, VARIANCES})
-    noun = "shoots"
-    search_hint = "Search theme, drink or bottle…"
+    noun = tr_noop("shoots")
+    search_hint = tr_noop("Search theme, drink or bottle…")
     cares_about = EVERYTHING
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
-        words = "A shoot is a theme, a day, and drinks in running order"
-        empty = EmptyState("picture-empty-glass", "No shoots yet", words, "New shoot…")
+        words = tr("A shoot is a theme, a day, and drinks in running order")
+        empty = EmptyState("picture-empty-glass", tr("No shoots yet"), words, tr("New shoot…"))
         super().__init__(context, shoot_columns(), empty, parent)
         self.page: ShootPage | None = None
         """What is shown of the chosen shoot."""
@@ -131,10 +139,10 @@ class ShootsScreen(TableScreen[Shoot]):
             each.hide()
         folds.turned.connect(self._show_again)
         self._kept = KeptTyping(context.state.folder, context.bar.kept_beside)
-        self.chips = FilterChips("Show", STATES_SHOWN, "all")
+        self.chips = FilterChips(tr("Show"), STATES_SHOWN, "all")
         self.chips.chosen.connect(lambda _key: self.filter_again())
         self.add_filter(self.chips)
-        self.add_header_button(primary_button("New shoot…", self.write_new))
+        self.add_header_button(primary_button(tr("New shoot…"), self.write_new))
         empty.acted.connect(self.write_new)
         set_widths(self.view, (196, 100, 80), whole=(1,))
         sort_by(self.view, 1, descending=True)
@@ -148,7 +156,14 @@ class ShootsScreen(TableScreen[Shoot]):
         self.show_rows(shoots)
         ahead = sum(each.state in ("idea", "planned") for each in shoots)
         to_log = sum(each.state == "filmed" for each in shoots)
-        self.summary.setText(f"{ahead} ahead, {to_log} to log, {len(shoots)} in all")
+        self.summary.setText(
+            tr(
+                "{ahead} ahead, {to_log} to log, {all} in all",
+                ahead=ahead,
+                to_log=to_log,
+                all=len(shoots),
+            )
+        )
 
     def identity(self, row: Shoot) -> Hashable:
         return row.id
@@ -173,7 +188,7 @@ class ShootsScreen(TableScreen[Shoot]):
             self.detail.show_bar("", NO_ACTS)
             return
         question = partial(answer_for, row, self.context.bar.snapshot)
-        self.ask(question, self._show_answer, "Working out the shoot…")
+        self.ask(question, self._show_answer, tr("Working out the shoot…"))
 
     def hold(self, reason: str) -> None:
         renew = reason != self.held
@@ -203,7 +218,11 @@ class ShootsScreen(TableScreen[Shoot]):
         def again(shoot: Shoot) -> None:
             if (identity := shoot.id) is not None:
                 repeat = partial(self.context.bar.shoots.repeat, identity)
-                self.do(repeat, lambda new: self.show_thing(new.id), f"{shoot.theme} once more")
+                self.do(
+                    repeat,
+                    lambda new: self.show_thing(new.id),
+                    tr("{theme} once more", theme=shoot.theme),
+                )
 
         self._with_current(again)
 
@@ -214,14 +233,15 @@ class ShootsScreen(TableScreen[Shoot]):
         shoots = {each.id: each.theme for each in self.chosen if each.id is not None}
         if shoots:
             act = partial(self.context.bar.shoots.remove, *shoots)
-            self.do(act, say=f"Removed {one_or_many(list(shoots.values()), 'shoots')}")
+            names = one_or_many(list(shoots.values()), self.noun)
+            self.do(act, say=tr("Removed {names}", names=names))
 
     # What is done with one shoot
 
     def write(self, shoot: Shoot) -> None:
         """Open the editor on a shoot."""
         editor = ShootEditor(self.context.bar, shoot, self._kept, self)
-        again = "New shoot…" if shoot.id is None else "Edit…"
+        again = tr("New shoot…") if shoot.id is None else tr("Edit…")
         editor.left.connect(lambda: self._say_kept(again))
         editor.written.connect(lambda done: self.show_thing(done.value.id))
         self._open(editor)
@@ -233,7 +253,11 @@ class ShootsScreen(TableScreen[Shoot]):
     def rescue(self, shoot: Shoot, found: Rescue) -> None:
         """Take a stand-in for a line that runs out."""
         name = self.context.bar.snapshot.knowledge.tree.name(found.chosen.ingredient)
-        self.change(shoot, rescued(shoot, found), f"{name} goes into {found.name}")
+        self.change(
+            shoot,
+            rescued(shoot, found),
+            tr("{stand_in} goes into {drink}", stand_in=name, drink=found.name),
+        )
 
     def pour_as_written(self, shoot: Shoot, number: int, line: int) -> None:
         """Pour a line as its spec says again."""
@@ -244,7 +268,9 @@ class ShootsScreen(TableScreen[Shoot]):
         drinks = list(shoot.drinks)
         drinks.insert(number + by, drinks.pop(number))
         self.change(
-            shoot, replace(shoot, drinks=tuple(drinks)), f"Moved {shoot.drinks[number].name}"
+            shoot,
+            replace(shoot, drinks=tuple(drinks)),
+            tr("Moved {name}", name=shoot.drinks[number].name),
         )
 
     def tick(self, shoot: Shoot, key: str, done: bool) -> None:
@@ -263,7 +289,7 @@ class ShootsScreen(TableScreen[Shoot]):
         """The menu of a drink's lines, each with bottles and stand-ins."""
         snapshot = as_of(shoot, self.context.bar.snapshot)
         drink, menu = shoot.drinks[number], QMenu(self)
-        menu.setTitle(f"Pour {drink.name} otherwise")
+        menu.setTitle(tr("Pour {name} otherwise", name=drink.name))
         menu.aboutToHide.connect(menu.deleteLater)  # its act is still to come, and comes first
         spec, tree = spec_of(drink, snapshot), snapshot.knowledge.tree
         if spec is None:
@@ -274,7 +300,7 @@ class ShootsScreen(TableScreen[Shoot]):
             if line.required:
                 below = menu.addMenu(names_and_kind(line, tree).replace("&", "&&"))
                 as_it_is = _add_act(
-                    below, "As written", partial(self.pour_as_written, shoot, number, place)
+                    below, tr("As written"), partial(self.pour_as_written, shoot, number, place)
                 )
                 _mark(as_it_is, place not in now)
                 below.addSeparator()
@@ -283,7 +309,7 @@ class ShootsScreen(TableScreen[Shoot]):
                     act = _add_act(below, text, partial(self._choose, shoot, number, chosen))
                     _mark(act, _is_same(now.get(place), chosen))
                 if below.actions()[-1].isSeparator():
-                    below.addAction(NO_BOTTLE).setEnabled(False)
+                    below.addAction(tr(NO_BOTTLE)).setEnabled(False)
         return menu
 
     def _choose(self, shoot: Shoot, number: int, chosen: ChosenPour) -> None:
@@ -293,7 +319,9 @@ class ShootsScreen(TableScreen[Shoot]):
         drinks = list(shoot.drinks)
         drinks[number] = drink
         self.change(
-            shoot, replace(shoot, drinks=tuple(drinks)), f"Changed {shoot.drinks[number].name}"
+            shoot,
+            replace(shoot, drinks=tuple(drinks)),
+            tr("Changed {name}", name=shoot.drinks[number].name),
         )
 
     # What opens another window
@@ -303,7 +331,7 @@ class ShootsScreen(TableScreen[Shoot]):
         from barkeep.desktop.shoots.log import LogDialog
 
         dialog = LogDialog(self.context.bar, shoot, self._kept, self)
-        dialog.left.connect(lambda: self._say_kept("Log it…"))
+        dialog.left.connect(lambda: self._say_kept(tr("Log it…")))
         dialog.logged.connect(self._say_logged)
         self._open(dialog)
 
@@ -350,11 +378,13 @@ class ShootsScreen(TableScreen[Shoot]):
         self._open(MakeDialog(self.context, self, ingredient, amount))
 
     def _say_logged(self, done: Done[Shoot]) -> None:
-        self.say_done(f"Logged {done.value.theme}")
+        self.say_done(tr("Logged {theme}", theme=done.value.theme))
 
     def _say_kept(self, again: str) -> None:
         """Say that what was typed is not lost, and what goes on with it."""
-        self.context.toast.say(f"What you typed is kept, not saved: {again} goes on with it.")
+        self.context.toast.say(
+            tr("What you typed is kept, not saved: {again} goes on with it.", again=again)
+        )
 
     def _open(self, dialog: QDialog) -> None:
         self.dialog = dialog
@@ -403,7 +433,7 @@ class ShootsScreen(TableScreen[Shoot]):
     def _pour_otherwise(self, shoot: Shoot, number: int) -> None:
         """Offer it right below the button, wherever the mouse may be."""
         if self.page is not None:
-            asked = self.page.drinks[number].buttons[OTHERWISE]
+            asked = self.page.drinks[number].buttons[tr(OTHERWISE)]
             where = asked.mapToGlobal(asked.rect().bottomLeft())
             self.pour_otherwise(shoot, number, where)
 
@@ -412,21 +442,25 @@ class ShootsScreen(TableScreen[Shoot]):
         shoot, offered = answer.shoot, {each.text(): each for each in self.bar_actions}
         stop = answer.stops.next
         first = [] if stop is None else [replace(self._next_act(answer, stop), primary=True)]
-        sheet = Offered("Run sheet…", lambda: self.run_sheet(shoot), writes=False)
-        edit = self.offered(offered[EDIT], "Edit…")
+        sheet = Offered(tr("Run sheet…"), lambda: self.run_sheet(shoot), writes=False)
+        edit = self.offered(offered[tr(EDIT)], tr("Edit…"))
         often, more = [*first, *self._moves_on(answer)], list[Offered]()
         if shoot.log is None:
             often += [] if stop is not None and stop.key == "idea" else [edit]
             often, more = often[:OFTEN], often[OFTEN:]
         else:
-            often += [sheet, self.offered(offered[VARIANCES])]
+            often += [sheet, self.offered(offered[tr(VARIANCES)])]
         if shoot.state in ("idea", "planned"):
             more += [
-                self.offered(offered[SHOPPING], "Shopping…"),
-                Offered("Make…", self.make, writes=True),
+                self.offered(offered[tr(SHOPPING)], tr("Shopping…")),
+                Offered(tr("Make…"), self.make, writes=True),
             ]
-        more += [sheet, self.offered(offered[CAMERA]), self.offered(offered[REPEAT], "Repeat")]
-        more += [self.offered(offered[each]) for each in (VARIANCES, REMOVE)]
+        more += [
+            sheet,
+            self.offered(offered[tr(CAMERA)]),
+            self.offered(offered[tr(REPEAT)], tr("Repeat")),
+        ]
+        more += [self.offered(offered[tr(each)]) for each in (VARIANCES, REMOVE)]
         taken = {each.text for each in often}
         once = {each.text: each for each in more if each.text not in taken}
         return DetailActs(tuple(often), tuple(once.values()))
@@ -435,9 +469,9 @@ class ShootsScreen(TableScreen[Shoot]):
         """What may be said of a shoot before it is next."""
         shoot, stop = answer.shoot, answer.stops.next
         if shoot.state == "idea":
-            yield Offered("Plan it", lambda: self._move(shoot, "planned"))
+            yield Offered(tr("Plan it"), lambda: self._move(shoot, "planned"))
         elif shoot.state == "planned" and stop is not None and stop.key != "film":
-            yield Offered("It is filmed", lambda: self._film(shoot))
+            yield Offered(tr("It is filmed"), lambda: self._film(shoot))
 
     def _next_act(self, answer: ShootAnswer, stop: Stop) -> Offered:
         """The one thing that is next of a shoot, and what does it."""
@@ -447,21 +481,23 @@ class ShootsScreen(TableScreen[Shoot]):
                 unsettled = [each for each in answer.plan.menu.orders if each.spec.unsettled]
                 if not answer.plan.removed and unsettled:
                     show = partial(self.context.go, "specs", unsettled[0].spec.name)
-                    return Offered("Open the spec", show, writes=False)
-                return Offered("Choose drinks…" if not shoot.drinks else "Edit…", self.edit_current)
+                    return Offered(tr("Open the spec"), show, writes=False)
+                return Offered(
+                    tr("Choose drinks…") if not shoot.drinks else tr("Edit…"), self.edit_current
+                )
             case "shop":
-                return Offered("Shopping…", partial(self.shop, shoot), writes=False)
+                return Offered(tr("Shopping…"), partial(self.shop, shoot), writes=False)
             case "prepare":
                 left = left_to_make(answer.mise, shoot)
                 if left:
                     name = answer.snapshot.knowledge.tree.in_sentence(left[0].ingredient)
                     make = partial(self.make, left[0].ingredient, left[0].amount)
-                    return Offered(f"Make {name}…".replace("&", "&&"), make)
-                return Offered("Mise en place", self.show_mise, writes=False)
+                    return Offered(tr("Make {name}…", name=name).replace("&", "&&"), make)
+                return Offered(tr("Mise en place"), self.show_mise, writes=False)
             case "film":
-                return Offered("It is filmed", partial(self._film, shoot))
+                return Offered(tr("It is filmed"), partial(self._film, shoot))
             case "count":
-                return Offered("Log it…", partial(self._log, shoot))
+                return Offered(tr("Log it…"), partial(self._log, shoot))
 
     def show_mise(self) -> None:
         """Open the mise en place, and go to its first step that is not ticked."""
@@ -483,7 +519,7 @@ class ShootsScreen(TableScreen[Shoot]):
     def _move(self, shoot: Shoot, state: str) -> None:
         if (identity := shoot.id) is not None:
             move = partial(self.context.bar.shoots.move, identity, state)  # type: ignore[arg-type]
-            self.do(move, say=f"{shoot.theme}: {STATE_WORDS[state].lower()}")  # type: ignore[index]
+            self.do(move, say=f"{shoot.theme}: {begun_small(tr(STATE_WORDS[state]))}")  # type: ignore[index]
 
     def _film(self, shoot: Shoot) -> None:
         if self._is_ahead(shoot):
@@ -503,9 +539,10 @@ class ShootsScreen(TableScreen[Shoot]):
     def _is_ahead(self, shoot: Shoot) -> bool:
         return shoot.on > self.context.bar.snapshot.on
 
-    def _ask_for_today(self, error: UserError, film: Callable[[], object]) -> None:
+    def _ask_for_today(self, error: FilmedAhead | NotFilmedYet, film: Callable[[], object]) -> None:
         """The day of today is the likely answer: one key takes it."""
-        self.banner.say(str(error), "error", "Filmed today", film)
+        said = tr(error.says, **vars(error) | {"on": day_said(error.on)})
+        self.banner.say(said, "error", tr("Filmed today"), film)
         self.banner.focus_action()
 
     def _film_today(self, shoot: Shoot, then: Callable[[Shoot], object] | None = None) -> None:
@@ -513,17 +550,26 @@ class ShootsScreen(TableScreen[Shoot]):
             self.focus_list()  # the button is about to go
             film = partial(self.context.bar.shoots.film_today, identity)
             today = self.context.bar.snapshot.on
-            self.do(film, then, f"{shoot.theme}: filmed today, {today}, not on {shoot.on}")
+            self.do(
+                film,
+                then,
+                tr(
+                    "{theme}: filmed today, {today}, not on {on}",
+                    theme=shoot.theme,
+                    today=day_said(today),
+                    on=day_said(shoot.on),
+                ),
+            )
 
     def _prepare_actions(self) -> None:
         log = partial(self._with_current, self._log)
         show = partial(self._with_current, self.on_camera)
         self.list_actions(
             (
-                ("New shoot…", "Ctrl+N", "add", self.write_new, False),
+                (tr("New shoot…"), "Ctrl+N", "add", self.write_new, False),
                 (EDIT, ("Ctrl+E", "F2"), "shoots", self.edit_current, True),
                 (REPEAT, "Ctrl+R", "redo", self.repeat_current, True),
-                ("Log shoot…", "Ctrl+G", "count", log, True),
+                (tr("Log shoot…"), "Ctrl+G", "count", log, True),
                 (CAMERA, "F8", "", show, True),
                 (SHOPPING, "Ctrl+B", "price", lambda: self.shop(self.current), False),
                 (VARIANCES, "", "history", self.show_variances, False),

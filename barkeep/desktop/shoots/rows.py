@@ -31,7 +31,7 @@ from barkeep.domain.bar.shoots import (
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.level_words import in_doubt, quantity
 from barkeep.domain.buying.for_shoot import stops_for
-from barkeep.domain.days import day_said
+from barkeep.domain.days import day_of_week, day_said, day_short
 from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised, counted
@@ -54,12 +54,13 @@ from barkeep.domain.shoots.stops import StopLine
 from barkeep.domain.specs.shown_lines import names_in_sentence, names_of, shown_lines, worded
 from barkeep.domain.specs.spec import Line, UnsettledLine, with_unsettled
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_noop
 
 STATE_WORDS: Mapping[ShootState, str] = {
-    "idea": "Idea",
-    "planned": "Planned",
-    "filmed": "Filmed",
-    "logged": "Logged",
+    "idea": tr_noop("Idea"),
+    "planned": tr_noop("Planned"),
+    "filmed": tr_noop("Filmed"),
+    "logged": tr_noop("Logged"),
 }
 STATE_PICTURES: Mapping[ShootState, str] = {
     "idea": "info",
@@ -99,15 +100,15 @@ def shoot_columns() -> tuple[Column[Shoot], ...]:
     """Theme with its drinks, day, state."""
     return (
         Column(
-            "Theme",
+            tr("Theme"),
             lambda row: row.theme,
             roles={SUBTITLE_ROLE: drinks_in_brief},
             tooltip=lambda row: f"{row.theme}\n{drinks_in_brief(row)}",
         ),
-        Column("Day", lambda row: row.on.isoformat(), key=lambda row: (row.on, row.id or 0)),
+        Column(tr("Day"), lambda row: day_short(row.on), key=lambda row: (row.on, row.id or 0)),
         Column(
-            "State",
-            lambda row: STATE_WORDS[row.state],
+            tr("State"),
+            lambda row: tr(STATE_WORDS[row.state]),
             key=lambda row: STATES.index(row.state),
             roles={ICONS_ROLE: lambda row: (STATE_PICTURES[row.state],)},
         ),
@@ -116,19 +117,24 @@ def shoot_columns() -> tuple[Column[Shoot], ...]:
 
 def drinks_in_brief(shoot: Shoot) -> str:
     """The names of its drinks."""
-    return ", ".join(shoot.names) if shoot.drinks else "No drink yet"
+    return ", ".join(shoot.names) if shoot.drinks else tr("No drink yet")
 
 
 def found_by(shoot: Shoot, words: str, snapshot: Snapshot) -> bool:
     """Whether a search finds it: by theme, drink, notes, day, state or bottle."""
-    return bool(find_shoots((shoot,), words, snapshot.title_by_id))
+    return bool(find_shoots((shoot,), words, snapshot.title_by_id, _shown))
+
+
+def _shown(shoot: Shoot) -> str:
+    """Its day and its state, as they stand in the list and in the details."""
+    return f"{day_short(shoot.on)} {day_said(shoot.on)} {tr(STATE_WORDS[shoot.state])}"
 
 
 def when_in_words(shoot: Shoot) -> str:
     """The day, the hour and the state."""
     at = f", {shoot.starts:%H:%M}" if shoot.starts else ""
-    day = f"{shoot.on:%A} {day_said(shoot.on)}{at}"
-    return f"{day} · {STATE_WORDS[shoot.state]}"
+    day = tr("{weekday} {day}", weekday=day_of_week(shoot.on), day=day_said(shoot.on))
+    return f"{day}{at} · {tr(STATE_WORDS[shoot.state])}"
 
 
 def serves_in_words(serves: ServeCounts) -> str:
@@ -138,13 +144,13 @@ def serves_in_words(serves: ServeCounts) -> str:
     '3 serves: 1 test, 2 on camera'
     """
     parts = (
-        (serves.tests, "test" if serves.tests == 1 else "tests"),
-        (serves.camera, "on camera"),
-        (serves.tasting, "to taste"),
+        (serves.tests, counted(serves.tests, "test")),
+        (serves.camera, tr("{many} on camera", many=serves.camera)),
+        (serves.tasting, tr("{many} to taste", many=serves.tasting)),
     )
-    said = ", ".join(f"{count} {word}" for count, word in parts if count)
+    said = ", ".join(words for count, words in parts if count)
     total = counted(serves.total, "serve")
-    return f"{total}: {said}" if said else "no serves"
+    return f"{total}: {said}" if said else tr("no serves")
 
 
 def chosen_in_words(drink: ShootDrink, snapshot: Snapshot) -> Iterator[tuple[int, str]]:
@@ -158,11 +164,23 @@ def chosen_in_words(drink: ShootDrink, snapshot: Snapshot) -> Iterator[tuple[int
         poured = snapshot.title_by_id.get(chosen.bottle_id or 0) or tree.in_sentence(
             chosen.ingredient
         )
-        ratio = "" if abs(chosen.ratio - 1.0) < 1e-9 else f", {chosen.ratio:.3g} times as much"
+        ratio = (
+            ""
+            if abs(chosen.ratio - 1.0) < 1e-9
+            else tr(", {ratio:.3g} times as much", ratio=chosen.ratio)
+        )
         if chosen.ingredient == wanted or tree.is_a(chosen.ingredient, wanted):
             yield chosen.line, f"{names_of(line, tree)}: {poured}"
         else:
-            yield chosen.line, f"{poured} in place of {names_in_sentence(line, tree)}{ratio}"
+            yield (
+                chosen.line,
+                tr(
+                    "{poured} in place of {wanted}{ratio}",
+                    poured=poured,
+                    wanted=names_in_sentence(line, tree),
+                    ratio=ratio,
+                ),
+            )
 
 
 def shortfalls(answer: ShootAnswer) -> tuple[str, ...]:
@@ -176,11 +194,11 @@ def drops(answer: ShootAnswer) -> str:
     """Which serves to leave out so that the rest can be poured; empty where none need be."""
     menu = answer.plan.menu
     dropped = [
-        f"{count} of {order.spec.name}"
+        tr("{serves} of {drink}", serves=count, drink=order.spec.name)
         for order, count in zip(menu.orders, menu.drop, strict=True)
         if count
     ]
-    return f"Or leave out {spoken_list(dropped, 'and')}." if dropped else ""
+    return tr("Or leave out {dropped}.", dropped=spoken_list(dropped, "and")) if dropped else ""
 
 
 def draws(answer: ShootAnswer) -> tuple[str, ...]:
@@ -206,34 +224,47 @@ def left_out(answer: ShootAnswer) -> tuple[str, ...]:
 def logged_in_words(each: LoggedBottle) -> str:
     """What the log says of one bottle, in its own unit."""
     unit = each.unit
-    said = f"Poured {quantity(each.poured, unit)}"
+    said = tr("Poured {amount}", amount=quantity(each.poured, unit))
     if each.spilled:
-        said += f", spilled {quantity(each.spilled, unit)}"
-    said += f"; expected {quantity(each.expected, unit)}"
+        said += tr(", spilled {amount}", amount=quantity(each.spilled, unit))
+    said += tr("; expected {amount}", amount=quantity(each.expected, unit))
     if each.counted is None or each.variance is None:
-        return f"{said}, accepted"
+        return tr("{said}, accepted", said=said)
     missing = each.variance
-    doubt = in_doubt(each.sigma, unit)
-    apart = f"{quantity(abs(missing), unit)} {'less' if missing >= 0 else 'more'}"
+    doubt, amount = in_doubt(each.sigma, unit), quantity(abs(missing), unit)
+    apart = tr("{amount} less", amount=amount) if missing >= 0 else _more(amount)
     within = f" ({doubt})" if doubt else ""
-    return f"{said}, counted {quantity(each.counted, unit)}: {apart}{within}"
+    return tr(
+        "{said}, counted {amount}: {apart}{within}",
+        said=said,
+        amount=quantity(each.counted, unit),
+        apart=apart,
+        within=within,
+    )
+
+
+def _more(amount: str) -> str:
+    return tr("{amount} more", amount=amount)
 
 
 def used_in_brief(bottles: Sequence[LoggedBottle]) -> str:
     """How many bottles a log has, and how many of them were counted or only accepted."""
     counts = sum(each.counted is not None for each in bottles)
-    parts = (f"{counts} counted" if counts else "", _accepted(len(bottles) - counts))
+    parts = (
+        tr("{many} counted", many=counts) if counts else "",
+        _accepted(len(bottles) - counts),
+    )
     return f"{counted(len(bottles), 'bottle')}: {spoken_list([*filter(None, parts)], 'and')}"
 
 
 def _accepted(many: int) -> str:
-    return f"{many} taken as expected" if many else ""
+    return tr("{many} taken as expected", many=many) if many else ""
 
 
-RUNS_OUT = LineState("Runs out", "verdict-short", "short")
-NOT_TAKEN = LineState("Not taken from a bottle", "warning", "warning")
+RUNS_OUT = LineState(tr_noop("Runs out"), "verdict-short", "short")
+NOT_TAKEN = LineState(tr_noop("Not taken from a bottle"), "warning", "warning")
 """Of a shoot that is filmed: nothing runs out any more."""
-LEFT_OUT = LineState("Not counted", "info", "muted")
+LEFT_OUT = LineState(tr_noop("Not counted"), "info", "muted")
 """Of an optional line, and of a drink of which no serve is planned."""
 
 
@@ -310,10 +341,13 @@ def _garnishes(answer: ShootAnswer, number: int) -> dict[int, _Standing]:
 
 def _garnish(source: GarnishSource, tree: FamilyTree) -> _Standing:
     if source.fruit is not None:
-        return _Standing(TO_CUT, f"To cut from {tree.in_sentence(source.fruit.ingredient)}")
+        return _Standing(
+            TO_CUT,
+            tr("To cut from {fruit}", fruit=tree.in_sentence(source.fruit.ingredient)),
+        )
     if source.have >= source.amount:
         return _Standing(THERE)
-    there = f"Only {source.have:g} there" if source.have else "Missing"
+    there = tr("Only {have:g} there", have=source.have) if source.have else tr("Missing")
     return _Standing(GARNISH_MISSING, there)
 
 
@@ -350,7 +384,7 @@ def _worded(line: Line, amount: str, tree: FamilyTree) -> str:
 
 def _note(chosen: str, source: str, state: LineState) -> str:
     """What was chosen, where it comes from, and that it runs out, each a sentence of its own."""
-    short = state.word if state in (RUNS_OUT, NOT_TAKEN) else ""
+    short = tr(state.word) if state in (RUNS_OUT, NOT_TAKEN) else ""
     parts = (each for each in (chosen, source, short) if each)
     return ". ".join(map(capitalised, parts))
 
@@ -362,13 +396,13 @@ def _from(asked: MenuLine | None, answer: ShootAnswer) -> str:
     ways = [each.derivation for each in asked.poured]
     as_it_is = [each for each in ways if each.leaves == {each.offered}]
     made = [each for each in ways if each not in as_it_is]
-    found = (("from", as_it_is), ("made from", made))
+    found = ((tr_noop("from {titles}"), as_it_is), (tr_noop("made from {titles}"), made))
     said = [
-        f"{how} {spoken_list(titles, 'and')}"
+        tr(how, titles=spoken_list(titles, "and"))
         for how, some in found
         if (titles := list(dict.fromkeys(_titles(asked, some, answer))))
     ]
-    return capitalised(", and ".join(said))
+    return capitalised(tr(", and ").join(said))
 
 
 def _titles(asked: MenuLine, ways: Sequence[Derivation], answer: ShootAnswer) -> Iterator[str]:

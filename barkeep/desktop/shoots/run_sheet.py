@@ -19,6 +19,7 @@ from barkeep.documents.printed.jobs import FlowJob, run_sheet_job
 from barkeep.documents.printed.paper import Size
 from barkeep.documents.printed.templates import Template
 from barkeep.domain.bar.shoots import Shoot
+from barkeep.translation import tr
 
 QUESTION = "run sheet"
 SIZE = (860, 600)
@@ -29,12 +30,12 @@ class RunSheetDialog(PagesDialog):
 
     def __init__(self, context: ScreenContext, shoot: Shoot, parent: QWidget | None = None) -> None:
         super().__init__(context.bar, context.background, QUESTION, parent)
-        self.setWindowTitle(f"Run sheet of {shoot.theme}")
+        self.setWindowTitle(tr("Run sheet of {theme}", theme=shoot.theme))
         self.resize(*SIZE)
         self._shoot, self._snapshot = shoot, context.bar.snapshot
         self.options = PrintOptions(context.state)
-        self.copy_button = button("&Copy publish text", self.copy_text)
-        self.markdown_button = button("Copy as &Markdown", self.copy_markdown)
+        self.copy_button = button(tr("&Copy publish text"), self.copy_text)
+        self.markdown_button = button(tr("Copy as &Markdown"), self.copy_markdown)
         self._lay_out()
         self.options.changed.connect(self._renew)
         self.options.show_kind("run_sheet", "")
@@ -52,12 +53,12 @@ class RunSheetDialog(PagesDialog):
     def copy_text(self) -> None:
         """Put the text for all drinks of the episode on the clipboard."""
         output.copy(self._published().text)
-        self._say("The publish text was copied")
+        self._say(tr("The publish text was copied"))
 
     def copy_markdown(self) -> None:
         """The same as Markdown."""
         output.copy(self._published().markdown)
-        self._say("The publish text was copied as Markdown")
+        self._say(tr("The publish text was copied as Markdown"))
 
     def _published(self) -> PublishText:
         return publish_text_of(self._shoot, self._snapshot)

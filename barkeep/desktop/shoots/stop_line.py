@@ -11,8 +11,9 @@ from barkeep.desktop.look.tones import Tones
 from barkeep.desktop.widgets.notices import announce
 from barkeep.desktop.widgets.picture import Picture
 from barkeep.domain.shoots.stops import Stop, StopLine, day_in_words
+from barkeep.translation import tr_noop
 
-NAME = "How far the shoot is"
+NAME = tr_noop("How far the shoot is")
 MARK = 7.0
 """Half of how wide a stop is drawn beside plain type, in pixels."""
 

@@ -16,34 +16,35 @@ from barkeep.desktop.widgets.terms import meaning
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.level_words import in_doubt, quantity
 from barkeep.domain.shoots.log import BottleVariance, variances
+from barkeep.translation import tr
 
 
 def variance_columns() -> tuple[Column[BottleVariance], ...]:
     """Bottle, shoots, poured, gone beyond that, doubt, reason."""
     return (
-        Column("Bottle", lambda row: row.title, tooltip=lambda row: row.title),
-        Column("Shoots", lambda row: str(row.shoots), key=lambda row: row.shoots, right=True),
+        Column(tr("Bottle"), lambda row: row.title, tooltip=lambda row: row.title),
+        Column(tr("Shoots"), lambda row: str(row.shoots), key=lambda row: row.shoots, right=True),
         Column(
-            "Poured",
+            tr("Poured"),
             lambda row: quantity(row.poured, row.unit),
             key=lambda row: row.poured,
             right=True,
         ),
-        Column("Gone besides", gone_in_words, key=lambda row: row.variance, right=True),
+        Column(tr("Gone besides"), gone_in_words, key=lambda row: row.variance, right=True),
         Column(
-            "Doubt",
+            tr("Doubt"),
             lambda row: in_doubt(row.sigma, row.unit),
             right=True,
             about=meaning("doubt"),
         ),
-        Column("Likely reason", lambda row: row.reason, tooltip=lambda row: row.reason),
+        Column(tr("Likely reason"), lambda row: row.reason, tooltip=lambda row: row.reason),
     )
 
 
 def gone_in_words(row: BottleVariance) -> str:
     """What is gone beyond the pours; *too much left* where it is the other way round."""
     amount = quantity(abs(row.variance), row.unit)
-    return amount if row.variance >= 0 else f"{amount} too much left"
+    return amount if row.variance >= 0 else tr("{amount} too much left", amount=amount)
 
 
 class VariancesDialog(QDialog):
@@ -52,16 +53,16 @@ class VariancesDialog(QDialog):
     def __init__(self, snapshot: Snapshot, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         accept_by_keys(self)
-        self.setWindowTitle("Variances over all shoots")
+        self.setWindowTitle(tr("Variances over all shoots"))
         self.table: RowTable[BottleVariance] = RowTable(variance_columns(), self)
         self.view = QTableView()
         self.view.setModel(self.table)
-        prepare_view(self.view, "Variances")
+        prepare_view(self.view, tr("Variances"))
         self.view.setSortingEnabled(False)
-        words = "Log a shoot and count its bottles: what is gone without a pour shows here."
+        words = tr("Log a shoot and count its bottles: what is gone without a pour shows here.")
         self.stack = ListStack(
             self.view,
-            EmptyState("picture-empty-shelf", "Nothing to compare yet", words),
+            EmptyState("picture-empty-shelf", tr("Nothing to compare yet"), words),
             EmptyState.no_match("bottles"),
         )
         self.reason = text_label("", wrap=True)
@@ -72,13 +73,13 @@ class VariancesDialog(QDialog):
         self._lay_out()
 
     def _lay_out(self) -> None:
-        said = "Summed over the shoots that counted a bottle. Reasons are common practice."
+        said = tr("Summed over the shoots that counted a bottle. Reasons are common practice.")
         column_of(
             text_label(self.windowTitle(), TypeSize.SUBTITLE),
             text_label(said, quiet=True, wrap=True),
             wide(Card(self.stack)),
             self.reason,
-            row_of(SPRING, button("Close", self.accept)),
+            row_of(SPRING, button(tr("Close"), self.accept)),
             on=self,
             margins=PAD,
         )

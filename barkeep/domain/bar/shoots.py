@@ -6,7 +6,7 @@ the name still says what was meant after the spec was removed.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from datetime import date, datetime, time
 from typing import Literal, get_args
@@ -164,17 +164,24 @@ def repeated(shoot: Shoot, on: date) -> Shoot:
 
 
 def find_shoots(
-    shoots: Iterable[Shoot], words: str, titles: Mapping[int, str] | None = None
+    shoots: Iterable[Shoot],
+    words: str,
+    titles: Mapping[int, str] | None = None,
+    shown: Callable[[Shoot], str] = lambda _shoot: "",
 ) -> tuple[Shoot, ...]:
     """The shoots of which every word stands in the theme, a drink, the notes or a bottle's title.
 
     `titles` names bottles by id, for those chosen; logged bottles carry their own.
+    `shown` is what else is seen of a shoot where it is looked for.
     """
     wanted = folded(words).split()
     known = titles or {}
-    return tuple(
-        each for each in shoots if all(word in _searchable(each, known) for word in wanted)
-    )
+
+    def is_found(shoot: Shoot) -> bool:
+        stands = f"{_searchable(shoot, known)} {folded(shown(shoot))}"
+        return all(word in stands for word in wanted)
+
+    return tuple(filter(is_found, shoots))
 
 
 def _searchable(shoot: Shoot, titles: Mapping[int, str]) -> str:

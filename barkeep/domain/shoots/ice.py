@@ -23,18 +23,19 @@ from barkeep.domain.shoots.menu import Order
 from barkeep.domain.specs.glasses import Glass, Ice, glass_named, ice_named
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_noop
 
 IceForm = Literal["cubes", "crushed", "large"]
 
-BASIS = "common practice"
+BASIS = tr_noop("common practice")
 SPARE = 0.25
 """What melts and breaks before it is used, a share of what the drinks take."""
 WORKED_WITH: Mapping[Technique, tuple[IceForm, str, float]] = {
-    "shaken": ("cubes", "to shake with", 250.0),
-    "stirred": ("cubes", "to stir with", 200.0),
-    "thrown": ("cubes", "to throw with", 250.0),
-    "swizzled": ("crushed", "to swizzle with", 250.0),
-    "blended": ("crushed", "to blend with", 150.0),
+    "shaken": ("cubes", tr_noop("to shake with"), 250.0),
+    "stirred": ("cubes", tr_noop("to stir with"), 200.0),
+    "thrown": ("cubes", tr_noop("to throw with"), 250.0),
+    "swizzled": ("crushed", tr_noop("to swizzle with"), 250.0),
+    "blended": ("crushed", tr_noop("to blend with"), 150.0),
 }
 """The ice a serve is worked with, in grams: its form, what for, how much."""
 A_SCOOP_G = 120.0
@@ -42,13 +43,13 @@ A_SCOOP_G = 120.0
 G_PER_ML: Mapping[IceForm, float] = {"cubes": 0.5, "crushed": 0.6}
 """What a millilitre of a glass filled to its brim holds, the air between the pieces counted."""
 LARGE: tuple[tuple[re.Pattern[str], str, float], ...] = (
-    (re.compile(r"\b(?:spheres?|balls?)\b"), "spheres of 6 cm", 104.0),
-    (re.compile(r"\bspears?\b"), "spears of 3.5 × 12 cm", 135.0),
-    (re.compile(""), "large cubes of 5 cm", 115.0),
+    (re.compile(r"\b(?:spheres?|balls?)\b"), tr_noop("spheres of 6 cm"), 104.0),
+    (re.compile(r"\bspears?\b"), tr_noop("spears of 3.5 × 12 cm"), 135.0),
+    (re.compile(""), tr_noop("large cubes of 5 cm"), 115.0),
 )
 """What is counted in pieces: words that ask for it, its name, and the grams of one."""
 
-IN_THE_GLASS = "for the glass"
+IN_THE_GLASS = tr_noop("for the glass")
 
 _CLAUSES = re.compile(r"[.;,\n]|\band\b|\bthen\b")
 _ON_ICE = r"(?P<ice>(?:[\w-]+\s+){0,3}?(?:ice|cubes?|rocks))\b"
@@ -79,7 +80,7 @@ class IceNeed:
         >>> IceNeed("cubes", "to shake with", "cubes", 300.0).kind
         'cubes to shake with'
         """
-        return f"{self.thing} {self.use}"
+        return f"{tr(self.thing)} {tr(self.use)}"
 
     @property
     def shown(self) -> str:
@@ -110,18 +111,25 @@ def ice_in_words(needs: Iterable[IceNeed]) -> Iterator[tuple[str, str]]:
 
 
 def _weight_in_words(form: IceForm, some: Sequence[IceNeed]) -> str:
-    what = "ice in cubes" if form == "cubes" else "crushed ice"
+    what = tr("ice in cubes") if form == "cubes" else tr("crushed ice")
     total = _kg(sum(_tenths_up(each.grams) for each in some) * 100.0)
-    parts = spoken_list([f"{each.shown} {each.use}" for each in some], "and")
-    uses = f" {some[0].use}" if len(some) == 1 else f": {parts}"
-    return f"Freeze or buy {total} of {what}{uses}, a quarter to spare for what melts ({BASIS})."
+    parts = spoken_list([f"{each.shown} {tr(each.use)}" for each in some], "and")
+    uses = f" {tr(some[0].use)}" if len(some) == 1 else tr(": {parts}", parts=parts)
+    return tr(
+        "Freeze or buy {total} of {what}{uses}, a quarter to spare for what melts ({basis}).",
+        total=total,
+        what=what,
+        uses=uses,
+        basis=tr(BASIS),
+    )
 
 
 def _pieces_in_words(some: Sequence[IceNeed]) -> str:
-    parts = [f"{each.pieces} × {each.thing} ({_kg(each.grams)})" for each in some]
-    return (
-        f"Freeze or buy {spoken_list(parts, 'and')} for the glass: one a serve, and some to "
-        f"spare ({BASIS})."
+    parts = [f"{each.pieces} × {tr(each.thing)} ({_kg(each.grams)})" for each in some]
+    return tr(
+        "Freeze or buy {parts} for the glass: one a serve, and some to spare ({basis}).",
+        parts=spoken_list(parts, "and"),
+        basis=tr(BASIS),
     )
 
 
@@ -168,7 +176,7 @@ def _form(ice: Ice) -> IceForm:
 
 
 def _thing(form: IceForm) -> str:
-    return "crushed ice" if form == "crushed" else "cubes"
+    return tr_noop("crushed ice") if form == "crushed" else tr_noop("cubes")
 
 
 def _with(one: IceNeed, other: IceNeed) -> IceNeed:

@@ -16,6 +16,7 @@ from barkeep.domain.shoots.drinks import orders_of
 from barkeep.domain.shoots.menu import Menu, MenuLine, wanted_by
 from barkeep.domain.shoots.plan import as_of, draws_of, menu_made, shortfall
 from barkeep.errors import NotEnoughLeft, UserError, spoken_list
+from barkeep.translation import tr, tr_noop
 
 EVAPORATION_A_MONTH = 0.01
 """The share of an open bottle's size that may go in a month (*common practice*)."""
@@ -46,9 +47,16 @@ class PouredBeyond(UserError):
     enough_for: tuple[tuple[str, int], ...]
 
     def __str__(self) -> str:
-        most = [f"{serves} of {drink}" for drink, serves in self.enough_for]
-        reach = f" There is enough for {spoken_list(most, 'and')}." if most else ""
-        return f"The serves made take more than there is: {' '.join(self.lacking)}{reach}"
+        most = [
+            tr("{serves} of {drink}", serves=serves, drink=drink)
+            for drink, serves in self.enough_for
+        ]
+        reach = tr(" There is enough for {most}.", most=spoken_list(most, "and")) if most else ""
+        return tr(
+            "The serves made take more than there is: {lacking}{reach}",
+            lacking=" ".join(self.lacking),
+            reach=reach,
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -139,10 +147,15 @@ def not_taken(shoot: Shoot, snapshot: Snapshot, made: Sequence[int]) -> tuple[st
     """Each line of the serves made that takes nothing, or too little, from any bottle."""
     found = menu_made(shoot, snapshot, made)
     short = (
-        f"Not all is taken from a bottle: {shortfall(each, snapshot)}" for each in found.lacking
+        tr("Not all is taken from a bottle: {lacking}", lacking=shortfall(each, snapshot))
+        for each in found.lacking
     )
     asked = (
-        f"Nothing is taken for {each.named} of {order.spec.name}: it is not understood."
+        tr(
+            "Nothing is taken for {named} of {name}: it is not understood.",
+            named=each.named,
+            name=order.spec.name,
+        )
         for order in found.orders
         if order.serves
         for each in order.spec.unsettled
@@ -155,14 +168,19 @@ def not_taken_as_planned(shoot: Shoot, snapshot: Snapshot) -> tuple[str, ...]:
     then, made = as_of(shoot, snapshot), as_planned(shoot).made
     found = not_taken(shoot, snapshot, made)
     past = (
-        f"{each.product.title} was past its date of {then.last_day_in_words(each)} by then, so "
-        "the log takes nothing from it."
+        tr(
+            "{title} was past its date of {last_day} by then, so the log takes nothing from it.",
+            title=each.product.title,
+            last_day=then.last_day_in_words(each),
+        )
         for each in then.past_of(wanted_by(orders_of(shoot, then, made)))
     )
-    return (*found, *([CHOOSE_FIRST] if found else []), *past)
+    return (*found, *([tr(CHOOSE_FIRST)] if found else []), *past)
 
 
-CHOOSE_FIRST = "Where something else was poured, choose it for that line before the log is written."
+CHOOSE_FIRST = tr_noop(
+    "Where something else was poured, choose it for that line before the log is written."
+)
 
 
 def _is_drawn_on(line: MenuLine, found: Menu, tree: FamilyTree) -> bool:
@@ -250,7 +268,7 @@ def _variance(
     sigma = sqrt(sum(each.sigma**2 for each in logged))
     first = logged[0]
     told = abs(gone) > SIGMAS * sigma
-    reason = _reason(gone, poured, bottle, tree) if told else NO_TELLING
+    reason = _reason(gone, poured, bottle, tree) if told else tr(NO_TELLING)
     return BottleVariance(
         bottle_id=first.bottle_id,
         title=first.title,
@@ -263,7 +281,7 @@ def _variance(
     )
 
 
-NO_TELLING = "No more than the doubt of the levels explains."
+NO_TELLING = tr_noop("No more than the doubt of the levels explains.")
 
 
 def _reason(gone: float, poured: float, bottle: Bottle | None, tree: FamilyTree) -> str:
@@ -273,17 +291,26 @@ def _reason(gone: float, poured: float, bottle: Bottle | None, tree: FamilyTree)
 def _reasons(gone: float, poured: float, bottle: Bottle | None, tree: FamilyTree) -> Iterator[str]:
     dashed = bottle is not None and bottle.ingredient in tree and _is_dashed(bottle, tree)
     if gone < 0 and dashed:
-        yield "Its dasher gives less than a dash: measure ten of them with the dasher's setting."
+        yield tr(
+            "Its dasher gives less than a dash: measure ten of them with the dasher's setting."
+        )
     if gone < 0:
-        yield "Less went out than the pours say: short pours, or a serve that was not made."
+        yield tr("Less went out than the pours say: short pours, or a serve that was not made.")
     if dashed:
-        yield "Its dasher gives more than a dash: measure ten of them with the dasher's setting."
+        yield tr(
+            "Its dasher gives more than a dash: measure ten of them with the dasher's setting."
+        )
     if bottle is not None and gone <= EVAPORATION_A_MONTH * bottle.product.size:
-        yield "As little as an open bottle loses in a month: evaporation, or drops on the jigger."
+        yield tr(
+            "As little as an open bottle loses in a month: evaporation, or drops on the jigger."
+        )
     if poured and gone >= OVER_POUR * poured:
         share = 100.0 * gone / poured
-        yield f"{share:.0f} % more than was poured by the specs: over-pouring, or pours not logged."
-    yield "More is gone than the pours say: a spill or a drink nobody wrote down."
+        yield tr(
+            "{share:.0f} % more than was poured by the specs: over-pouring, or pours not logged.",
+            share=share,
+        )
+    yield tr("More is gone than the pours say: a spill or a drink nobody wrote down.")
 
 
 def _is_dashed(bottle: Bottle, tree: FamilyTree) -> bool:

@@ -9,17 +9,17 @@ from __future__ import annotations
 
 import math
 import re
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 
 from barkeep.domain.amounts.rounding import whole_up
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.days import day_of_week, day_said
 from barkeep.domain.drink.ice import is_carbonated
 from barkeep.domain.ingredients.fruit import PEELS
 from barkeep.domain.ingredients.relations import Technique
-from barkeep.domain.ingredients.tasks import TASK_WORDS
 from barkeep.domain.ingredients.tree import FamilyTree, inside_sentence
 from barkeep.domain.phrases import capitalised, counted, folded
 from barkeep.domain.pouring.supply import Supply, supply_of
@@ -45,33 +45,44 @@ from barkeep.domain.specs.called import kinds_named_by
 from barkeep.domain.specs.glasses import glass_as_written, glass_named
 from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_noop
 
 CHILL_MINUTES = 120
 PEEL_MINUTES = SQUEEZE_MINUTES + 5
 """What is peeled is peeled right before it is squeezed."""
 
 
+JIGGER, STRAINER, BLENDER = tr_noop("jigger"), tr_noop("strainer"), tr_noop("blender")
+KETTLE, JUG = tr_noop("kettle or pan"), tr_noop("heatproof jug")
+GRATER, PEELER, WHISK = tr_noop("grater"), tr_noop("peeler"), tr_noop("whisk or frother")
 _TOOLS: Mapping[Technique, tuple[str, ...]] = {
-    "shaken": ("shaker tins", "strainer", "jigger"),
-    "stirred": ("mixing glass", "bar spoon", "strainer", "jigger"),
-    "built": ("bar spoon", "jigger"),
-    "blended": ("blender", "jigger"),
-    "thrown": ("two tins", "strainer", "jigger"),
-    "swizzled": ("swizzle stick", "jigger"),
-    "hot": ("kettle or pan", "heatproof jug", "jigger"),
+    "shaken": (tr_noop("shaker tins"), STRAINER, JIGGER),
+    "stirred": (tr_noop("mixing glass"), tr_noop("bar spoon"), STRAINER, JIGGER),
+    "built": (tr_noop("bar spoon"), JIGGER),
+    "blended": (BLENDER, JIGGER),
+    "thrown": (tr_noop("two tins"), STRAINER, JIGGER),
+    "swizzled": (tr_noop("swizzle stick"), JIGGER),
+    "hot": (KETTLE, JUG, JIGGER),
 }
 _NAMED_TOOLS: tuple[tuple[str, re.Pattern[str]], ...] = (
-    ("fine strainer", re.compile(r"\b(?:double|fine)[ -]?strain", re.IGNORECASE)),
-    ("muddler", re.compile(r"\bmuddl", re.IGNORECASE)),
-    ("grater", re.compile(r"\bgrat(?:e|ed|ing)\b", re.IGNORECASE)),
-    ("peeler", re.compile(r"\b(?:peel|twist|zest)\b", re.IGNORECASE)),
-    ("whisk or frother", re.compile(r"\b(?:whisk(?:ed|ing)?|froth)\b", re.IGNORECASE)),
+    (tr_noop("fine strainer"), re.compile(r"\b(?:double|fine)[ -]?strain", re.IGNORECASE)),
+    (tr_noop("muddler"), re.compile(r"\bmuddl", re.IGNORECASE)),
+    (GRATER, re.compile(r"\bgrat(?:e|ed|ing)\b", re.IGNORECASE)),
+    (PEELER, re.compile(r"\b(?:peel|twist|zest)\b", re.IGNORECASE)),
+    (WHISK, re.compile(r"\b(?:whisk(?:ed|ing)?|froth)\b", re.IGNORECASE)),
 )
-_RINSED = frozenset(
-    {"jigger", "peeler", "grater", "blender", "kettle or pan", "heatproof jug", "whisk or frother"}
-)
+_RINSED = frozenset({JIGGER, PEELER, GRATER, BLENDER, KETTLE, JUG, WHISK})
 """One will do; of the others each drink gets a clean one (*common practice*)."""
-_COUNT_WORDS = ("", "one", "two", "three", "four", "five", "six", "seven")
+_COUNT_WORDS = (
+    "",
+    "",
+    tr_noop("two"),
+    tr_noop("three"),
+    tr_noop("four"),
+    tr_noop("five"),
+    tr_noop("six"),
+    tr_noop("seven"),
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,12 +126,19 @@ class Step:
         """The moment to begin it."""
         return starts - timedelta(minutes=self.minutes_before)
 
-    def said_when(self, starts: datetime | None = None) -> str:
+    def said_when(
+        self, starts: datetime | None = None, said: Callable[[date], str] = day_said
+    ) -> str:
         """When to begin, with day and clock time where it is known when the shoot starts."""
         if starts is None:
             return capitalised(self.when)
         at = self.at(starts)
-        return f"{at:%A} {at.date().isoformat()}, {at:%H:%M}"
+        return tr(
+            "{weekday} {day}, {time}",
+            weekday=day_of_week(at),
+            day=said(at.date()),
+            time=f"{at:%H:%M}",
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -194,7 +212,7 @@ def _glassware(orders: Sequence[Order]) -> Iterator[ToSetOut]:
             name = written.name if written else kind
             names.setdefault(kind, {}).setdefault(folded(name).removesuffix(" glass"), name)
     for kind, count in counts.items():
-        yield ToSetOut(" or ".join(names[kind].values()), count, kind=kind)
+        yield ToSetOut(tr(" or ").join(map(tr, names[kind].values())), count, kind=kind)
 
 
 def _tools(orders: Sequence[Order]) -> Iterator[ToSetOut]:
@@ -204,7 +222,7 @@ def _tools(orders: Sequence[Order]) -> Iterator[ToSetOut]:
         named = [tool for tool, sign in _NAMED_TOOLS if sign.search(words)]
         for tool in dict.fromkeys((*_TOOLS.get(order.spec.technique, ("jigger",)), *named)):
             counts[tool] = 1 if tool in _RINSED else counts.get(tool, 0) + 1
-    yield from (ToSetOut(name, count) for name, count in counts.items())
+    yield from (ToSetOut(tr(name), count) for name, count in counts.items())
 
 
 def _garnishes(orders: Sequence[Order], tree: FamilyTree) -> Iterator[ToSetOut]:
@@ -218,31 +236,30 @@ def _garnishes(orders: Sequence[Order], tree: FamilyTree) -> Iterator[ToSetOut]:
 
 
 def _chill(orders: Sequence[Order], tree: FamilyTree) -> dict[str, str]:
-    wanted: dict[str, str] = {}
+    wanted: dict[str, dict[str, None]] = {}
     for order in orders:
         glass, written = glass_named(order.spec.glass), glass_as_written(order.spec.glass)
         says_so = "chill" in folded(f"{order.spec.glass} {order.spec.method}")
         if glass is not None and written is not None and says_so:
-            name = _plural(glass.name)
-            wanted[name] = _together(wanted.get(name, ""), f"the {_plural(written.name)}")
+            said = _the_glasses(written.name)
+            wanted.setdefault(_plural(glass.name), {})[said] = None
         for line in order.spec.required_lines:
             if is_carbonated(line.ingredient, tree):
                 # By the kind's own name, so that a tick outlives other words for it.
                 kind = tree[line.ingredient]
                 name, said = inside_sentence(kind, kind.name), names_in_sentence(line, tree)
-                already = wanted.get(name, "")
-                wanted[name] = _together(already, said)
-    return wanted
-
-
-def _together(already: str, said: str) -> str:
-    """What two drinks call one thing: *club soda and soda water*."""
-    known = already.split(" and ") if already else []
-    return spoken_list(known if said in known else [*known, said], "and")
+                wanted.setdefault(name, {})[said] = None
+    return {name: spoken_list([*said], "and") for name, said in wanted.items()}
 
 
 def _plural(name: str) -> str:
     return f"{name}es" if name.endswith("s") else f"{name}s"
+
+
+def _the_glasses(name: str) -> str:
+    if name.endswith("s"):
+        return tr("the {glass}es", glass=tr(name))
+    return tr("the {glass}s", glass=tr(name))
 
 
 def _past(
@@ -258,9 +275,11 @@ def _questions(orders: Sequence[Order]) -> Iterator[Step]:
     """What nobody has understood is counted nowhere: whoever films must see to it."""
     for order in orders:
         for each in order.spec.unsettled:
-            text = (
-                f"See to {each.named} of {order.spec.name} yourself: it is not understood, "
-                "and nothing of it is counted."
+            text = tr(
+                "See to {line} of {drink} yourself: it is not understood, "
+                "and nothing of it is counted.",
+                line=each.named,
+                drink=order.spec.name,
             )
             key = _key("question", f"{order.spec.name} {each.text}")
             yield Step(key, DAY_MINUTES, text)
@@ -272,10 +291,15 @@ def _discard(parts: MiseEnPlace, made: Sequence[ToMake], then: Snapshot) -> Iter
         anew = [each for each in made if tree.is_a(bottle.ingredient, each.ingredient)]
         begun = max((each.minutes_before for each in anew), default=0)
         title, until = bottle.product.title, then.last_day_in_words(bottle)
-        what = "Check it, or leave it out"
+        what = tr("Check it, or leave it out")
         if bottle.product.house_made:
-            what = "Throw it away and make it anew" if anew else "Throw it away"
-        text = f"Do not count on {title}: its date is {until}. {what}."
+            what = tr("Throw it away and make it anew") if anew else tr("Throw it away")
+        text = tr(
+            "Do not count on {title}: its date is {until}. {what}.",
+            title=title,
+            until=until,
+            what=what,
+        )
         yield Step(f"discard:{bottle.id}", max(begun, DAY_MINUTES), text)
 
 
@@ -283,12 +307,17 @@ def _making(made: Sequence[ToMake], tree: FamilyTree) -> Iterator[Step]:
     for each in made:
         spare, share = round(100.0 * each.spare), ""
         if not each.is_all:
-            share = " (what is there gives no more; the rest is bought)"
+            share = tr(" (what is there gives no more; the rest is bought)")
         elif spare > 0:
-            share = f" ({spare} % more than the drinks take)"
-        use = f", to go into {tree.in_sentence(each.into)}" if each.into else ""
-        rest = f" Leave {_hours(each.rest_hours)} for it to rest." if each.rest_hours else ""
-        text = f"{TASK_WORDS[each.task]} {_said(each, tree)}{share}{use}. {each.how}{rest}"
+            share = tr(" ({spare} % more than the drinks take)", spare=spare)
+        use = tr(", to go into {drink}", drink=tree.in_sentence(each.into)) if each.into else ""
+        rest = (
+            tr(" Leave {hours} for it to rest.", hours=_hours(each.rest_hours))
+            if each.rest_hours
+            else ""
+        )
+        done = f"{_told_to(each, tree)}{share}{use}"
+        text = f"{done}. {each.how}{rest}"
         yield Step(each.key, each.minutes_before, text)
 
 
@@ -296,17 +325,17 @@ def _setting(parts: MiseEnPlace, snapshot: Snapshot) -> Iterator[Step]:
     for form, text in ice_in_words(parts.ice):
         yield Step(f"ice:{form}", DAY_MINUTES, text)
     for name, said in parts.chill.items():
-        yield Step(_key("chill", name), CHILL_MINUTES, f"Chill {said}.")
+        yield Step(_key("chill", name), CHILL_MINUTES, tr("Chill {said}.", said=said))
     supply = supply_of(snapshot)
     squeezed = {key for each in parts.squeeze for key, _amount, _unit in each.inputs}
     for garnish in parts.garnishes:
         yield _garnish_step(garnish, squeezed, snapshot, supply)
     for glass in parts.glassware:
-        text = f"Set out {glass.count} × {glass.name}."
+        text = tr("Set out {count} × {name}.", count=glass.count, name=glass.name)
         yield Step(_key("glass", glass.kind), CUT_MINUTES, text)
     if parts.tools:
         tools = spoken_list([f"{each.count} × {each.name}" for each in parts.tools], "and")
-        yield Step("tools", CUT_MINUTES, f"Set out {tools}.")
+        yield Step("tools", CUT_MINUTES, tr("Set out {tools}.", tools=tools))
 
 
 def _garnish_step(
@@ -316,18 +345,24 @@ def _garnish_step(
     key, minutes = _key("garnish", garnish.name), CUT_MINUTES
     source = None if garnish.garnish is None else source_of(garnish.garnish, snapshot, supply)
     if source is None:
-        text = (
-            f"See to “{garnish.name}” yourself, for {counted(garnish.count, 'drink')}: "
-            "no ingredient is called so."
+        text = tr(
+            "See to “{name}” yourself, for {drinks}: no ingredient is called so.",
+            name=garnish.name,
+            drinks=counted(garnish.count, "drink"),
         )
         return Step(key, minutes, text)
     tree, fruit = snapshot.knowledge.tree, source.fruit
     many = f"{garnish.count} × {garnish.name}"
     if fruit is None:
         return Step(key, minutes, _garnish_there(garnish, source, tree))
-    text = f"Cut {many} from {whole_up(fruit.amount):g} × {tree.in_sentence(fruit.ingredient)}"
+    text = tr(
+        "Cut {many} from {pieces:g} × {fruit}",
+        many=many,
+        pieces=whole_up(fruit.amount),
+        fruit=tree.in_sentence(fruit.ingredient),
+    )
     if source.ingredient in PEELS and fruit.ingredient in squeezed:
-        return Step(key, PEEL_MINUTES, f"{text}, before it is squeezed.")
+        return Step(key, PEEL_MINUTES, tr("{text}, before it is squeezed.", text=text))
     return Step(key, minutes, f"{text}.")
 
 
@@ -336,19 +371,34 @@ def _garnish_there(garnish: ToSetOut, source: GarnishSource, tree: FamilyTree) -
     many = f"{garnish.count} × {garnish.name}"
     if garnish.garnish is not None and garnish.garnish.on_the_rim:
         named = tree.in_sentence(source.ingredient)
-        lacking = "" if source.have else f": no {named} is there, so get some"
+        lacking = "" if source.have else tr(": no {named} is there, so get some", named=named)
         rims = counted(garnish.count, "glass", "glasses")
-        return f"Set out a saucer of {named} to rim {rims}{lacking}."
+        return tr(
+            "Set out a saucer of {named} to rim {rims}{lacking}.",
+            named=named,
+            rims=rims,
+            lacking=lacking,
+        )
     if source.have >= source.amount:
-        return f"Have {many} ready."
-    there = "none is there" if not source.have else f"only {source.have:g} there"
-    return f"Get {many}: {there}."
+        return tr("Have {many} ready.", many=many)
+    there = tr("none is there") if not source.have else tr("only {have:g} there", have=source.have)
+    return tr("Get {many}: {there}.", many=many, there=there)
 
 
-def _said(made: ToMake, tree: FamilyTree) -> str:
-    inputs = [amount_of(key, _rounded(amount), tree) for key, amount, _unit in made.inputs]
+def _told_to(made: ToMake, tree: FamilyTree) -> str:
+    """What to do: *Squeeze 90 ml of lime juice from 3 limes*."""
+    parts = [amount_of(key, _rounded(amount), tree) for key, amount, _unit in made.inputs]
+    inputs = spoken_list(parts, "and")
     much = amount_of(made.ingredient, _rounded(made.amount), tree)
-    return f"{much} from {spoken_list(inputs, 'and')}"
+    match made.task:
+        case "make":
+            return tr("Make {much} from {inputs}", much=much, inputs=inputs)
+        case "squeeze":
+            return tr("Squeeze {much} from {inputs}", much=much, inputs=inputs)
+        case "separate":
+            return tr("Separate {much} from {inputs}", much=much, inputs=inputs)
+        case "cut":
+            return tr("Cut {much} from {inputs}", much=much, inputs=inputs)
 
 
 def _rounded(amount: float) -> float:
@@ -358,8 +408,8 @@ def _rounded(amount: float) -> float:
 
 def _hours(hours: float) -> str:
     if hours < 1.0:
-        return f"{hours * 60.0:.0f} minutes"
-    return "an hour" if hours == 1.0 else f"{hours:g} hours"
+        return tr("{minutes:.0f} minutes", minutes=hours * 60.0)
+    return tr("an hour") if hours == 1.0 else tr("{hours:g} hours", hours=hours)
 
 
 def _key(kind: str, name: str) -> str:
@@ -369,13 +419,17 @@ def _key(kind: str, name: str) -> str:
 
 def _when(minutes: int) -> str:
     if minutes < CUT_MINUTES:
-        return "just before"
-    for most, words in ((45, "half an hour"), (90, "an hour"), (150, "two hours")):
-        if minutes <= most:
-            return f"{words} before"
+        return tr("just before")
+    if minutes <= 45:
+        return tr("half an hour before")
+    if minutes <= 90:
+        return tr("an hour before")
+    if minutes <= 150:
+        return tr("two hours before")
     days = round(minutes / DAY_MINUTES)
     if minutes < DAY_MINUTES:
-        return f"{math.ceil(minutes / 60)} hours before"
+        return tr("{hours} hours before", hours=math.ceil(minutes / 60))
     if days <= 1:
-        return "the day before"
-    return f"{_COUNT_WORDS[days] if days < len(_COUNT_WORDS) else days} days before"
+        return tr("the day before")
+    many = tr(_COUNT_WORDS[days]) if days < len(_COUNT_WORDS) else days
+    return tr("{days} days before", days=many)

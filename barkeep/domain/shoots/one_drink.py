@@ -13,6 +13,7 @@ from barkeep.domain.shoots.plan import in_whole_pieces, shortfall
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.stand_ins.in_a_drink import with_pours
 from barkeep.domain.stand_ins.offers import Offer, stand_in
+from barkeep.translation import tr
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +54,7 @@ def _lacking(found: Menu, poured: Spec, snapshot: Snapshot) -> Iterator[str]:
     for each in found.lacking:
         yield _said(each, poured, snapshot)
     for unsettled in poured.unsettled:
-        yield f"{unsettled.named} is not understood."
+        yield tr("{named} is not understood.", named=unsettled.named)
 
 
 def _said(short: MenuLine, poured: Spec, snapshot: Snapshot) -> str:
@@ -63,10 +64,19 @@ def _said(short: MenuLine, poured: Spec, snapshot: Snapshot) -> str:
     likely = next((each for each in answer.stand_ins if _may_do(each, short)), None)
     if likely is not None:
         name = tree.in_sentence(likely.ingredient)
-        return f"{lacks} What stands in for it is {name} ({likely.closeness:.2f})."
+        return tr(
+            "{lacks} What stands in for it is {name} ({closeness:.2f}).",
+            lacks=lacks,
+            name=name,
+            closeness=likely.closeness,
+        )
     if answer.none_because:
-        return f"{lacks} Nothing stands in for it: {answer.none_because.rstrip('.')}."
-    return f"{lacks} What stands in for it is not here either."
+        return tr(
+            "{lacks} Nothing stands in for it: {because}.",
+            lacks=lacks,
+            because=answer.none_because.rstrip("."),
+        )
+    return tr("{lacks} What stands in for it is not here either.", lacks=lacks)
 
 
 def _may_do(offer: Offer, short: MenuLine) -> bool:

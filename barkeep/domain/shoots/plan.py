@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 
@@ -10,6 +10,7 @@ from barkeep.domain.amounts.rounding import whole_up
 from barkeep.domain.bar.shoots import ChosenPour, Shoot, choose, chosen_bottles
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.days import day_said
 from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.assumed import Assumed, assumed_in
@@ -22,6 +23,7 @@ from barkeep.domain.specs.left_out import left_out_of
 from barkeep.domain.specs.shown_lines import named_with_kind
 from barkeep.domain.specs.spec import Line, UnsettledLine
 from barkeep.errors import spoken_list
+from barkeep.translation import tr
 
 OFFERED_EACH = 3
 """So many stand-ins are offered for a line that runs out."""
@@ -67,31 +69,43 @@ class ShootPlan:
     @property
     def verdict(self) -> str:
         """The answer in one sentence."""
+        return self.verdict_with(day_said)
+
+    def verdict_with(self, said: Callable[[date], str]) -> str:
+        """The answer in one sentence, with days as they are `said`."""
         if self.shoot.log is not None:
-            return f"It was logged on {self.shoot.log.at:%Y-%m-%d}."
+            return tr("It was logged on {day}.", day=said(self.shoot.log.at.date()))
         if self.shoot.state == "filmed" and not self.removed:
             return self._to_log
         if not self.shoot.drinks:
-            return "No drink is planned yet."
+            return tr("No drink is planned yet.")
         if self.removed:
-            names = " and ".join(self.removed)
-            return f"The spec of {names} was removed: put another in its place or take it out."
+            names = tr(" and ").join(self.removed)
+            return tr(
+                "The spec of {names} was removed: put another in its place or take it out.",
+                names=names,
+            )
         if self.possible:
-            return "Yes: every serve can be poured."
-        said = [f"{_counted_lines(len(self.menu.lacking))} out"] if self.menu.lacking else []
-        if self.unsettled:
-            names = spoken_list([each.named for each in self.unsettled], "and")
-            said.append(f"{names} {'is' if len(self.unsettled) == 1 else 'are'} not understood")
-        return f"No: {spoken_list(said, 'and')}."
+            return tr("Yes: every serve can be poured.")
+        lacks = [_lines_out(len(self.menu.lacking))] if self.menu.lacking else []
+        lacks += [not_understood(self.unsettled)] if self.unsettled else []
+        return tr("No: {lacks}.", lacks=spoken_list(lacks, "and"))
 
     @property
     def _to_log(self) -> str:
         """Of what is filmed nobody asks whether it can be poured."""
-        said = "It is filmed; its log is still to be written"
         count = len(self.menu.lacking) + len(self.unsettled)
         if not count:
-            return f"{said}."
-        return f"{said}, and cannot take {_lines(count)} as planned."
+            return tr("It is filmed; its log is still to be written.")
+        if count == 1:
+            return tr(
+                "It is filmed; its log is still to be written, and cannot take one line as planned."
+            )
+        return tr(
+            "It is filmed; its log is still to be written, "
+            "and cannot take {count} lines as planned.",
+            count=count,
+        )
 
 
 def as_of(shoot: Shoot, snapshot: Snapshot) -> Snapshot:
@@ -125,8 +139,11 @@ def plan(shoot: Shoot, snapshot: Snapshot, within: Within = "exact") -> ShootPla
 def past_by_then(found: ShootPlan, snapshot: Snapshot) -> tuple[str, ...]:
     """What is past its date on that day and not counted on, and what is past its best, in words."""
     past = (
-        f"{each.product.title} is past its date of {snapshot.last_day_in_words(each)} by then "
-        "and is not counted on."
+        tr(
+            "{title} is past its date of {last_day} by then and is not counted on.",
+            title=each.product.title,
+            last_day=snapshot.last_day_in_words(each),
+        )
         for each in found.past
     )
     return (*past, *found.faded)
@@ -160,9 +177,14 @@ def shortfall(line: MenuLine, snapshot: Snapshot) -> str:
     key = line.line.ingredient
     unit = tree[key].unit
     amount = plain_amount(round(line.short, 1), unit)
-    serves = f"{line.unmet:.3g} of {line.order.serves}"
-    name = named_with_kind(line.line, tree)
-    return f"{line.order.spec.name} lacks {amount} of {name}, for {serves} serves."
+    return tr(
+        "{drink} lacks {amount} of {name}, for {unmet:.3g} of {serves} serves.",
+        drink=line.order.spec.name,
+        amount=amount,
+        name=named_with_kind(line.line, tree),
+        unmet=line.unmet,
+        serves=line.order.serves,
+    )
 
 
 def not_counted(orders: Sequence[Order], snapshot: Snapshot) -> Iterator[str]:
@@ -180,9 +202,16 @@ def not_counted(orders: Sequence[Order], snapshot: Snapshot) -> Iterator[str]:
         if isinstance(each.line, Line) and each.line.required:
             unit = tree[each.line.ingredient].unit
             amount = plain_amount(need(each.line, tree), unit)
-            yield f"{amount} a serve is guessed in {each.drink}: {each.because(tree)}."
+            yield tr(
+                "{amount} a serve is guessed in {drink}: {because}.",
+                amount=amount,
+                drink=each.drink,
+                because=each.because(tree),
+            )
         else:
-            yield f"Not counted in {each.drink}: {each.because(tree)}."
+            yield tr(
+                "Not counted in {drink}: {because}.", drink=each.drink, because=each.because(tree)
+            )
     said = (each.sentence for each in assumed(orders, snapshot, unsaid=False))
     yield from dict.fromkeys(said)
 
@@ -213,12 +242,16 @@ def asked_of_bottles(found: Menu, snapshot: Snapshot) -> Iterator[str]:
     yield from dict.fromkeys(each for each in told if each)
 
 
-def _counted_lines(count: int) -> str:
-    return f"{_lines(count)} runs" if count == 1 else f"{_lines(count)} run"
+def _lines_out(count: int) -> str:
+    return tr("one line runs out") if count == 1 else tr("{count} lines run out", count=count)
 
 
-def _lines(count: int) -> str:
-    return "one line" if count == 1 else f"{count} lines"
+def not_understood(lines: Sequence[UnsettledLine]) -> str:
+    """That these lines are not understood, a phrase."""
+    names = spoken_list([each.named for each in lines], "and")
+    if len(lines) == 1:
+        return tr("{names} is not understood", names=names)
+    return tr("{names} are not understood", names=names)
 
 
 def in_whole_pieces(draw: Draw) -> Draw:

@@ -12,25 +12,27 @@ from datetime import date
 from typing import Literal, get_args
 
 from barkeep.domain.bar.shoots import Shoot, ShootLog
+from barkeep.domain.days import day_of_week, day_of_year, day_said
 from barkeep.domain.phrases import counted
 from barkeep.domain.shoots.making_ahead import ToMake
 from barkeep.domain.shoots.mise_en_place import MiseEnPlace
-from barkeep.domain.shoots.plan import ShootPlan
+from barkeep.domain.shoots.plan import ShootPlan, not_understood
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_about, tr_noop
 
 StopKey = Literal["idea", "shop", "prepare", "film", "count"]
 STOPS: tuple[StopKey, ...] = get_args(StopKey)
 StopState = Literal["done", "next", "later", "not needed"]
 STOP_WORDS: Mapping[StopKey, str] = {
-    "idea": "Idea",
-    "shop": "Shop",
-    "prepare": "Prepare",
-    "film": "Film",
-    "count": "Count",
+    "idea": tr_noop("Idea"),
+    "shop": tr_noop("Shop"),
+    "prepare": tr_noop("Prepare"),
+    "film": tr_noop("Film"),
+    "count": tr_noop("Count"),
 }
 
 
-NO_DRINKS = "once its drinks are chosen"
+NO_DRINKS = tr_noop("once its drinks are chosen")
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,12 +50,12 @@ class Stop:
     @property
     def word(self) -> str:
         """What it is called."""
-        return STOP_WORDS[self.key]
+        return tr(STOP_WORDS[self.key])
 
     @property
     def in_words(self) -> str:
         """All of it: *Shop, next: 3 of 7 to buy*."""
-        return f"{self.word}, {self.state}: {self.why}"
+        return f"{self.word}, {_state_said(self.state)}: {self.why}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,8 +103,19 @@ def day_in_words(day: date, on: date | None = None) -> str:
     >>> day_in_words(date(2026, 12, 3), date(2026, 11, 1)), day_in_words(date(2026, 12, 3))
     ('3 December', '3 December 2026')
     """
-    year = "" if on is not None and on.year == day.year else f" {day.year}"
-    return f"{day.day} {day:%B}{year}"
+    return day_of_year(day) if on is not None and on.year == day.year else day_said(day)
+
+
+def _state_said(state: StopState) -> str:
+    match state:
+        case "done":
+            return tr_about("how a stop of a shoot stands", "done")
+        case "next":
+            return tr_about("how a stop of a shoot stands", "next")
+        case "later":
+            return tr_about("how a stop of a shoot stands", "later")
+        case "not needed":
+            return tr_about("how a stop of a shoot stands", "not needed")
 
 
 # What lies behind a shoot that was filmed
@@ -111,27 +124,36 @@ def day_in_words(day: date, on: date | None = None) -> str:
 def _behind(shoot: Shoot) -> Iterator[Stop]:
     """It was filmed: nobody asks any more what was missing."""
     yield Stop("idea", "done", _drinks(shoot))
-    yield Stop("shop", "not needed", "it is filmed")
-    yield Stop("prepare", "not needed", "it is filmed")
+    yield Stop("shop", "not needed", tr("it is filmed"))
+    yield Stop("prepare", "not needed", tr("it is filmed"))
 
 
 def _filmed(shoot: Shoot) -> Stop:
-    return Stop("film", "done", f"filmed {day_in_words(shoot.on)}", shoot.on)
+    said = tr("filmed {day}", day=day_in_words(shoot.on))
+    return Stop("film", "done", said, shoot.on)
 
 
 def _to_log(plan: ShootPlan) -> Stop:
     """What nobody has decided yet: every bottle that it drew on as planned."""
     many = len(plan.menu.draws)
-    said = f"{counted(many, 'bottle')} not logged" if many else "its log is not written"
+    said = (
+        tr("{bottles} not logged", bottles=counted(many, "bottle"))
+        if many
+        else tr("its log is not written")
+    )
     return Stop("count", "next", said)
 
 
 def _logged(shoot: Shoot, log: ShootLog) -> Stop:
     taken = len(log.bottles)
     undecided = sum(each.counted is None for each in log.bottles)
-    said = f"logged {day_in_words(log.at.date())}, {counted(taken, 'bottle')}"
+    said = tr(
+        "logged {day}, {bottles}",
+        day=day_in_words(log.at.date()),
+        bottles=counted(taken, "bottle"),
+    )
     if undecided:
-        said += f", {undecided} of them not counted"
+        said += tr(", {undecided} of them not counted", undecided=undecided)
     return Stop("count", "done", said, log.at.date())
 
 
@@ -141,15 +163,17 @@ def _logged(shoot: Shoot, log: ShootLog) -> Stop:
 def _idea(plan: ShootPlan) -> Stop:
     shoot = plan.shoot
     if not shoot.drinks:
-        return Stop("idea", "next", "no drink yet")
+        return Stop("idea", "next", tr("no drink yet"))
     if plan.removed:
-        return Stop("idea", "next", f"the spec of {spoken_list(plan.removed, 'and')} was removed")
+        return Stop(
+            "idea",
+            "next",
+            tr("the spec of {names} was removed", names=spoken_list(plan.removed, "and")),
+        )
     if plan.unsettled:
-        names = spoken_list([each.named for each in plan.unsettled], "and")
-        is_not = "is not" if len(plan.unsettled) == 1 else "are not"
-        return Stop("idea", "next", f"{names} {is_not} understood")
+        return Stop("idea", "next", not_understood(plan.unsettled))
     if not _is_anything_poured(plan):
-        return Stop("idea", "next", "no serve is planned")
+        return Stop("idea", "next", tr("no serve is planned"))
     return Stop("idea", "done", _drinks(shoot))
 
 
@@ -159,39 +183,45 @@ def _is_anything_poured(plan: ShootPlan) -> bool:
 
 def _shop(plan: ShootPlan, shop: ToShop, mise: MiseEnPlace) -> Stop:
     if not _is_anything_poured(plan):
-        return Stop("shop", "later", NO_DRINKS)
+        return Stop("shop", "later", tr(NO_DRINKS))
     if shop.left:
-        return Stop("shop", "next", f"{len(shop.left)} of {shop.of} to buy")
+        said = tr("{left} of {of} to buy", left=len(shop.left), of=shop.of)
+        return Stop("shop", "next", said)
     if plan.menu.lacking and not mise.make:
         many = len(plan.menu.lacking)
-        runs = "1 line runs" if many == 1 else f"{many} lines run"
-        return Stop("shop", "next", f"{runs} out")
+        out = tr("1 line runs out") if many == 1 else tr("{many} lines run out", many=many)
+        return Stop("shop", "next", out)
     if shop.of:
-        return Stop("shop", "done", f"all {shop.of} there" if shop.of > 1 else "it is there")
-    return Stop("shop", "not needed", "nothing to buy")
+        there = tr("all {of} there", of=shop.of) if shop.of > 1 else tr("it is there")
+        return Stop("shop", "done", there)
+    return Stop("shop", "not needed", tr("nothing to buy"))
 
 
 def _prepare(mise: MiseEnPlace, plan: ShootPlan) -> Stop:
     """What must stand there before the day; then, once ticking has begun, the steps of it."""
     if not _is_anything_poured(plan):
-        return Stop("prepare", "later", NO_DRINKS)
+        return Stop("prepare", "later", tr(NO_DRINKS))
     ticked, steps = plan.shoot.ticked, mise.steps
     done = sum(each.key in ticked for each in steps)
     to_make = [each for each in mise.make if each.task == "make"]
     left = left_to_make(mise, plan.shoot)
     of = len({*_made_already(plan), *(each.ingredient for each in to_make)})
-    rest = f"{done} of {len(steps)} steps ticked" if done else ""
+    rest = tr("{done} of {of} steps ticked", done=done, of=len(steps)) if done else ""
     if left:
         made = of - len({each.ingredient for each in left})
-        said = f"made {made} of {of}" if made else f"{counted(of, 'thing')} to make"
+        said = (
+            tr("made {made} of {of}", made=made, of=of)
+            if made
+            else tr("{things} to make", things=counted(of, "thing"))
+        )
         return Stop("prepare", "next", ", ".join(filter(None, (said, rest))))
     if 0 < done < len(steps):
         return Stop("prepare", "next", rest)
     if of:
-        return Stop("prepare", "done", f"made {of} of {of}")
+        return Stop("prepare", "done", tr("made {made} of {of}", made=of, of=of))
     if done:
         return Stop("prepare", "done", rest)
-    return Stop("prepare", "not needed", "nothing to make ahead")
+    return Stop("prepare", "not needed", tr("nothing to make ahead"))
 
 
 def left_to_make(mise: MiseEnPlace, shoot: Shoot) -> Sequence[ToMake]:
@@ -207,15 +237,24 @@ def _made_already(plan: ShootPlan) -> Iterator[str]:
 
 
 def _film(shoot: Shoot, on: date) -> Stop:
-    day = day_in_words(shoot.on, on)
-    said = {0: "today", 1: "tomorrow"}.get((shoot.on - on).days, f"on {shoot.on:%A} {day}")
-    if shoot.on < on:
-        said = f"its day was {day}"
-    return Stop("film", "next", said, shoot.on)
+    return Stop("film", "next", _when(shoot.on, on), shoot.on)
+
+
+def _when(day: date, on: date) -> str:
+    """When a shoot is, said on a day."""
+    said = day_in_words(day, on)
+    if day < on:
+        return tr("its day was {day}", day=said)
+    match (day - on).days:
+        case 0:
+            return tr_about("when a shoot is filmed", "today")
+        case 1:
+            return tr_about("when a shoot is filmed", "tomorrow")
+    return tr("on {weekday} {day}", weekday=day_of_week(day), day=said)
 
 
 def _count_later(shoot: Shoot) -> Stop:
-    return Stop("count", "later", "once it is filmed")
+    return Stop("count", "later", tr("once it is filmed"))
 
 
 def _one_next(stops: Sequence[Stop], *, past: bool) -> Iterator[Stop]:
@@ -234,4 +273,4 @@ def _one_next(stops: Sequence[Stop], *, past: bool) -> Iterator[Stop]:
 
 
 def _drinks(shoot: Shoot) -> str:
-    return counted(len(shoot.drinks), "drink") if shoot.drinks else "no drink"
+    return counted(len(shoot.drinks), "drink") if shoot.drinks else tr("no drink")

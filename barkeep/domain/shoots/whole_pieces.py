@@ -10,6 +10,7 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.sourcing import need
 from barkeep.domain.shoots.menu import Order
 from barkeep.errors import spoken_list
+from barkeep.translation import tr
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,7 +29,12 @@ class WholePieces:
     def said(self, tree: FamilyTree) -> str:
         """What to have ready, in one sentence."""
         name = tree.in_sentence(self.ingredient)
-        return f"Have {self.count} × {name} ready, for {spoken_list(self.drinks, 'and')}."
+        return tr(
+            "Have {count} × {name} ready, for {drinks}.",
+            count=self.count,
+            name=name,
+            drinks=spoken_list(self.drinks, "and"),
+        )
 
 
 def whole_pieces(

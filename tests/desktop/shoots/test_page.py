@@ -51,6 +51,12 @@ def shoot_called(page, theme):
 def test_every_shoot_and_its_state(page):
     assert themes(page)[:2] == ["Summer Excursion", "Snow Plough"] and len(themes(page)) == 6
     assert page.screen.summary.text() == "1 ahead, 1 to log, 6 in all"
+    days = [page.screen.shown.index(row, 1).data() for row in range(6)]
+    assert days[0] == "25 Nov 2026" and days == [
+        f"{each.on.day} {each.on:%b} {each.on.year}" for each in page.screen.shown.shown_rows()
+    ]  # and by the date, not by its letters
+    dates = [each.on for each in page.screen.shown.shown_rows()]
+    assert dates == sorted(dates, reverse=True)
     page.screen.chips.choose("logged")
     assert len(themes(page)) == 4
     page.screen.chips.choose("to_log")
@@ -64,6 +70,10 @@ def test_every_shoot_and_its_state(page):
         ("gangway", ["Harbour Halt"]),
         ("irish whiskey", ["Night Sleeper"]),
         ("steamed up", ["Snow Plough"]),
+        ("25 nov 2026", ["Summer Excursion"]),
+        ("2026-11-25", ["Summer Excursion"]),
+        ("25 november", ["Summer Excursion"]),
+        ("filmed snow", ["Snow Plough"]),
         ("no such thing", []),
     ],
 )

@@ -199,7 +199,8 @@ def test_what_rests_is_begun_early_enough(knowledge):
     assert "Leave 24 hours for it to rest." in step.text
     starts = datetime(2026, 11, 27, 15, 0)
     assert step.at(starts) == datetime(2026, 11, 26, 14, 0)
-    assert step.said_when(starts) == "Thursday 2026-11-26, 14:00"
+    assert step.said_when(starts) == "Thursday 26 November 2026, 14:00"
+    assert step.said_when(starts, date.isoformat) == "Thursday 2026-11-26, 14:00"
     assert step.said_when() == "The day before"
 
 
