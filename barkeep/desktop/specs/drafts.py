@@ -18,6 +18,7 @@ from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.text import write_spec
 from barkeep.domain.specs.riffs import riff_on
 from barkeep.domain.specs.spec import Spec
+from barkeep.translation import tr
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,12 +39,12 @@ class SpecDraft:
 
 def for_new() -> SpecDraft:
     """An empty page."""
-    return SpecDraft("New spec")
+    return SpecDraft(tr("New spec"))
 
 
 def for_edit(spec: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> SpecDraft:
     """The text of a spec that is there."""
-    return SpecDraft(f"Edit {spec.name}", write_spec(spec, tree, units), spec)
+    return SpecDraft(tr("Edit {name}", name=spec.name), write_spec(spec, tree, units), spec)
 
 
 def for_riff(
@@ -52,13 +53,15 @@ def for_riff(
     """The text of a spec under a new name, with *Riff of* what it comes from."""
     used = {folded(name) for name in taken}
     riff = riff_on(spec, _free_name(spec.name, used))
-    return SpecDraft(f"Riff on {spec.name}", write_spec(riff, tree, units), renames=True)
+    return SpecDraft(
+        tr("Riff on {name}", name=spec.name), write_spec(riff, tree, units), renames=True
+    )
 
 
 def _free_name(name: str, used: set[str]) -> str:
-    free, number = f"{name} riff", 2
+    free, number = tr("{name} riff", name=name), 2
     while folded(free) in used:
-        free, number = f"{name} riff {number}", number + 1
+        free, number = tr("{name} riff {number}", name=name, number=number), number + 1
     return free
 
 
@@ -88,7 +91,7 @@ class KeptDraft:
         """The editor's start; without the spec that it changed it is a new one."""
         kept = spec is not None or self.spec_id is None
         return SpecDraft(
-            self.title if kept else "New spec",
+            self.title if kept else tr("New spec"),
             self.base if kept else "",
             spec,
             written=self.text,

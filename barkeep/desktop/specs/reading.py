@@ -13,6 +13,7 @@ from barkeep.domain.spec_text.lines import ReadLine
 from barkeep.domain.spec_text.text import ReadSpec, read_specs
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import DuplicateName, Problem
+from barkeep.translation import tr
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,7 +64,7 @@ class SeenSpec:
     @property
     def name(self) -> str:
         """Its name, or words for one that has none yet."""
-        return self.read.name or "No name yet"
+        return self.read.name or tr("No name yet")
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,7 +147,7 @@ def _fault(problem: Problem, lines: Sequence[str], tree: FamilyTree) -> Fault:
         for each in suggestions(problem.unknown, tree)
     )
     if problem.message.startswith("no ingredient is called"):
-        message = f"No ingredient is called “{name}”."  # the fixes name the nearest
+        message = tr("No ingredient is called “{name}”.", name=name)  # the fixes name the nearest
     unknown = bare_name(problem.unknown)
     return replace(whole, length=len(name), message=message, fixes=fixes, unknown=unknown)
 

@@ -15,6 +15,7 @@ from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink
 from barkeep.domain.specs.shown_lines import ingredients_in_brief
 from barkeep.domain.specs.spec import Spec
+from barkeep.translation import tr
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -63,22 +64,22 @@ def spec_columns() -> tuple[Column[SpecRow], ...]:
     """Spec, tonight, base, technique, glass, and whose it is."""
     return (
         Column(
-            "Spec",
+            tr("Spec"),
             lambda row: row.spec.name,
             roles={SUBTITLE_ROLE: lambda row: row.in_brief},
             tooltip=lambda row: f"{row.spec.name}\n{row.in_brief}",
         ),
         Column(
-            "Tonight",
+            tr("Tonight"),
             lambda row: VERDICT_WORDS[row.placed.verdict].name if row.placed else NOT_YET,
             key=_best_first,
             roles={VERDICT_ROLE: lambda row: row.placed.verdict if row.placed else None},
             tooltip=lambda row: VERDICT_WORDS[row.placed.verdict].meaning if row.placed else "",
         ),
-        Column("Base", lambda row: row.base.name),
-        Column("Technique", lambda row: technique_in_words(row.spec)),
-        Column("Glass", lambda row: row.spec.glass),
-        Column("Origin", lambda row: origin(row.spec)),
+        Column(tr("Base"), lambda row: row.base.name),
+        Column(tr("Technique"), lambda row: technique_in_words(row.spec)),
+        Column(tr("Glass"), lambda row: row.spec.glass),
+        Column(tr("Origin"), lambda row: origin(row.spec)),
     )
 
 
@@ -90,8 +91,8 @@ def technique_in_words(spec: Spec) -> str:
 def origin(spec: Spec) -> str:
     """Whose the spec is, in a word."""
     if spec.classic:
-        return "Classic"
-    return "Riff" if spec.riff_of else "Own"
+        return tr("Classic")
+    return tr("Riff") if spec.riff_of else tr("Own")
 
 
 def _best_first(row: SpecRow) -> tuple[int, str]:
