@@ -39,7 +39,8 @@ from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner, question_before_losing
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.phrases import folded
+from barkeep.domain.days import day_of_year
+from barkeep.domain.phrases import counted, folded
 from barkeep.domain.spec_text.fields import LineFields
 from barkeep.domain.spec_text.text import write_spec
 from barkeep.domain.specs.spec import Spec
@@ -286,7 +287,7 @@ class SpecEditor(RefusedInBanner, QDialog):
 
     def _on_pasted(self, found: Pasted) -> None:
         self.read()
-        many = tr("1 spec") if found.specs == 1 else tr("{specs} specs", specs=found.specs)
+        many = counted(found.specs, "spec")
         self.banner.say(
             tr("Read as {kind}: {many}.", kind=found.kind, many=many),
             "info",
@@ -413,11 +414,12 @@ class SpecWriting:
             if kept.file not in self._offered and not self._page.banner.text:
                 self._offered.add(kept.file)
                 words = tr(
-                    "“{name}” was begun on {at:%d %B, %H:%M} and not saved.",
+                    "“{name}” was begun on {day}, {time} and not saved.",
                     name=kept.name,
-                    at=kept.at,
+                    day=day_of_year(kept.at.date()),
+                    time=f"{kept.at:%H:%M}",
                 )
-                act = tr("Go on with the draft of {short}", short=_short(kept.name))
+                act = tr("Go on with the draft of {name}", name=_short(kept.name))
                 self._page.banner.say(words, "info", act, partial(self._go_on, kept))
 
     def _go_on(self, kept: KeptDraft) -> None:

@@ -24,7 +24,7 @@ from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.days import day_said
 from barkeep.domain.drink.comparison import FigureRow, RiffComparison, compare, figure_rows
-from barkeep.domain.phrases import folded
+from barkeep.domain.phrases import counted, folded
 from barkeep.domain.specs.riffs import Change, family
 from barkeep.domain.specs.shown_lines import shown_lines
 from barkeep.domain.specs.spec import Line, Spec
@@ -176,7 +176,7 @@ def kin_in_brief(spec: Spec, snapshot: Snapshot) -> str:
     """*Riff of Wet Rails · 3 versions*; empty for a spec without kin."""
     many = len(family(spec.name, snapshot.all_specs))
     riff = tr("Riff of {riff_of}", riff_of=spec.riff_of) if spec.riff_of else ""
-    return " · ".join(filter(None, (riff, tr("{many} versions", many=many) if many > 1 else "")))
+    return " · ".join(filter(None, (riff, counted(many, "version") if many > 1 else "")))
 
 
 def trial_rows(spec: Spec, snapshot: Snapshot) -> tuple[TrialRow, ...]:
@@ -196,7 +196,7 @@ def in_brief(trials: Sequence[Trial]) -> str:
     """How many trials there are and their mean scores."""
     if not trials:
         return ""
-    many = tr("1 trial") if len(trials) == 1 else tr("{number} trials", number=len(trials))
+    many = counted(len(trials), "trial")
     scores = show_scores(mean_scores(trials))
     return f"{many}: {scores}" if scores else many
 
@@ -206,7 +206,9 @@ def _pairs(found: RiffComparison, snapshot: Snapshot) -> Iterator[PairRow]:
     for pair in found.pairs:
         was = "" if pair.before is None else before[id(pair.before)]
         now = "" if pair.after is None else after[id(pair.after)]
-        yield PairRow(was, now, _MARKS[pair.change], tr(_WORDS[pair.change]))
+        yield PairRow(
+            was, now, _MARKS[pair.change], tr(_WORDS[pair.change]) if _WORDS[pair.change] else ""
+        )
 
 
 def _shown(spec: Spec, snapshot: Snapshot) -> Mapping[int, str]:
@@ -217,8 +219,8 @@ def _shown(spec: Spec, snapshot: Snapshot) -> Mapping[int, str]:
 
 
 def _with_duty(line: Line, text: str) -> str:
-    said = "optional" if line.optional else "garnish" if line.garnish else ""
-    return text if not said or said in text.casefold() else f"{text} ({said})"
+    said = tr_noop("optional") if line.optional else tr_noop("garnish") if line.garnish else ""
+    return text if not said or said in text.casefold() else f"{text} ({tr(said)})"
 
 
 def _goes_on(depths: Sequence[int], number: int) -> tuple[bool, ...]:

@@ -236,7 +236,7 @@ class LineTable(RowTable[LineRow]):
             case _ if role == ICONS_ROLE and column == INGREDIENT:
                 return ("error",) if row.fault else ()
             case Qt.ItemDataRole.AccessibleTextRole if column in _TICKS:
-                return f"{_TITLES[column]}: {'yes' if _value(row.fields, column) else 'no'}"
+                return _ticked(column, row.fields)
             case Qt.ItemDataRole.AccessibleDescriptionRole:
                 return row.fault or None
             case Qt.ItemDataRole.TextAlignmentRole if column in (AMOUNT, SHOWN):
@@ -293,6 +293,15 @@ def _value(fields: LineFields, column: int) -> Any:
     return getattr(fields.rest, _OF_LINE[column])
 
 
+def _ticked(column: int, fields: LineFields) -> str:
+    title = tr(_TITLES[column])
+    return (
+        tr("{title}: yes", title=title)
+        if _value(fields, column)
+        else tr("{title}: no", title=title)
+    )
+
+
 def _with_value(fields: LineFields, column: int, value: str | bool) -> LineFields:
     if column in _IN_FORM:
         return replace(fields, **{_IN_FORM[column]: value})  # type: ignore[arg-type]
@@ -327,7 +336,7 @@ class LinesView(QWidget):
         self._new_at: int | None = None
         style = self._settings.shown_in
         titles = {"as_written": "", "parts": tr("Parts")}
-        self.table = LineTable(titles.get(style, tr("In {style}", style=style)), self)
+        self.table = LineTable(titles.get(style, tr("In {unit}", unit=style)), self)
         self.view = QTableView()
         self.name_field = QLineEdit()
         self.add_button = button(tr("&Add line"), self.add_line, "add")

@@ -23,7 +23,7 @@ from barkeep.desktop.drink.words import (
     written,
 )
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT
-from barkeep.desktop.specs.rows import origin, technique_in_words
+from barkeep.desktop.specs.rows import technique_in_words
 from barkeep.desktop.widgets.details import (
     DetailRow,
     DetailSection,
@@ -201,8 +201,8 @@ class SpecPage(QWidget):
             *_before_you_pour(shown.drink, shown.view),
             DetailSection(tr("What goes in"), tuple(lines)),
         ]
-        for heading, words in _words_of(shown.spec):
-            fold, opens = heading.casefold(), heading != "Notes"
+        for fold, heading, words in _words_of(shown.spec):
+            opens = fold != "notes"
             row = (DetailRow(words),)
             sections.append(DetailSection(heading, row, fold=fold, brief=words[:80], opens=opens))
         self._sections.fill(sections)
@@ -292,9 +292,7 @@ def _question(line: UnsettledLine, asked: OpenQuestion | None) -> DetailRow:
 
 def _line(line: Line, shown: ShownLine, answer: LineAnswer | None, tree: FamilyTree) -> DetailRow:
     parts = line_parts(line, tree[line.ingredient], shown.text)
-    asked = tr(
-        "What stands in for {names_in_sentence}?", names_in_sentence=names_in_sentence(line, tree)
-    )
+    asked = tr("What stands in for {name}?", name=names_in_sentence(line, tree))
     tip = f"{written(shown)}\n{asked}" if shown.written else asked
     if answer is None:
         return DetailRow(
@@ -344,23 +342,23 @@ def _ice(spec: Spec) -> str:
     return tr("{ice} ice", ice=spec.ice)
 
 
-def _words_of(spec: Spec) -> Iterator[tuple[str, str]]:
-    """What is said of a spec in free words, under its headings."""
+def _words_of(spec: Spec) -> Iterator[tuple[str, str, str]]:
+    """What is said of a spec in free words, each with its fold and its heading."""
     said = (
-        (tr("Garnish"), "\n".join(garnishes_in_words(spec.notes))),
-        (tr("Method"), spec.method),
-        (tr("Notes"), "\n".join(other_notes(spec.notes))),
+        ("garnish", tr("Garnish"), "\n".join(garnishes_in_words(spec.notes))),
+        ("method", tr("Method"), spec.method),
+        ("notes", tr("Notes"), "\n".join(other_notes(spec.notes))),
     )
-    yield from (each for each in said if each[1])
+    yield from (each for each in said if each[2])
 
 
 def _source(spec: Spec) -> Iterator[str]:
-    kind = tr("Your own riff") if origin(spec) == "Riff" else tr("Your own")
+    kind = tr("Your own riff") if spec.riff_of else tr("Your own")
     if spec.classic:
         yield tr(BROUGHT_ALONG)
     else:
         yield (
-            tr("{kind}, added on {day_said}", kind=kind, day_said=day_said(spec.added))
+            tr("{kind}, added on {day}", kind=kind, day=day_said(spec.added))
             if spec.added
             else kind
         )

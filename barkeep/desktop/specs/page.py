@@ -45,6 +45,7 @@ from barkeep.desktop.widgets.offered import Offered
 from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.search import facts_for
+from barkeep.domain.phrases import counted
 from barkeep.domain.pouring.evening import Evening, evening_of
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import Drink
@@ -60,6 +61,8 @@ from barkeep.translation import tr, tr_noop
 NONE_OWN = tr_noop(
     "None is your own yet: write one with New spec…, import some, or riff on a classic"
 )
+NEVER_CHANGED = tr_noop("{name} is a classic that barkeep brings along; it cannot be changed.")
+NEVER_REMOVED = tr_noop("{name} is a classic that barkeep brings along; it cannot be removed.")
 QUESTION = "specs-search"
 """Under which slow facts are asked for in the background."""
 
@@ -99,7 +102,7 @@ class SpecsScreen(TableScreen[SpecRow]):
     key = "specs"
     title = tr_noop("Specs")
     only_looks = frozenset({SHOW_TONIGHT, BATCH, ON_CAMERA})
-    noun = "specs"
+    noun = tr_noop("specs")
     search_hint = tr_noop("Search specs and ingredients…")
     search_help = language_as_help()
 
@@ -259,7 +262,7 @@ class SpecsScreen(TableScreen[SpecRow]):
     def edit_current(self) -> None:
         """Open the editor on the chosen spec; a classic offers a riff instead."""
         spec = self._chosen()
-        if spec is None or self._is_classic(spec, "changed"):
+        if spec is None or self._is_classic(spec, NEVER_CHANGED):
             return
         snapshot = self.context.bar.snapshot
         draft = for_edit(spec, snapshot.knowledge.tree, snapshot.settings.units)
@@ -285,16 +288,14 @@ class SpecsScreen(TableScreen[SpecRow]):
         """Take the chosen specs out of the book; the toast can put them back."""
         self.banner.clear()
         chosen = [row.spec for row in self.chosen]
-        if any(self._is_classic(spec, "removed") for spec in chosen):
+        if any(self._is_classic(spec, NEVER_REMOVED) for spec in chosen):
             return
         specs = {spec.id: spec.name for spec in chosen if spec.id is not None}
         if specs:
             remove = partial(self.context.bar.specs.remove, *specs)
             self.do(
                 remove,
-                say=tr(
-                    "Removed {one_or_many}", one_or_many=one_or_many(list(specs.values()), "specs")
-                ),
+                say=tr("Removed {specs}", specs=one_or_many(list(specs.values()), "specs")),
             )
 
     def show_tonight(self) -> None:
@@ -331,7 +332,7 @@ class SpecsScreen(TableScreen[SpecRow]):
     def remove_trial(self, trial: Trial) -> None:
         """Take a trial away; the toast can put it back."""
         remove = partial(self.context.bar.trials.remove, trial.id or 0)
-        if self.do(remove, say=tr("Removed the trial of {day_of}", day_of=day_of(trial))):
+        if self.do(remove, say=tr("Removed the trial of {day}", day=day_of(trial))):
             self._come_back_to_trials()
 
     def mark_won(self, trial: Trial, won: bool) -> None:
@@ -357,7 +358,7 @@ class SpecsScreen(TableScreen[SpecRow]):
 
     def _on_trial_written(self, done: Done[Trial]) -> None:
         if done.changes:
-            self.say_done(tr("Wrote down the trial of {day_of}", day_of=day_of(done.value)))
+            self.say_done(tr("Wrote down the trial of {day}", day=day_of(done.value)))
 
     def _come_back_to_trials(self) -> None:
         """The page, and with it the button that was pressed, may have been built anew."""
@@ -372,21 +373,16 @@ class SpecsScreen(TableScreen[SpecRow]):
         self.banner.clear()
         return None if self.current is None else self.current.spec
 
-    def _is_classic(self, spec: Spec, done: str) -> bool:
+    def _is_classic(self, spec: Spec, words: str) -> bool:
         """Whether the spec is a classic, said above the list with what to do instead."""
         if spec.classic:
-            words = tr(
-                "{name} is a classic that barkeep brings along; it cannot be {done}.",
-                name=spec.name,
-                done=done,
-            )
-            self.banner.say(words, "info", tr("Riff…"), self.riff_current)
+            self.banner.say(tr(words, name=spec.name), "info", tr("Riff…"), self.riff_current)
         return spec.classic
 
     def _add(self, editor: SpecEditor, specs: Sequence[Spec]) -> bool:
         def saved(done: Done[tuple[Spec, ...]]) -> None:
             names = [spec.name for spec in done.value]
-            said = names[0] if len(names) == 1 else tr("{number} specs", number=len(names))
+            said = names[0] if len(names) == 1 else counted(len(names), "spec")
             self._after_saving(tr("Added {said}", said=said), names[0])
 
         return run_operation(editor, partial(self.context.bar.specs.add, specs), saved)
@@ -423,7 +419,7 @@ class SpecsScreen(TableScreen[SpecRow]):
     def _sum_up(self) -> None:
         own = sum(not row.spec.classic for row in self.table.rows)
         self.summary.setText(
-            tr("{own} of your own, {value} classics", own=own, value=len(self.table.rows) - own)
+            tr("{own} of your own, {others} classics", own=own, others=len(self.table.rows) - own)
         )
         if self.list_stack is not None:
             self.list_stack.no_match.line.setText(tr(WIDER if own else NONE_OWN))

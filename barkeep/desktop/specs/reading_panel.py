@@ -129,8 +129,8 @@ class ReadingPanel(ScrolledPage):
         self._add_row(grid, PictureLabel(picture, 16, tone, meaning), name, note)
 
     def _add_fault(self, grid: QGridLayout, fault: Fault) -> None:
-        where = tr("Line {line}: ", line=fault.line)
-        label = LinkLabel([Link(where.rstrip(": "), str(fault.line)), ": ", fault.message])
+        where = Link(tr("Line {line}", line=fault.line), str(fault.line))
+        label = LinkLabel([where, ": ", fault.message])
         label.followed.connect(lambda line: self.line_chosen.emit(int(line)))
         self._add_row(grid, PictureLabel("error", 16, "danger", tr("Cannot be used")), label, "")
         chips = [*map(self._fix_button, fault.fixes)]
@@ -239,11 +239,11 @@ def _note(read: ReadLine, tree: FamilyTree) -> str:
             )
         elif folded(read.matched) != folded(tree.name(line.ingredient)):
             said.append(tr("written as {matched}", matched=read.matched))
-    said += [tr("asks for {each}", each=each) for each in line.stated]
-    said += ["garnish"] if line.garnish else []
-    said += ["optional"] if line.optional else []
+    said += [tr("asks for {words}", words=each) for each in line.stated]
+    said += [tr("garnish")] if line.garnish else []
+    said += [tr("optional")] if line.optional else []
     if line.min_abv_percent is not None:
-        said.append(tr("at least {min_abv_percent:g} % vol", min_abv_percent=line.min_abv_percent))
+        said.append(tr("at least {strength:g} % vol", strength=line.min_abv_percent))
     said += [line.note] if line.note else []
     return ", ".join(said)
 

@@ -318,7 +318,7 @@ class TrialsSection(QWidget):
         for row in rows[:SHOWN_AT_FIRST]:
             self._add_block(row)
         self._older = tuple(rows[SHOWN_AT_FIRST:])
-        self.more_button = button(tr("Show all {number} trials", number=len(rows)), self.show_all)
+        self.more_button = button(tr("Show all {count} trials", count=len(rows)), self.show_all)
         self.more_button.setVisible(bool(self._older))
         self.add_button = button(tr("Add a trial…"), acts.add)
         hold(self.add_button, held)
@@ -375,7 +375,7 @@ def _buttons(row: TrialRow, acts: TrialActs) -> Sequence[QPushButton]:
         button(tr("Remove"), partial(acts.remove, trial)),
     )
     for each in made:
-        each.setAccessibleName(tr("{text} trial of {on}", text=each.text(), on=row.on))
+        each.setAccessibleName(tr("{act} trial of {day}", act=each.text(), day=row.on))
     return made
 
 

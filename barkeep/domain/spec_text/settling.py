@@ -43,8 +43,7 @@ def _asked_again(
     line: UnsettledLine, spec: Spec, tree: FamilyTree, units: BarUnits
 ) -> OpenQuestion:
     read = read_lines(line.text, tree, units)
-    settles = bool(_all_known(read, spec))
-    return OpenQuestion(line, settles, "" if settles else _in_words(line, read, tree))
+    return OpenQuestion(line, bool(_all_known(read, spec)), _in_words(line, read, tree))
 
 
 def _in_words(line: UnsettledLine, read: Sequence[ReadLine], tree: FamilyTree) -> str:
