@@ -11,7 +11,9 @@ and goes through `tr` where it is shown. The `says` of an error and the nouns gi
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from contextvars import ContextVar
 
 Translator = Callable[[str, str], str]
 """A sentence in English, and what tells it from the same words elsewhere -> as it is said."""
@@ -30,6 +32,23 @@ def speak_through(translator: Translator | None) -> None:
     _translator = translator or _in_english
 
 
+_stays_english: ContextVar[bool] = ContextVar("stays_english", default=False)
+
+
+@contextmanager
+def kept_in_english() -> Iterator[None]:
+    """What is said inside stays English, in this thread alone: for words that a bar keeps."""
+    before = _stays_english.set(True)
+    try:
+        yield
+    finally:
+        _stays_english.reset(before)
+
+
+def _said(words: str, about: str) -> str:
+    return words if _stays_english.get() else _translator(words, about)
+
+
 def tr(words: str, /, **fields: object) -> str:
     """`words` in the language that is spoken, with its fields filled in.
 
@@ -38,7 +57,7 @@ def tr(words: str, /, **fields: object) -> str:
     >>> tr("{left:.0f} ml of {bottle}", left=212.4, bottle="gin")
     '212 ml of gin'
     """
-    said = _translator(words, "")
+    said = _said(words, "")
     return said.format_map(fields) if fields else said
 
 
@@ -48,7 +67,7 @@ def tr_about(about: str, words: str, /, **fields: object) -> str:
     >>> tr_about("to empty a field", "Clear")
     'Clear'
     """
-    said = _translator(words, about)
+    said = _said(words, about)
     return said.format_map(fields) if fields else said
 
 

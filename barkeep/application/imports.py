@@ -26,6 +26,7 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.differences import Differences, compared, same_spec
 from barkeep.domain.spec_text.parts import SpecParts, text_of_parts
+from barkeep.domain.spec_text.settling import open_questions
 from barkeep.domain.spec_text.text import ReadSpec, each_spec
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import (
@@ -37,6 +38,7 @@ from barkeep.errors import (
 )
 from barkeep.store import specs as spec_rows
 from barkeep.store.unit_of_work import UnitOfWork
+from barkeep.translation import tr, tr_noop
 
 if TYPE_CHECKING:
     from barkeep.documents.bottles_csv import ListedBottle
@@ -44,7 +46,7 @@ if TYPE_CHECKING:
 Progress = Callable[[int, int], bool]
 """Called with how much is done and of how much; whether to go on."""
 
-NO_SPEC = Problem(1, 1, "there is no spec in it")
+NO_SPEC = tr_noop("there is no spec in it")
 
 Keeps = Callable[[str, str], bool]
 """Called with a file and a place in it: whether the spec there is to be kept with its questions."""
@@ -261,7 +263,7 @@ def first_drink(named: NamedText, columns: Sequence[ColumnUse], snapshot: Snapsh
     beginning = NamedText(named.file, _beginning(named.text))
     document = document_in(beginning.text, beginning.file, columns)
     if not document.parts:
-        raise UnreadableFile(named.file, NO_SPEC.message)
+        raise UnreadableFile(named.file, NO_SPEC)
     read = read_placed(document.parts[0], beginning.text, tree, units)
     problems = (f"! {each.message}" for each in read.problems)
     return "\n".join((document.parts[0].name, *document.parts[0].lines, *problems))
@@ -312,7 +314,9 @@ def _found(
         else:
             in_parts.append((each, _parts(each, met)))
     rows = [each.text.count("\n") + 1 for each in plain]
-    steps = StepCount(sum(rows) + sum(len(parts) for _, parts in in_parts), progress, "Reading")
+    steps = StepCount(
+        sum(rows) + sum(len(parts) for _, parts in in_parts), progress, tr_noop("Reading")
+    )
     steps.go(0)
     tree, units = snapshot.knowledge.tree, snapshot.settings.units
     done = 0
@@ -340,9 +344,13 @@ def _parts(named: NamedText, met: _Met) -> tuple[SpecParts, ...]:
     else:
         met.take_document(document, named.file)
         if not document.parts:
-            met.unreadable.append(_whole(named, NO_SPEC))
+            met.unreadable.append(_whole(named, _no_spec()))
         return document.parts
     return ()
+
+
+def _no_spec() -> Problem:
+    return Problem(1, 1, tr(NO_SPEC))
 
 
 def _whole(named: NamedText, problem: Problem) -> Unreadable:
@@ -354,7 +362,7 @@ def _of_parts(
     parts: SpecParts, *, number: int, named: NamedText, tree: FamilyTree, units: BarUnits
 ) -> _Found:
     read = read_placed(parts, named.text, tree, units)
-    where = parts.where or f"spec {number}"
+    where = parts.where or tr("spec {number}", number=number)
     text = text_of_parts(parts) if read.problems else ""
     return _Found(
         read=read,
@@ -383,14 +391,16 @@ def _in_text(
             yield _of_rows(waiting, named.file, rows[waiting.row - 1 : read.row - 1])
         waiting = read
     if waiting is None:
-        unreadable.append(_whole(named, NO_SPEC))
+        unreadable.append(_whole(named, _no_spec()))
     else:
         yield _of_rows(waiting, named.file, rows[waiting.row - 1 :])
 
 
 def _of_rows(read: ReadSpec, file: str, rows: Sequence[str]) -> _Found:
     text = "\n".join(rows).rstrip(" \n-=") + "\n" if read.problems else ""
-    return _Found(read=read, file=file, where=f"line {read.row}", row=read.row, text=text)
+    return _Found(
+        read=read, file=file, where=tr("line {row}", row=read.row), row=read.row, text=text
+    )
 
 
 @dataclass
@@ -433,7 +443,11 @@ def _sorted(
 
 def _look_up(sorting: _Sorting, found: _Found, spec: Spec) -> None:
     mine = sorting.known.get(folded(spec.name))
-    asked = (f"{each.named} is kept as it is. {each.question}" for each in spec.unsettled)
+    tree, units = sorting.snapshot.knowledge.tree, sorting.snapshot.settings.units
+    asked = (
+        tr("{line} is kept as it is. {question}", line=each.line.named, question=each.asked)
+        for each in open_questions(spec, tree, units)
+    )
     there = Incoming(
         spec=spec,
         file=found.file,
@@ -448,7 +462,6 @@ def _look_up(sorting: _Sorting, found: _Found, spec: Spec) -> None:
     if same_spec(mine, incoming.spec):
         sorting.same.append(incoming)
         return
-    tree, units = sorting.snapshot.knowledge.tree, sorting.snapshot.settings.units
     comparison = compared(mine, incoming.spec, tree, units)
     name = _free_name(spec.name, sorting.taken)
     sorting.differing.append(Differing(incoming, mine, comparison, name))
@@ -465,7 +478,10 @@ def _with_known_riff(incoming: Incoming, mine: Spec | None, riffable: frozenset[
     if mine is not None and mine.riff_of and folded(mine.riff_of) == parent:
         return incoming
     note = f"Riff of: {spec.riff_of}"
-    remark = f"It is said to be a riff of “{spec.riff_of}”, which is not here; that became a note."
+    remark = tr(
+        "It is said to be a riff of “{parent}”, which is not here; that became a note.",
+        parent=spec.riff_of,
+    )
     notes = "\n".join(each for each in (spec.notes, note) if each)
     return replace(
         incoming, spec=replace(spec, riff_of=None, notes=notes), remarks=(*incoming.remarks, remark)
@@ -493,15 +509,19 @@ def _unreadable(found: _Found, problems: tuple[Problem, ...]) -> Unreadable:
 
 
 def _twice(found: _Found, earlier: _Found) -> Problem:
-    message = f"“{found.read.name}” is there twice; it is also at {earlier.where}"
-    if found.file != earlier.file:
-        message += f" of {earlier.file}"
-    return Problem(found.row or 1, 1, f"{message}, and the two differ")
+    told = {"name": found.read.name, "where": earlier.where, "file": earlier.file}
+    if found.file == earlier.file:
+        message = tr("“{name}” is there twice; it is also at {where}, and the two differ", **told)
+    else:
+        message = tr(
+            "“{name}” is there twice; it is also at {where} of {file}, and the two differ", **told
+        )
+    return Problem(found.row or 1, 1, message)
 
 
 ImportChoice = Literal["keep_mine", "take_theirs", "add"]
 
-CHANGED = "it has changed since it was compared; look at the file again"
+CHANGED = tr_noop("it has changed since it was compared; look at the file again")
 AT_A_TIME = 250
 """Specs written between two calls of `Progress`."""
 
@@ -525,7 +545,9 @@ class ImportedSpecs:
 
 def _replaceable(each: Differing) -> Differing:
     if not each.replaceable:
-        what = "it is a classic that barkeep brings along; keep it, or add theirs under a name"
+        what = tr_noop(
+            "it is a classic that barkeep brings along; keep it, or add theirs under a name"
+        )
         raise InvalidField("spec", each.mine.name, what)
     return each
 
@@ -569,7 +591,7 @@ class Imports(UseCases):
             taken = TakingIn(work, self._session.tree)
             problems = taken.take(rows, progress)
             if problems:
-                raise UnusableFile(file or "the file", problems)
+                raise UnusableFile(file or tr("the file"), problems)
         return self._session.finished(work, lambda _bar: ImportedBottles(len(taken.made), count))
 
     def specs(
@@ -598,7 +620,7 @@ class Imports(UseCases):
             else:
                 kept.append(each.mine.name)
         count = len(adding) + len(replacing)
-        step = StepCount(count, progress or go_on, "The import")
+        step = StepCount(count, progress or go_on, tr_noop("The import"))
         if count:
             self._session.before_import()
         with self._session.writing(f"Import {count} spec{'s' * (count != 1)}") as work:

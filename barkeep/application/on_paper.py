@@ -11,6 +11,7 @@ from barkeep.domain.buying.on_paper import OnPaper, changed_on_paper
 from barkeep.domain.buying.packages import Purchase, purchase_of, purchase_of_product
 from barkeep.domain.phrases import folded
 from barkeep.errors import AmbiguousName, InvalidField, UnknownName, spoken_list
+from barkeep.translation import tr, tr_noop
 
 
 def read_on_paper(
@@ -43,11 +44,13 @@ def _bought(text: str, snapshot: Snapshot) -> Purchase:
         return purchase_of_product(called[0], snapshot)
     key = _kind(text, snapshot, (each.title for each in snapshot.products))
     if key in snapshot.always_there:
-        raise InvalidField("with", text.strip(), "it is always there")
+        raise InvalidField("with", text.strip(), tr_noop("it is always there"))
     if tree[key].family:
         kinds = [each for some in tree.downwards(key) for each in some if not tree[each].family]
         likely = spoken_list([f"“{tree.in_sentence(each)}”" for each in kinds[:3]])
-        raise InvalidField("with", text.strip(), f"it is several kinds; likely {likely}")
+        raise InvalidField(
+            "with", text.strip(), tr("it is several kinds; likely {names}", names=likely)
+        )
     return purchase_of(key, snapshot)
 
 
@@ -67,7 +70,7 @@ def _gone(text: str, snapshot: Snapshot) -> Sequence[Bottle | str]:
     kinds = snapshot.knowledge.tree.at_or_below(key)
     found = [each for each in snapshot.bottles if each.ingredient in kinds]
     if not any(each.level.amount > 0.0 for each in found):
-        raise InvalidField("without", text.strip(), "there is none in the bar")
+        raise InvalidField("without", text.strip(), tr_noop("there is none in the bar"))
     return found
 
 
@@ -81,7 +84,7 @@ def _called(text: str, products: Iterable[Product]) -> list[Product]:
     found = [each for each in products if words <= set(folded(each.title).split())]
     titles = tuple(dict.fromkeys(each.title for each in found))
     if len(titles) > 1 and words:
-        raise AmbiguousName("bottle", text.strip(), titles)
+        raise AmbiguousName(tr_noop("bottle"), text.strip(), titles)
     return found if words else []
 
 
@@ -91,7 +94,7 @@ def _kind(text: str, snapshot: Snapshot, titles: Iterable[str]) -> str:
         return find_ingredient(snapshot.knowledge.tree, text, owned=snapshot.owned)
     except UnknownName as error:
         near = (*error.nearest, *nearest_names(text, titles))
-        raise UnknownName("kind or bottle", text.strip(), near[:4]) from None
+        raise UnknownName(tr_noop("kind or bottle"), text.strip(), near[:4]) from None
 
 
 def _is_kind(text: str, snapshot: Snapshot) -> bool:

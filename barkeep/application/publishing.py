@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Literal
 
 from barkeep.application.finding import find_spec
@@ -11,6 +11,7 @@ from barkeep.documents.bottles_written import bottles_csv
 from barkeep.documents.printed.blocks import job_text
 from barkeep.documents.printed.camera import CameraDrink, camera_drink
 from barkeep.documents.printed.cards import CardContent, DrinkFacts, card_content
+from barkeep.documents.printed.dates import day_on_paper
 from barkeep.documents.printed.descriptions import (
     Draw,
     description_html,
@@ -40,7 +41,7 @@ from barkeep.domain.buying.shopping import name_in_words, packages_in_words, sho
 from barkeep.domain.cautions.allergens import allergens_of
 from barkeep.domain.cautions.cautions import (
     IN_GENERAL,
-    Occasion,
+    Caution,
     cautions_for,
     cautions_of_any_drink,
     occasion_of,
@@ -48,7 +49,6 @@ from barkeep.domain.cautions.cautions import (
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.drink.picture import picture_of
 from barkeep.domain.drink.words import caution_in_words
-from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.minded import Minded
 from barkeep.domain.shoots.drinks import as_poured, orders_of, without_spec
 from barkeep.domain.shoots.log import not_taken_as_planned
@@ -61,8 +61,9 @@ from barkeep.domain.shoots.plan import (
     plan,
     shortfall,
 )
-from barkeep.domain.specs.spec import Spec
+from barkeep.domain.specs.spec import Spec, UnsettledLine
 from barkeep.errors import UserError, spoken_list
+from barkeep.translation import tr, tr_noop
 
 
 class NothingToExport(UserError):
@@ -75,9 +76,6 @@ class NoBottlesToExport(UserError):
     """A list of bottles of a bar that has none."""
 
     says = "There is no bottle to export."
-
-
-NOT_UNDERSTOOD = "{} is not understood: what it adds, its strength and allergens, is not known."
 
 
 Words = Literal["brief", "bare", "full"]
@@ -100,27 +98,33 @@ def drink_facts(spec: Spec, snapshot: Snapshot, *, words: Words = "brief") -> Dr
     drinks = found.standard_drinks if known and not found.is_batch else None
     occasion = occasion_of(found.spec, keys, tree, abv_percent=strength, standard_drinks=drinks)
     minded = Minded(cautions_for(occasion, tree), allergens_of(keys, tree))
+    general = [each for each in cautions_for(occasion, tree, general=True) if each.general]
     return DrinkFacts(
         abv_percent=strength,
         standard_drinks=drinks,
         country=found.country,
         allergens=tuple(each.word for each in minded.allergens),
         cautions=(
-            *(NOT_UNDERSTOOD.format(each.named) for each in spec.unsettled),
-            *_cautions_in_words(minded, occasion, tree, words),
+            *map(_not_understood, spec.unsettled),
+            *_cautions_in_words(minded, general, words),
         ),
+        in_general=bool(general) and words == "brief",
         picture=picture_of(found, tree),
     )
 
 
-def _cautions_in_words(
-    minded: Minded, occasion: Occasion, tree: FamilyTree, words: Words
-) -> Iterator[str]:
-    general = [each for each in cautions_for(occasion, tree, general=True) if each.general]
+def _not_understood(line: UnsettledLine) -> str:
+    return tr(
+        "{line} is not understood: what it adds, its strength and allergens, is not known.",
+        line=line.named,
+    )
+
+
+def _cautions_in_words(minded: Minded, general: Sequence[Caution], words: Words) -> Iterator[str]:
     if words != "full":
-        yield from (each.text for each in minded.all_cautions if each.tier != "general")
+        yield from (tr(each.text) for each in minded.all_cautions if each.tier != "general")
         if general and words == "brief":
-            yield IN_GENERAL
+            yield tr(IN_GENERAL)
         return
     every = cautions_of_any_drink()
     yield from map(caution_in_words, minded.all_cautions)
@@ -129,20 +133,20 @@ def _cautions_in_words(
 
 def cards_of(specs: Iterable[Spec], snapshot: Snapshot) -> tuple[CardContent, ...]:
     """What is printed of each spec."""
+    return _cards([(spec, drink_facts(spec, snapshot)) for spec in specs], snapshot)
+
+
+def _cards(known: Iterable[tuple[Spec, DrinkFacts]], snapshot: Snapshot) -> tuple[CardContent, ...]:
     tree, settings = snapshot.knowledge.tree, snapshot.settings
-    return tuple(card_content(spec, tree, settings, drink_facts(spec, snapshot)) for spec in specs)
+    return tuple(card_content(spec, tree, settings, facts) for spec, facts in known)
 
 
 def described_of(specs: Iterable[Spec], snapshot: Snapshot) -> tuple[CardContent, ...]:
     """The same for one document of them all: the general words stand with the last that has any."""
-    cards = cards_of(specs, snapshot)
-    last = max((n for n, card in enumerate(cards) if IN_GENERAL in card.own_cautions), default=0)
-    return (*map(_without_general, cards[:last]), *cards[last:])
-
-
-def _without_general(card: CardContent) -> CardContent:
-    own = tuple(each for each in card.own_cautions if each != IN_GENERAL)
-    return replace(card, own_cautions=own)
+    known = [(spec, drink_facts(spec, snapshot)) for spec in specs]
+    last = max((number for number, each in enumerate(known) if each[1].in_general), default=0)
+    bare = [(spec, facts.without_general) for spec, facts in known[:last]]
+    return _cards([*bare, *known[last:]], snapshot)
 
 
 def menu_of(
@@ -178,9 +182,9 @@ def cautions_of_any(
 def general_cautions(words: Words = "brief") -> tuple[str, ...]:
     """What is true of every drink with alcohol, and needs no figures."""
     if words == "brief":
-        return (IN_GENERAL,)
+        return (tr(IN_GENERAL),)
     every = cautions_of_any_drink()
-    return tuple(caution_in_words(each) if words == "full" else each.text for each in every)
+    return tuple(caution_in_words(each) if words == "full" else tr(each.text) for each in every)
 
 
 def house_made(snapshot: Snapshot) -> tuple[Bottle, ...]:
@@ -286,7 +290,7 @@ def job_for(choice: PrintChoice, snapshot: Snapshot) -> Job:
         menu = menu_of(choice.title, choice.specs, snapshot, **marks)
         return menu_job(menu, template, paper)
     if choice.kind == "prep":
-        title = choice.title or f"Prep list, {snapshot.on.isoformat()}"
+        title = choice.title or tr("Prep list, {day}", day=day_on_paper(snapshot.on))
         prep = prep_content(title, choice.bottles, snapshot)
         return prep_job(prep, template, paper)
     return descriptions_job(described_of(choice.specs, snapshot), template, paper)
@@ -321,18 +325,22 @@ def _as_specs(suffix: str) -> Callable[[PrintChoice, Snapshot], str]:
 
 
 _DESCRIPTIONS = (
-    TextForm("Description as text", ".txt", _described(description_text)),
-    TextForm("Description as Markdown", ".md", _described(description_markdown)),
-    TextForm("Description as a web page", ".html", _as_page),
+    TextForm(tr_noop("Description as text"), ".txt", _described(description_text)),
+    TextForm(tr_noop("Description as Markdown"), ".md", _described(description_markdown)),
+    TextForm(tr_noop("Description as a web page"), ".html", _as_page),
 )
-_SPECS = tuple(
-    TextForm(f"Specs as {each.title}", each.suffix, _as_specs(each.suffix))
-    for each in EXPORT_FORMATS.values()
-)
-_WORDS = (TextForm("Text", ".txt", text_for),)
+_SPECS_AS: Mapping[str, str] = {
+    ".txt": tr_noop("Specs as plain text"),
+    ".md": tr_noop("Specs as Markdown"),
+    ".json": tr_noop("Specs as barkeep’s own JSON"),
+    ".jsonld": tr_noop("Specs as JSON-LD"),
+    ".csv": tr_noop("Specs as CSV"),
+}
+_SPECS = tuple(TextForm(_SPECS_AS[suffix], suffix, _as_specs(suffix)) for suffix in EXPORT_FORMATS)
+_WORDS = (TextForm(tr_noop("Text"), ".txt", text_for),)
 _FORMS: Mapping[Kind, Sequence[TextForm]] = {
     "card": (*_SPECS, *_DESCRIPTIONS),
-    "menu": (TextForm("Menu as text", ".txt", text_for), *_SPECS),
+    "menu": (TextForm(tr_noop("Menu as text"), ".txt", text_for), *_SPECS),
     "description": (*_DESCRIPTIONS, *_SPECS),
     "label": _WORDS,
     "prep": _WORDS,
@@ -395,9 +403,13 @@ def _outlook(shoot: Shoot, snapshot: Snapshot) -> Outlook:
 def _runs_short(found: ShootPlan, snapshot: Snapshot) -> Iterator[str]:
     yield from (shortfall(line, snapshot) for line in found.menu.lacking)
     drop = zip(found.menu.orders, found.menu.drop, strict=True)
-    dropped = tuple(f"{count} of {order.spec.name}" for order, count in drop if count)
+    dropped = tuple(
+        tr("{count} of {drink}", count=count, drink=order.spec.name)
+        for order, count in drop
+        if count
+    )
     if dropped:
-        yield f"Without {spoken_list(dropped, 'and')}, the others can be poured."
+        yield tr("Without {drinks}, the others can be poured.", drinks=spoken_list(dropped, "and"))
 
 
 def _to_buy(shoot: Shoot, snapshot: Snapshot) -> tuple[str, ...]:
@@ -443,5 +455,6 @@ def camera_drinks(specs: Iterable[tuple[Spec, int]], snapshot: Snapshot) -> tupl
 
 
 def _cautions(facts: DrinkFacts) -> tuple[str, ...]:
-    allergens = (f"Allergens: {', '.join(facts.allergens)}.",) if facts.allergens else ()
+    named = ", ".join(facts.allergens)
+    allergens = (tr("Allergens: {allergens}.", allergens=named),) if named else ()
     return (*allergens, *facts.cautions)

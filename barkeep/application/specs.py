@@ -25,6 +25,7 @@ from barkeep.domain.specs.trials import Scale, Score, Trial, ends, show_score
 from barkeep.errors import DuplicateName, InvalidField, UnknownName
 from barkeep.store import specs as spec_rows
 from barkeep.store.unit_of_work import UnitOfWork
+from barkeep.translation import tr, tr_noop
 
 
 class Specs(UseCases):
@@ -60,7 +61,11 @@ class Specs(UseCases):
             _refuse_removed(seen, spec_rows.read_spec(work.connection, spec.id or 0))
             old, spec_id = _spec_there(work, spec.id)
             refuse_stale(
-                f"the spec {old.name}", seen=seen, now=old, mine=checked, words=spec_in_words
+                tr("the spec {name}", name=old.name),
+                seen=seen,
+                now=old,
+                mine=checked,
+                words=spec_in_words,
             )
             refuse_taken_names(self._session, work, [checked], [spec_id])
             if checked.riff_of != old.riff_of:
@@ -97,12 +102,14 @@ class Specs(UseCases):
     def _checked(self, spec: Spec) -> Spec:
         name = " ".join(spec.name.split())
         if not name:
-            raise InvalidField("name", spec.name, "a spec needs a name")
+            raise InvalidField("name", spec.name, tr_noop("a spec needs a name"))
         if not (spec.lines or spec.unsettled):
-            raise InvalidField("lines", "", f"{name} needs at least one")
+            raise InvalidField(tr_noop("lines"), "", tr("{name} needs at least one", name=name))
         if not 0.0 < spec.serves <= MOST_SPEC_SERVES:
             raise InvalidField(
-                "serves", spec.serves, f"it is more than 0 and at most {MOST_SPEC_SERVES:.0f}"
+                "serves",
+                spec.serves,
+                tr("it is more than 0 and at most {most:.0f}", most=MOST_SPEC_SERVES),
             )
         lines = tuple(map(self._of_known_kinds, spec.lines))
         if name == spec.name and not spec.classic and all(map(is_, lines, spec.lines)):
@@ -124,9 +131,9 @@ class Specs(UseCases):
             if spec.riff_of is None:
                 continue
             if folded(spec.riff_of) == folded(spec.name):
-                raise InvalidField("riff of", spec.riff_of, "no spec is a riff of itself")
+                raise InvalidField("riff of", spec.riff_of, tr_noop("no spec is a riff of itself"))
             if folded(spec.riff_of) not in known:
-                raise UnknownName("spec", spec.riff_of, nearest_names(spec.riff_of, names))
+                raise UnknownName(tr_noop("spec"), spec.riff_of, nearest_names(spec.riff_of, names))
 
 
 def refuse_taken_names(
@@ -139,23 +146,23 @@ def refuse_taken_names(
     taken |= {folded(each.name) for each in session.shipped.classics}
     for spec in wanted:
         if folded(spec.name) in taken:
-            raise DuplicateName("spec", spec.name)
+            raise DuplicateName(tr_noop("spec"), spec.name)
         taken.add(folded(spec.name))
 
 
 def _spec_there(work: UnitOfWork, spec_id: int | None) -> tuple[Spec, int]:
     if spec_id is None:
-        raise UnknownName("spec of yours", "a classic")
+        raise UnknownName(tr_noop("spec of yours"), tr_noop("a classic"))
     found = spec_rows.read_spec(work.connection, spec_id)
     if found is None:
-        raise UnknownName("spec of yours", f"#{spec_id}")
+        raise UnknownName(tr_noop("spec of yours"), f"#{spec_id}")
     return found, spec_id
 
 
 def _refuse_removed(seen: Spec | None, now: Spec | None) -> None:
     """Raise `RemovedSince` for a spec that was seen and is no longer there."""
     if seen is not None and now is None:
-        raise RemovedSince(f"the spec {seen.name}")
+        raise RemovedSince(tr("the spec {name}", name=seen.name))
 
 
 def _label(verb: str, specs: Sequence[Spec]) -> str:
@@ -189,9 +196,10 @@ class Trials(UseCases):
         with self._session.writing() as work:
             before, trial_id = _trial_there(work, trial.id)
             checked = self._checked(trial, before.scores)
-            of = f"trial of {_spec_there(work, trial.spec_id)[0].name}"
-            work.label = f"Change {of}"
-            refuse_stale(f"the {of}", seen=seen, now=before, mine=checked, words=trial_in_words)
+            name = _spec_there(work, trial.spec_id)[0].name
+            work.label = f"Change trial of {name}"
+            what = tr("the trial of {name}", name=name)
+            refuse_stale(what, seen=seen, now=before, mine=checked, words=trial_in_words)
             work.put("trial", (trial_id,), checked)
         return self._session.finished(work, lambda bar: bar.trial_by_id[trial_id])
 
@@ -230,7 +238,9 @@ class Trials(UseCases):
     def _checked(self, trial: Trial, before: Sequence[Score] = ()) -> Trial:
         today = self._session.clock().date()
         if trial.on > today:
-            raise InvalidField("on", trial.on.isoformat(), "a trial cannot be in the future")
+            raise InvalidField(
+                "on", trial.on.isoformat(), tr_noop("a trial cannot be in the future")
+            )
         scales = self._session.snapshot.settings.scales
         scores = tuple(
             each if each in before else _checked_score(each, scales) for each in trial.scores
@@ -245,9 +255,9 @@ def _checked_score(score: Score, scales: Collection[Scale]) -> Score:
     taster = " ".join(score.taster.split())
     scale = next((each for each in scales if folded(each.name) == folded(score.scale)), None)
     if scale is None:
-        raise UnknownName("scale", score.scale, tuple(each.name for each in scales))
+        raise UnknownName(tr_noop("scale"), score.scale, tuple(each.name for each in scales))
     if not scale.holds(score.value):
-        expected = f"{scale.name} runs from {ends(scale)}"
+        expected = tr("{scale} runs from {ends}", scale=scale.name, ends=ends(scale))
         raise InvalidField("score", show_score(score.value), expected)
     return Score(taster, scale.name, float(score.value))
 
@@ -255,7 +265,9 @@ def _checked_score(score: Score, scales: Collection[Scale]) -> Score:
 def _refuse_unnamed(scores: Sequence[Score]) -> None:
     """Who tastes alone need not be named; where somebody is, whose is the other score?"""
     if any(each.taster for each in scores) and not all(each.taster for each in scores):
-        raise InvalidField("taster", "", "where one is named, each score needs who gave it")
+        raise InvalidField(
+            "taster", "", tr_noop("where one is named, each score needs who gave it")
+        )
 
 
 def _refuse_twice(scores: Sequence[Score]) -> None:
@@ -263,9 +275,11 @@ def _refuse_twice(scores: Sequence[Score]) -> None:
     for each in scores:
         key = folded(each.taster), folded(each.scale)
         if key in seen:
-            expected = f"{each.scale} is scored already; name who gave each"
+            expected = tr("{scale} is scored already; name who gave each", scale=each.scale)
             if each.taster:
-                expected = f"{each.taster} has scored {each.scale} already"
+                expected = tr(
+                    "{taster} has scored {scale} already", taster=each.taster, scale=each.scale
+                )
             raise InvalidField("score", show_score(each.value), expected)
         seen.add(key)
 
@@ -277,5 +291,5 @@ def _moment(trial: Trial) -> tuple[date, int]:
 def _trial_there(work: UnitOfWork, trial_id: int | None) -> tuple[Trial, int]:
     found = None if trial_id is None else spec_rows.read_trial(work.connection, trial_id)
     if found is None or trial_id is None:
-        raise UnknownName("trial", f"#{trial_id}")
+        raise UnknownName(tr_noop("trial"), f"#{trial_id}")
     return found, trial_id

@@ -39,6 +39,7 @@ from barkeep.documents.printed.jobs import CardJob, FlowJob, Job
 from barkeep.documents.printed.paper import Size, cut_marks
 from barkeep.documents.printed.templates import Template
 from barkeep.domain.drink.picture import DrinkPicture
+from barkeep.translation import tr
 
 SCALE_STEP = 0.04
 LARGEST_SCALE = 2.6
@@ -183,7 +184,7 @@ def _card_page(job: CardJob, faces: Sequence[_Face]) -> PrintedPage:
             drawn.append(Drawn(face.picture, below))
         if face.of > 1:
             below = QRectF(inside.left(), inside.bottom(), inside.width(), margin)
-            notes.append(Note(below, f"{face.number} of {face.of}"))
+            notes.append(Note(below, tr("{number} of {of}", number=face.number, of=face.of)))
     titles = [face.title for face in faces]
     return PrintedPage(
         sheet=grid.sheet,

@@ -14,8 +14,15 @@ from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import column_of, row_of, wide
 from barkeep.documents.printed.paper import Size
+from barkeep.translation import tr, tr_noop
 
-ZOOMS = (("Whole page", None), ("50 %", 0.5), ("100 %", 1.0), ("150 %", 1.5), ("200 %", 2.0))
+ZOOMS = (
+    (tr_noop("Whole page"), None),
+    ("50 %", 0.5),
+    ("100 %", 1.0),
+    ("150 %", 1.5),
+    ("200 %", 2.0),
+)
 _MM_PER_INCH = 25.4
 _SMALLEST = 60
 
@@ -32,8 +39,8 @@ class Preview(QWidget):
         self.sheet = _Sheet()
         self.area = _PageScroll(self)
         self.area.setWidget(self.sheet)
-        self.back = button("&Back a page", lambda: self.show_page(self.number - 1))
-        self.on = button("&Next page", lambda: self.show_page(self.number + 1))
+        self.back = button(tr("&Back a page"), lambda: self.show_page(self.number - 1))
+        self.on = button(tr("&Next page"), lambda: self.show_page(self.number + 1))
         self.zoom = QComboBox()
         self.place = text_label("", quiet=True)
         self._lay_out()
@@ -81,7 +88,12 @@ class Preview(QWidget):
     def _say_place(self) -> None:
         count = len(self._pages)
         more = "…" if self._more_to_come else ""
-        self.place.setText(f"Page {self.number + 1} of {count}{more}" if count else "")
+        number = self.number + 1
+        self.place.setText(
+            tr("Page {number} of {count}{more}", number=number, count=count, more=more)
+            if count
+            else ""
+        )
         self.back.setEnabled(self.number > 0 and count > 0)
         self.on.setEnabled(self.number + 1 < count)
 
@@ -99,11 +111,11 @@ class Preview(QWidget):
 
     def _lay_out(self) -> None:
         self.area.setWidgetResizable(True)
-        self.area.setAccessibleName("Preview")
+        self.area.setAccessibleName(tr("Preview"))
         self.area.resized.connect(self._fit)
-        self.zoom.setAccessibleName("Zoom of the preview")
+        self.zoom.setAccessibleName(tr("Zoom of the preview"))
         for words, factor in ZOOMS:
-            self.zoom.addItem(words, factor)
+            self.zoom.addItem(tr(words), factor)
         self.zoom.currentIndexChanged.connect(lambda _index: self._fit())
         column_of(wide(self.area), row_of(self.back, self.on, wide(self.place), self.zoom), on=self)
 

@@ -13,8 +13,9 @@ from barkeep.application.publishing import TextForm
 from barkeep.desktop.printing.pages import PagePainter, PdfFile, PrintedPage, page_layout
 from barkeep.documents.printed.paper import Size
 from barkeep.errors import UserError
+from barkeep.translation import tr, tr_noop
 
-PDF = "PDF (*.pdf)"
+PDF = tr_noop("PDF (*.pdf)")
 
 
 class NotPrinted(UserError):
@@ -29,7 +30,7 @@ def ask_for_printer(parent: QWidget, sheet: Size, title: str) -> QPrinter | None
     printer.setPageLayout(page_layout(sheet))
     printer.setDocName(title)
     dialog = QPrintDialog(printer, parent)
-    dialog.setWindowTitle(f"Print {title}")
+    dialog.setWindowTitle(tr("Print {title}", title=title))
     return printer if dialog.exec() == QDialog.DialogCode.Accepted else None
 
 
@@ -64,13 +65,13 @@ def writing_pdf(
 
 def filters_of(forms: Sequence[TextForm]) -> str:
     """The forms as a file dialog lists them."""
-    return ";;".join(f"{form.title} (*{form.suffix})" for form in forms)
+    return ";;".join(f"{tr(form.title)} (*{form.suffix})" for form in forms)
 
 
 def form_of(name: str, chosen: str, forms: Sequence[TextForm]) -> TextForm:
     """The form meant by the filter that was chosen, unless the name says another."""
     suffix = Path(name).suffix.casefold()
-    by_filter = next((form for form in forms if chosen.startswith(f"{form.title} (")), forms[0])
+    by_filter = next((form for form in forms if chosen.startswith(f"{tr(form.title)} (")), forms[0])
     if suffix in ("", by_filter.suffix):
         return by_filter
     return next((form for form in forms if form.suffix == suffix), by_filter)

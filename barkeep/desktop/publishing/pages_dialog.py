@@ -19,7 +19,9 @@ from barkeep.desktop.widgets.buttons import accept_by_keys, button, primary_butt
 from barkeep.desktop.widgets.layouts import SPRING, row_of
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.documents.printed.jobs import Job
+from barkeep.domain.phrases import counted
 from barkeep.errors import UserError
+from barkeep.translation import tr
 
 
 class PagesDialog(RefusedInBanner, QDialog):
@@ -37,9 +39,9 @@ class PagesDialog(RefusedInBanner, QDialog):
         self._putting_out: Steps[int] = Steps(self)
         self.preview = Preview()
         self.banner = Banner()
-        self.print_button = primary_button("P&rint…", self.print_pages)
-        self.pdf_button = button("Save P&DF…", self.save_pdf)
-        self.close_button = button("C&lose", self.reject)
+        self.print_button = primary_button(tr("P&rint…"), self.print_pages)
+        self.pdf_button = button(tr("Save P&DF…"), self.save_pdf)
+        self.close_button = button(tr("C&lose"), self.reject)
 
     @property
     def ready(self) -> bool:
@@ -73,7 +75,7 @@ class PagesDialog(RefusedInBanner, QDialog):
         printer = output.ask_for_printer(self, sheet, job.title)
         if printer is not None:
             pages = self.preview.pages
-            said = f"{_counted(len(pages))} went to the printer"
+            said = tr("{pages} went to the printer", pages=counted(len(pages), "page"))
             self._put_out(output.printing(pages, printer, sheet), said)
 
     def save_pdf(self) -> None:
@@ -82,13 +84,15 @@ class PagesDialog(RefusedInBanner, QDialog):
             return
         job, pages = self._job, self.preview.pages
         name, _filter = output.ask_for_file(
-            self, "Save PDF", f"{file_name(job.title)}.pdf", output.PDF
+            self, tr("Save PDF"), f"{file_name(job.title)}.pdf", tr(output.PDF)
         )
         if name:
             file = output.with_suffix(name, ".pdf")
             write = partial(self._bar.write_file, file)
             steps = output.writing_pdf(pages, job.sheet, job.title, write)
-            self._put_out(steps, f"Saved {_counted(len(pages))} as {file}")
+            self._put_out(
+                steps, tr("Saved {pages} as {file}", pages=counted(len(pages), "page"), file=file)
+            )
 
     # Showing
 
@@ -145,7 +149,11 @@ class PagesDialog(RefusedInBanner, QDialog):
         self._set_choosing(False)
         guarded = output.guarded(steps, refused.append)
         self._putting_out.start(
-            guarded, lambda number: self.banner.say(f"Page {number} of {total}…", "info"), done
+            guarded,
+            lambda number: self.banner.say(
+                tr("Page {number} of {total}…", number=number, total=total), "info"
+            ),
+            done,
         )
         self._offer_output()
 
@@ -169,7 +177,3 @@ class PagesDialog(RefusedInBanner, QDialog):
 def file_name(title: str) -> str:
     """A title that any file may be called."""
     return re.sub(r"""[\\/:*?"<>|\x00-\x1f]+""", "-", title).strip(" .") or "barkeep"
-
-
-def _counted(pages: int) -> str:
-    return f"{pages} page{'s' * (pages != 1)}"

@@ -20,10 +20,14 @@ from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import row_of, wide
 from barkeep.documents.printed.paper import Size, shipped_sizes
 from barkeep.documents.printed.templates import Kind, Template, shipped_templates
+from barkeep.translation import tr, tr_noop
 
 ITSELF = "itself"
 """The paper that is as large as the card."""
-_ITSELF_WORDS: dict[Kind, str] = {"card": "The card itself", "label": "The label itself"}
+_ITSELF_WORDS: dict[Kind, str] = {
+    "card": tr_noop("The card itself"),
+    "label": tr_noop("The label itself"),
+}
 """Kinds that have a size of their own, with what the paper as large is called."""
 _US_PAPER = "letter"
 
@@ -39,11 +43,11 @@ class PrintOptions(QWidget):
         self._kind: Kind = "card"
         self.template, self.size_, self.paper = QComboBox(), QComboBox(), QComboBox()
         self.title = QLineEdit()
-        self.strength = QCheckBox("&Strength")
-        self.allergens = QCheckBox("Aller&gens")
+        self.strength = QCheckBox(tr("&Strength"))
+        self.allergens = QCheckBox(tr("Aller&gens"))
         self._labels = {
-            "size": text_label("Si&ze"),
-            "title": text_label("T&itle"),
+            "size": text_label(tr("Si&ze")),
+            "title": text_label(tr("T&itle")),
         }
         self._lay_out()
         for combo in (self.template, self.size_, self.paper):
@@ -78,16 +82,16 @@ class PrintOptions(QWidget):
         """Offer what there is for a kind, as it was left; `title` is a menu's to begin with."""
         self._kind = kind
         self.blockSignals(True)
-        _offer(self.template, [(each.title, each) for each in shipped_templates(kind)])
+        _offer(self.template, [(tr(each.title), each) for each in shipped_templates(kind)])
         itself = _ITSELF_WORDS.get(kind)
         sizes = shipped_sizes()
         if itself is not None:
             which = sizes["card"] if kind == "card" else sizes["label"]
-            _offer(self.size_, [(each.title, each) for each in which])
+            _offer(self.size_, [(tr(each.title), each) for each in which])
         else:
             self.size_.clear()
-        papers: list[tuple[str, object]] = [(each.title, each) for each in sizes["paper"]]
-        _offer(self.paper, papers + ([(itself, ITSELF)] if itself else []))
+        papers: list[tuple[str, object]] = [(tr(each.title), each) for each in sizes["paper"]]
+        _offer(self.paper, papers + ([(tr(itself), ITSELF)] if itself else []))
         for sized in (self.size_, self._labels["size"]):
             sized.setVisible(itself is not None)
         for titled in (self.title, self._labels["title"]):
@@ -123,9 +127,9 @@ class PrintOptions(QWidget):
         grid.setHorizontalSpacing(UNIT)
         grid.setVerticalSpacing(UNIT)
         above = (
-            (text_label("&Template"), self.template),
+            (text_label(tr("&Template")), self.template),
             (self._labels["size"], self.size_),
-            (text_label("Pa&per"), self.paper),
+            (text_label(tr("Pa&per")), self.paper),
         )
         first = QHBoxLayout()
         first.setSpacing(UNIT)

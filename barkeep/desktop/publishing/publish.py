@@ -32,17 +32,19 @@ from barkeep.desktop.widgets.drink_picture import drink_svg
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import DIALOG, column_of, wide
 from barkeep.desktop.widgets.ticks import Tickable, TickList
+from barkeep.documents.printed.dates import day_on_paper
 from barkeep.documents.printed.templates import Kind
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.specs.shown_lines import ingredients_in_brief
 from barkeep.domain.specs.spec import Spec
+from barkeep.translation import tr, tr_noop
 
 KINDS: tuple[tuple[Kind, str], ...] = (
-    ("card", "Spec cards"),
-    ("menu", "Menu"),
-    ("description", "Descriptions"),
-    ("label", "Labels of house-made things"),
-    ("prep", "Prep list"),
+    ("card", tr_noop("Spec cards")),
+    ("menu", tr_noop("Menu")),
+    ("description", tr_noop("Descriptions")),
+    ("label", tr_noop("Labels of house-made things")),
+    ("prep", tr_noop("Prep list")),
 )
 QUESTION = "publish"
 KIND_KEY = "publish/kind"
@@ -83,16 +85,16 @@ class PublishDialog(PagesDialog):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(bar, background, QUESTION, parent)
-        self.setWindowTitle("Print and publish")
+        self.setWindowTitle(tr("Print and publish"))
         self.resize(*SIZE)
         self._snapshot, self._state = bar.snapshot, state
         self._shown: PrintChoice | None = None
         self.what = QComboBox()
-        self.specs: TickList[Spec] = TickList("Specs to print", "specs")
-        self.bottles: TickList[Bottle] = TickList("House-made things to print", "things")
+        self.specs: TickList[Spec] = TickList(tr("Specs to print"), tr("specs"))
+        self.bottles: TickList[Bottle] = TickList(tr("House-made things to print"), tr("things"))
         self.options = PrintOptions(state)
-        self.copy_button = button("&Copy text", self.copy_text)
-        self.save_button = button("Sa&ve as…", self.save_as)
+        self.copy_button = button(tr("&Copy text"), self.copy_text)
+        self.save_button = button(tr("Sa&ve as…"), self.save_as)
         self._lay_out()
         self._offer(ticked)
         self._connect()
@@ -140,7 +142,7 @@ class PublishDialog(PagesDialog):
         """Put what is shown on the clipboard as text."""
         if self._shown is not None:
             output.copy(text_for(self._shown, self._snapshot))
-            self._say("The text was copied")
+            self._say(tr("The text was copied"))
 
     def save_as(self) -> None:
         """Ask for a file and write the specs, or what is said of them, in one of many forms."""
@@ -148,7 +150,7 @@ class PublishDialog(PagesDialog):
             return
         forms = text_forms(self.kind)
         offered = f"{file_name(self._job.title)}{forms[0].suffix}"
-        name, chosen = output.ask_for_file(self, "Save as", offered, output.filters_of(forms))
+        name, chosen = output.ask_for_file(self, tr("Save as"), offered, output.filters_of(forms))
         if not name:
             return
         form, shown = output.form_of(name, chosen, forms), replace(self._shown, draw=drink_svg)
@@ -156,7 +158,7 @@ class PublishDialog(PagesDialog):
         run_operation(
             self,
             lambda: self._bar.write_file(file, form.write(shown, self._snapshot)),
-            lambda path: self._say(f"Saved {path}"),
+            lambda path: self._say(tr("Saved {path}", path=path)),
         )
 
     # Showing
@@ -174,19 +176,21 @@ class PublishDialog(PagesDialog):
         choice = self.choice
         if choice.empty:
             self._shown = None
-            things = "spec" if self.kind in OF_SPECS else "house-made thing"
-            self._show_nothing(self._why_nothing(things))
+            self._show_nothing(self._why_nothing())
             return
         self._show_job(partial(job_for, choice, self._snapshot), partial(self._begun, choice))
 
     def _begun(self, choice: PrintChoice) -> None:
         self._shown = choice
 
-    def _why_nothing(self, things: str) -> str:
-        some = self.specs if self.kind in OF_SPECS else self.bottles
-        if some.view.count():
-            return f"Tick at least one {things} to see its page here"
-        return f"There is no {things} in this bar yet"
+    def _why_nothing(self) -> str:
+        if self.kind in OF_SPECS:
+            if self.specs.view.count():
+                return tr("Tick at least one spec to see its page here")
+            return tr("There is no spec in this bar yet")
+        if self.bottles.view.count():
+            return tr("Tick at least one house-made thing to see its page here")
+        return tr("There is no house-made thing in this bar yet")
 
     # Building
 
@@ -199,7 +203,7 @@ class PublishDialog(PagesDialog):
         self.specs.offer(specs, ticked)
         self._offer_bottles()
         for kind, words in KINDS:
-            self.what.addItem(words, kind)
+            self.what.addItem(tr(words), kind)
         kept = self._state.text(KIND_KEY)
         of_others = bool(ticked) and kept not in OF_SPECS
         self.what.setCurrentIndex(0 if of_others else max(0, self.what.findData(kept)))
@@ -219,10 +223,10 @@ class PublishDialog(PagesDialog):
     def _lay_out(self) -> None:
         self.print_button.setAutoDefault(False)  # Enter in the search goes to the list
         left, right = QWidget(), QWidget()
-        words = text_label("&What to print")
+        words = text_label(tr("&What to print"))
         words.setBuddy(self.what)
         words.setTextFormat(Qt.TextFormat.AutoText)
-        self.what.setAccessibleName("What to print")
+        self.what.setAccessibleName(tr("What to print"))
         column_of(
             words, self.what, wide(self.specs), wide(self.bottles), on=left, margins=(0, 0, UNIT, 0)
         )
@@ -248,5 +252,7 @@ class PublishDialog(PagesDialog):
 
 
 def _bottle_title(bottle: Bottle) -> str:
-    made = f", made {bottle.made.isoformat()}" if bottle.made else ""
-    return f"{bottle.product.name}{made}"
+    name = bottle.product.name
+    return (
+        tr("{name}, made {day}", name=name, day=day_on_paper(bottle.made)) if bottle.made else name
+    )

@@ -18,6 +18,9 @@ from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.text import write_spec
 from barkeep.domain.specs.riffs import riff_on
 from barkeep.domain.specs.spec import Spec
+from barkeep.translation import tr, tr_noop
+
+NEW, EDIT, RIFF = tr_noop("New spec"), tr_noop("Edit {name}"), tr_noop("Riff on {name}")
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,24 +29,31 @@ class SpecDraft:
 
     `text` is what it starts from; `written` what was written since, where a
     draft is gone on with. `is_stale` says that the spec was changed since then.
+    `words` are its title before it is translated, with the name that stands in it.
     """
 
-    title: str
+    words: str
     text: str = ""
     changes: Spec | None = None
     renames: bool = False
     written: str | None = None
     is_stale: bool = False
+    about: str = ""
+
+    @property
+    def title(self) -> str:
+        """What is being written, as the editor is headed."""
+        return tr(self.words, name=self.about) if self.about else tr(self.words)
 
 
 def for_new() -> SpecDraft:
     """An empty page."""
-    return SpecDraft("New spec")
+    return SpecDraft(NEW)
 
 
 def for_edit(spec: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> SpecDraft:
     """The text of a spec that is there."""
-    return SpecDraft(f"Edit {spec.name}", write_spec(spec, tree, units), spec)
+    return SpecDraft(EDIT, write_spec(spec, tree, units), spec, about=spec.name)
 
 
 def for_riff(
@@ -52,13 +62,13 @@ def for_riff(
     """The text of a spec under a new name, with *Riff of* what it comes from."""
     used = {folded(name) for name in taken}
     riff = riff_on(spec, _free_name(spec.name, used))
-    return SpecDraft(f"Riff on {spec.name}", write_spec(riff, tree, units), renames=True)
+    return SpecDraft(RIFF, write_spec(riff, tree, units), renames=True, about=spec.name)
 
 
 def _free_name(name: str, used: set[str]) -> str:
-    free, number = f"{name} riff", 2
+    free, number = tr("{name} riff", name=name), 2
     while folded(free) in used:
-        free, number = f"{name} riff {number}", number + 1
+        free, number = tr("{name} riff {number}", name=name, number=number), number + 1
     return free
 
 
@@ -72,27 +82,29 @@ class KeptDraft:
     """A draft as it was left. `spec_id` is that of the spec it changes, None for a new one."""
 
     file: Path
-    title: str
+    words: str
     text: str
     at: datetime
     spec_id: int | None = None
     base: str = ""
+    about: str = ""
 
     @property
     def name(self) -> str:
         """What it is the draft of."""
         first = next((row.strip() for row in self.text.splitlines() if row.strip()), "")
-        return first or self.title
+        return first or SpecDraft(self.words, about=self.about).title
 
     def resumed(self, spec: Spec | None, tree: FamilyTree, units: BarUnits = US_UNITS) -> SpecDraft:
         """The editor's start; without the spec that it changed it is a new one."""
         kept = spec is not None or self.spec_id is None
         return SpecDraft(
-            self.title if kept else "New spec",
+            self.words if kept else NEW,
             self.base if kept else "",
             spec,
             written=self.text,
             is_stale=spec is not None and write_spec(spec, tree, units) != self.base,
+            about=self.about,
         )
 
 
@@ -114,7 +126,8 @@ class DraftKeeper:
             return
         changes = self._draft.changes
         values = {
-            "title": self._draft.title,
+            "title": self._draft.words,
+            "about": self._draft.about,
             "text": text,
             "base": self._draft.text,
             "spec_id": None if changes is None else changes.id,
@@ -161,11 +174,12 @@ def _read(file: Path) -> KeptDraft | None:
         spec_id = values["spec_id"]
         return KeptDraft(
             file=file,
-            title=str(values["title"]),
+            words=str(values["title"]),
             text=str(values["text"]),
             at=datetime.fromisoformat(values["at"]),
             spec_id=None if spec_id is None else int(spec_id),
             base=str(values["base"]),
+            about=str(values.get("about", "")),
         )
     except (OSError, ValueError, KeyError, TypeError):
         return None

@@ -39,28 +39,38 @@ from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner, question_before_losing
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.phrases import folded
+from barkeep.domain.days import day_of_year
+from barkeep.domain.phrases import counted, folded
 from barkeep.domain.spec_text.fields import LineFields
 from barkeep.domain.spec_text.text import write_spec
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import UserError
+from barkeep.translation import tr, tr_noop
 
 READ_AFTER_MS = 120
 _VIEWS = (
-    ("text", "Text", "The spec as plain text"),
-    ("lines", "Lines", "Each line of the spec with its amount, unit and ingredient"),
+    ("text", tr_noop("Text"), tr_noop("The spec as plain text")),
+    (
+        "lines",
+        tr_noop("Lines"),
+        tr_noop("Each line of the spec with its amount, unit and ingredient"),
+    ),
 )
-NOTHING_WRITTEN = "There is nothing to save yet: write a name, and below it one ingredient a line."
-ONE_ONLY = (
+NOTHING_WRITTEN = tr_noop(
+    "There is nothing to save yet: write a name, and below it one ingredient a line."
+)
+ONE_ONLY = tr_noop(
     "Only one spec can be changed at a time; take the others out, or write them as new specs."
 )
-OR_AS_NEW = "What you typed is still here, and can be saved as a new one."
+OR_AS_NEW = tr_noop("What you typed is still here, and can be saved as a new one.")
 
 
 def keep_words(specs: Sequence[Spec]) -> str:
     """What keeping specs with their questions is called: *Keep with 2 questions*."""
     count = sum(len(spec.unsettled) for spec in specs)
-    return "Keep with 1 question" if count == 1 else f"Keep with {count} questions"
+    return (
+        tr("Keep with 1 question") if count == 1 else tr("Keep with {count} questions", count=count)
+    )
 
 
 Save: TypeAlias = Callable[["SpecEditor", Sequence[Spec]], bool]
@@ -98,15 +108,15 @@ class SpecEditor(RefusedInBanner, QDialog):
         self.question: QMessageBox | None = None
         self.text = SpecTextEdit(IngredientNames(self._tree, snapshot.owned))
         self.lines = LinesView(snapshot)
-        self.views = FilterChips("Write as", _VIEWS, "text")
-        self.undo_button = quiet_button("undo", "Undo", self.text.undo)
-        self.redo_button = quiet_button("redo", "Redo", self.text.redo)
+        self.views = FilterChips(tr("Write as"), _VIEWS, "text")
+        self.undo_button = quiet_button("undo", tr("Undo"), self.text.undo)
+        self.redo_button = quiet_button("redo", tr("Redo"), self.text.redo)
         self._left = QStackedWidget()
         self.panel = ReadingPanel(
             self._tree, lambda read: view_of_read(read, snapshot), self._units
         )
         self.banner = Banner()
-        self.save_button: QPushButton = primary_button("Save", self.save)
+        self.save_button: QPushButton = primary_button(tr("Save"), self.save)
         self.keep_button: QPushButton = button("", self.keep)
         self._timer = QTimer(self, singleShot=True, interval=READ_AFTER_MS)
         self._lay_out()
@@ -127,7 +137,7 @@ class SpecEditor(RefusedInBanner, QDialog):
         if self._keeper is not None:
             self._keeper.keep(self.text.toPlainText())
         count = len(self.seen.specs)
-        self.save_button.setText(f"Save {count} specs" if count > 1 else "Save")
+        self.save_button.setText(tr("Save {count} specs", count=count) if count > 1 else tr("Save"))
         self.keep_button.setText(f"&{keep_words(self.seen.with_questions)}")
         self.keep_button.setVisible(bool(self.seen.with_questions))
         return self.seen
@@ -137,10 +147,10 @@ class SpecEditor(RefusedInBanner, QDialog):
         self.lines.commit()
         seen = self.read()
         if not seen.specs:
-            self.banner.say(NOTHING_WRITTEN, "error")
+            self.banner.say(tr(NOTHING_WRITTEN), "error")
             self._focus_left()
         elif self.changes is not None and len(seen.specs) > 1:
-            self.banner.say(ONE_ONLY, "error")
+            self.banner.say(tr(ONE_ONLY), "error")
             self._go_to(seen.specs[1].first)
         elif seen.faults:
             self._explain(seen)
@@ -176,7 +186,7 @@ class SpecEditor(RefusedInBanner, QDialog):
             self.whose.open()
         elif isinstance(error, RemovedSince):
             self.changes = None
-            self.banner.say(f"{error} {OR_AS_NEW}", "error", "Save as a new one", self.save)
+            self.banner.say(f"{error} {tr(OR_AS_NEW)}", "error", tr("Save as a new one"), self.save)
         else:
             super().show_refusal(error)
 
@@ -212,10 +222,10 @@ class SpecEditor(RefusedInBanner, QDialog):
             return
         self.question = question_before_losing(
             self,
-            title="Unsaved text",
-            text="Close without saving what you wrote?",
-            keep="&Keep writing",
-            later="Keep for &later" if self._keeper is not None else "",
+            title=tr("Unsaved text"),
+            text=tr("Close without saving what you wrote?"),
+            keep=tr("&Keep writing"),
+            later=tr("Keep for &later") if self._keeper is not None else "",
         )
         self.question.finished.connect(self._on_answered)
         self.question.open()
@@ -241,8 +251,10 @@ class SpecEditor(RefusedInBanner, QDialog):
 
     def _explain(self, seen: Seen) -> None:
         first, more = seen.faults[0], len(seen.faults) - 1
-        others = f" {more} more below." if more else ""
-        self.banner.say(f"Line {first.line}: {first.message}{others}", "error")
+        told = tr("Line {line}: {message}", line=first.line, message=first.message)
+        if more:
+            told = tr("{told} {more} more below.", told=told, more=more)
+        self.banner.say(told, "error")
         self._go_to(first.line, first.column)
 
     def _go_to(self, line: int, column: int = 1) -> None:
@@ -275,8 +287,13 @@ class SpecEditor(RefusedInBanner, QDialog):
 
     def _on_pasted(self, found: Pasted) -> None:
         self.read()
-        many = "1 spec" if found.specs == 1 else f"{found.specs} specs"
-        self.banner.say(f"Read as {found.kind}: {many}.", "info", "Undo", self.text.undo)
+        many = counted(found.specs, "spec")
+        self.banner.say(
+            tr("Read as {kind}: {many}.", kind=found.kind, many=many),
+            "info",
+            tr("Undo"),
+            self.text.undo,
+        )
 
     def _paste_lines(self, below: int) -> None:
         """Paste into the lines: a document as specs, other text as one line a row."""
@@ -365,7 +382,7 @@ class SpecEditor(RefusedInBanner, QDialog):
 
     def _buttons(self) -> QHBoxLayout:
         row = row_of(SPRING)
-        cancel = button("Cancel", self.reject)
+        cancel = button(tr("Cancel"), self.reject)
         for each in (cancel, self.keep_button, self.save_button):
             each.setAutoDefault(False)
             row.addWidget(each)
@@ -396,8 +413,13 @@ class SpecWriting:
         for kept in self.drafts.offered():
             if kept.file not in self._offered and not self._page.banner.text:
                 self._offered.add(kept.file)
-                words = f"“{kept.name}” was begun on {kept.at:%d %B, %H:%M} and not saved."
-                act = f"Go on with the draft of {_short(kept.name)}"
+                words = tr(
+                    "“{name}” was begun on {day}, {time} and not saved.",
+                    name=kept.name,
+                    day=day_of_year(kept.at.date()),
+                    time=f"{kept.at:%H:%M}",
+                )
+                act = tr("Go on with the draft of {name}", name=_short(kept.name))
                 self._page.banner.say(words, "info", act, partial(self._go_on, kept))
 
     def _go_on(self, kept: KeptDraft) -> None:

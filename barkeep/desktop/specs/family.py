@@ -24,12 +24,13 @@ from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.days import day_said
 from barkeep.domain.drink.comparison import FigureRow, RiffComparison, compare, figure_rows
-from barkeep.domain.phrases import folded
+from barkeep.domain.phrases import counted, folded
 from barkeep.domain.specs.riffs import Change, family
 from barkeep.domain.specs.shown_lines import shown_lines
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.domain.specs.trials import Trial, mean_scores, show_scores, winner
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_noop
 
 STEP = 18
 """What one level moves a version to the right, in device-independent pixels."""
@@ -67,7 +68,7 @@ class FamilyBranch(QWidget):
                 painter.drawLine(QPointF(across, turn), QPointF(STEP * (level + 1) - 3.0, turn))
 
 
-NO_CHANGE = "no change"
+NO_CHANGE = tr_noop("no change")
 _MARKS: Mapping[Change, str] = {
     "same": "=",
     "amount": "≠",
@@ -77,10 +78,10 @@ _MARKS: Mapping[Change, str] = {
 }
 _WORDS: Mapping[Change, str] = {
     "same": "",
-    "amount": "Changed",
-    "swapped": "Swapped",
-    "added": "Added",
-    "left out": "Left out",
+    "amount": tr_noop("Changed"),
+    "swapped": tr_noop("Swapped"),
+    "added": tr_noop("Added"),
+    "left out": tr_noop("Left out"),
 }
 
 
@@ -97,7 +98,7 @@ class PairRow:
     def in_words(self) -> str:
         """The whole row, for those who do not see it."""
         if not self.word:
-            return f"The same: {self.after}"
+            return tr("The same: {after}", after=self.after)
         return f"{self.word}: {' → '.join(each for each in (self.before, self.after) if each)}"
 
 
@@ -174,8 +175,8 @@ def version_rows(spec: Spec, snapshot: Snapshot) -> tuple[VersionRow, ...]:
 def kin_in_brief(spec: Spec, snapshot: Snapshot) -> str:
     """*Riff of Wet Rails · 3 versions*; empty for a spec without kin."""
     many = len(family(spec.name, snapshot.all_specs))
-    riff = f"Riff of {spec.riff_of}" if spec.riff_of else ""
-    return " · ".join(filter(None, (riff, f"{many} versions" if many > 1 else "")))
+    riff = tr("Riff of {riff_of}", riff_of=spec.riff_of) if spec.riff_of else ""
+    return " · ".join(filter(None, (riff, counted(many, "version") if many > 1 else "")))
 
 
 def trial_rows(spec: Spec, snapshot: Snapshot) -> tuple[TrialRow, ...]:
@@ -195,7 +196,7 @@ def in_brief(trials: Sequence[Trial]) -> str:
     """How many trials there are and their mean scores."""
     if not trials:
         return ""
-    many = "1 trial" if len(trials) == 1 else f"{len(trials)} trials"
+    many = counted(len(trials), "trial")
     scores = show_scores(mean_scores(trials))
     return f"{many}: {scores}" if scores else many
 
@@ -205,7 +206,9 @@ def _pairs(found: RiffComparison, snapshot: Snapshot) -> Iterator[PairRow]:
     for pair in found.pairs:
         was = "" if pair.before is None else before[id(pair.before)]
         now = "" if pair.after is None else after[id(pair.after)]
-        yield PairRow(was, now, _MARKS[pair.change], _WORDS[pair.change])
+        yield PairRow(
+            was, now, _MARKS[pair.change], tr(_WORDS[pair.change]) if _WORDS[pair.change] else ""
+        )
 
 
 def _shown(spec: Spec, snapshot: Snapshot) -> Mapping[int, str]:
@@ -216,8 +219,8 @@ def _shown(spec: Spec, snapshot: Snapshot) -> Mapping[int, str]:
 
 
 def _with_duty(line: Line, text: str) -> str:
-    said = "optional" if line.optional else "garnish" if line.garnish else ""
-    return text if not said or said in text.casefold() else f"{text} ({said})"
+    said = tr_noop("optional") if line.optional else tr_noop("garnish") if line.garnish else ""
+    return text if not said or said in text.casefold() else f"{text} ({tr(said)})"
 
 
 def _goes_on(depths: Sequence[int], number: int) -> tuple[bool, ...]:
@@ -235,8 +238,8 @@ def _trial_row(trial: Trial) -> TrialRow:
         trial=trial,
         on=day_said(trial.on),
         scores=show_scores(mean_scores([trial])),
-        tasters=f"Scored by {tasters}" if tasters else "",
-        changed=f"Changed: {trial.changed}" if trial.changed else "",
+        tasters=tr("Scored by {tasters}", tasters=tasters) if tasters else "",
+        changed=tr("Changed: {changed}", changed=trial.changed) if trial.changed else "",
         notes=trial.notes,
     )
 
@@ -260,10 +263,10 @@ class FamilySection(QWidget):
         super().__init__(parent)
         column = column_of(on=self, gap=HALF)
         if beside is not None:
-            add_heading(column, "Beside its parent")
+            add_heading(column, tr("Beside its parent"))
             _add_beside(column, name, beside, self.followed.emit)
         if versions:
-            add_heading(column, "Versions")
+            add_heading(column, tr("Versions"))
             rows = QVBoxLayout()
             rows.setSpacing(0)  # or the branches would have gaps
             for row in versions:
@@ -275,7 +278,10 @@ def _add_beside(
     column: QVBoxLayout, name: str, beside: BesideParent, follow: Callable[[str], object]
 ) -> None:
     if not beside.pairs:
-        words = f"{beside.parent} is no longer in the book: there is nothing to set it beside."
+        words = tr(
+            "{parent} is no longer in the book: there is nothing to set it beside.",
+            parent=beside.parent,
+        )
         column.addWidget(copyable(words, quiet=True))
         return
     lines = _columns(2)
@@ -297,7 +303,7 @@ def _add_beside(
 
 def _add_pair(grid: QGridLayout, number: int, row: PairRow) -> None:
     mark = text_label(row.mark, TypeSize.STRONG, quiet=not row.word)
-    mark.setToolTip(plain_tip(row.word or "The same"))
+    mark.setToolTip(plain_tip(row.word or tr("The same")))
     mark.setAccessibleName(row.in_words)
     grid.addWidget(mark, number, 0, TOP | Qt.AlignmentFlag.AlignHCenter)
     grid.addWidget(_side(row.before), number, 1, TOP)
@@ -311,7 +317,7 @@ def _add_pair(grid: QGridLayout, number: int, row: PairRow) -> None:
 def _side(words: str, *, strong: bool = False) -> QLabel:
     if not words:
         nothing = text_label(NOTHING, quiet=True)
-        nothing.setAccessibleName("Nothing")
+        nothing.setAccessibleName(tr("Nothing"))
         return nothing
     return copyable(words, TypeSize.STRONG if strong else TypeSize.BODY)
 
@@ -320,7 +326,7 @@ def _add_figure(grid: QGridLayout, number: int, row: FigureRow) -> None:
     grid.addWidget(text_label(row.label, quiet=True, wrap=True), number, 0, TOP)
     for place, words in enumerate((row.before, row.after), 1):
         grid.addWidget(copyable(words), number, place, TOP)
-    same = NO_CHANGE if row.before == row.after else ""
+    same = tr(NO_CHANGE) if row.before == row.after else ""
     size = TypeSize.STRONG if row.change else TypeSize.BODY
     grid.addWidget(copyable(row.change or same, size, quiet=not row.change), number, 3, TOP)
 
@@ -334,10 +340,10 @@ def _version(row: VersionRow, follow: Callable[[str], object]) -> QHBoxLayout:
         name.followed.connect(follow)
     head = row_of(wide(name))
     if row.has_won:
-        head.addWidget(PictureLabel("check", 16, "ready", "Won"), 0, TOP)
-        head.addWidget(text_label("Won", TypeSize.STRONG), 0, TOP)
+        head.addWidget(PictureLabel("check", 16, "ready", tr("Won")), 0, TOP)
+        head.addWidget(text_label(tr("Won"), TypeSize.STRONG), 0, TOP)
     words = column_of(head, margins=(0, HALF, 0, HALF), gap=0)
-    said = "; ".join(each for each in ("This one" * row.is_this, row.trials) if each)
+    said = "; ".join(each for each in (tr("This one") * row.is_this, row.trials) if each)
     if said:
         words.addWidget(caption(said))
     across = QHBoxLayout()

@@ -41,6 +41,7 @@ from barkeep.domain.spec_text.headers import header_in
 from barkeep.domain.spec_text.text import text_around
 from barkeep.domain.specs.shown_lines import shown_lines
 from barkeep.domain.specs.spec import Spec
+from barkeep.translation import tr, tr_noop
 
 
 def with_lines(text: str, spec: SeenSpec | None, lines: Sequence[str]) -> str:
@@ -100,7 +101,14 @@ _IN_FORM = {AMOUNT: "amount", UNIT_COLUMN: "unit", INGREDIENT: "ingredient"}
 _OF_LINE = {NOTE: "note", OPTIONAL: "optional", GARNISH: "garnish"}
 _WORDS = (*_IN_FORM, NOTE)
 _TICKS = (OPTIONAL, GARNISH)
-_TITLES = ("Amount", "Unit", "Ingredient", "Note", "Optional", "Garnish")
+_TITLES = (
+    tr_noop("Amount"),
+    tr_noop("Unit"),
+    tr_noop("Ingredient"),
+    tr_noop("Note"),
+    tr_noop("Optional"),
+    tr_noop("Garnish"),
+)
 _DRAGGED = "application/x-barkeep-line"
 _CHECKED, _UNCHECKED = Qt.CheckState.Checked, Qt.CheckState.Unchecked
 
@@ -228,7 +236,7 @@ class LineTable(RowTable[LineRow]):
             case _ if role == ICONS_ROLE and column == INGREDIENT:
                 return ("error",) if row.fault else ()
             case Qt.ItemDataRole.AccessibleTextRole if column in _TICKS:
-                return f"{_TITLES[column]}: {'yes' if _value(row.fields, column) else 'no'}"
+                return _ticked(column, row.fields)
             case Qt.ItemDataRole.AccessibleDescriptionRole:
                 return row.fault or None
             case Qt.ItemDataRole.TextAlignmentRole if column in (AMOUNT, SHOWN):
@@ -285,6 +293,15 @@ def _value(fields: LineFields, column: int) -> Any:
     return getattr(fields.rest, _OF_LINE[column])
 
 
+def _ticked(column: int, fields: LineFields) -> str:
+    title = tr(_TITLES[column])
+    return (
+        tr("{title}: yes", title=title)
+        if _value(fields, column)
+        else tr("{title}: no", title=title)
+    )
+
+
 def _with_value(fields: LineFields, column: int, value: str | bool) -> LineFields:
     if column in _IN_FORM:
         return replace(fields, **{_IN_FORM[column]: value})  # type: ignore[arg-type]
@@ -318,21 +335,21 @@ class LinesView(QWidget):
         self._tree, self._settings = snapshot.knowledge.tree, snapshot.settings
         self._new_at: int | None = None
         style = self._settings.shown_in
-        titles = {"as_written": "", "parts": "Parts"}
-        self.table = LineTable(titles.get(style, f"In {style}"), self)
+        titles = {"as_written": "", "parts": tr("Parts")}
+        self.table = LineTable(titles.get(style, tr("In {unit}", unit=style)), self)
         self.view = QTableView()
         self.name_field = QLineEdit()
-        self.add_button = button("&Add line", self.add_line, "add")
-        self.remove_button = button("Re&move line", self.remove_line, "remove")
-        self.up_button = button("&Up", lambda: self.move_line(-1))
-        self.down_button = button("&Down", lambda: self.move_line(1))
+        self.add_button = button(tr("&Add line"), self.add_line, "add")
+        self.remove_button = button(tr("Re&move line"), self.remove_line, "remove")
+        self.up_button = button(tr("&Up"), lambda: self.move_line(-1))
+        self.down_button = button(tr("&Down"), lambda: self.move_line(1))
         self._lay_out(snapshot)
         self._connect()
 
     def know(self, snapshot: Snapshot) -> None:
         """Name and offer what this bar knows from now on."""
         self._tree = snapshot.knowledge.tree
-        delegate = _CompletingDelegate(NamesOfLines(snapshot), "Ingredient", self.view)
+        delegate = _CompletingDelegate(NamesOfLines(snapshot), tr("Ingredient"), self.view)
         self.view.setItemDelegateForColumn(INGREDIENT, delegate)
 
     def show_spec(self, spec: SeenSpec | None) -> None:
@@ -447,8 +464,8 @@ class LinesView(QWidget):
         self.paste_wanted.emit(self._current()[0])
 
     def _lay_out(self, snapshot: Snapshot) -> None:
-        self.name_field.setAccessibleName("Name of the drink")
-        self.name_field.setPlaceholderText("Name of the drink")
+        self.name_field.setAccessibleName(tr("Name of the drink"))
+        self.name_field.setPlaceholderText(tr("Name of the drink"))
         self.view.setModel(self.table)
         _prepare(self.view, snapshot)
         buttons = QHBoxLayout()
@@ -456,12 +473,12 @@ class LinesView(QWidget):
         for each in (self.add_button, self.remove_button, self.up_button, self.down_button):
             each.setAutoDefault(False)
             buttons.addWidget(each)
-        self.up_button.setAccessibleName("Move the line up")
-        self.down_button.setAccessibleName("Move the line down")
-        self.up_button.setToolTip("Move the line up (Alt+Up)")
-        self.down_button.setToolTip("Move the line down (Alt+Down)")
+        self.up_button.setAccessibleName(tr("Move the line up"))
+        self.down_button.setAccessibleName(tr("Move the line down"))
+        self.up_button.setToolTip(tr("Move the line up (Alt+Up)"))
+        self.down_button.setToolTip(tr("Move the line down (Alt+Down)"))
         buttons.addStretch(1)
-        hint = "Method, glass, notes and further specs are in the text."
+        hint = tr("Method, glass, notes and further specs are in the text.")
         column_of(
             self.name_field,
             wide(Card(self.view)),
@@ -520,7 +537,7 @@ def _written(row: LineRow) -> bool:
 
 
 def _prepare(view: QTableView, snapshot: Snapshot) -> None:
-    prepare_view(view, "Lines of the spec")
+    prepare_view(view, tr("Lines of the spec"))
     view.setSortingEnabled(False)
     view.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectItems)
     triggers = QAbstractItemView.EditTrigger
@@ -542,9 +559,9 @@ def _prepare(view: QTableView, snapshot: Snapshot) -> None:
     own = (each.name for each in snapshot.settings.measures)
     units = [Suggestion(each, each, each) for each in (*UNITS, *own)]
     for column, name, offered in (
-        (AMOUNT, "Amount", None),
-        (UNIT_COLUMN, "Unit", units),
-        (INGREDIENT, "Ingredient", NamesOfLines(snapshot)),
-        (NOTE, "Note", None),
+        (AMOUNT, tr("Amount"), None),
+        (UNIT_COLUMN, tr("Unit"), units),
+        (INGREDIENT, tr("Ingredient"), NamesOfLines(snapshot)),
+        (NOTE, tr("Note"), None),
     ):
         view.setItemDelegateForColumn(column, _CompletingDelegate(offered, name, view))

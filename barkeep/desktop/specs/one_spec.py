@@ -23,7 +23,7 @@ from barkeep.desktop.drink.words import (
     written,
 )
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT
-from barkeep.desktop.specs.rows import origin, technique_in_words
+from barkeep.desktop.specs.rows import technique_in_words
 from barkeep.desktop.widgets.details import (
     DetailRow,
     DetailSection,
@@ -58,9 +58,10 @@ from barkeep.domain.specs.garnish_notes import garnishes_in_words, other_notes
 from barkeep.domain.specs.shown_lines import ShownLine, names_in_sentence
 from barkeep.domain.specs.spec import Line, Spec, UnsettledLine, with_unsettled
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_noop
 
 Part = TypeVar("Part", bound=QWidget)
-BROUGHT_ALONG = "A classic that barkeep brings along. To change it, write a riff of it."
+BROUGHT_ALONG = tr_noop("A classic that barkeep brings along. To change it, write a riff of it.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -156,7 +157,7 @@ class SpecPage(QWidget):
             self._fill_further(further)
             source = tuple(map(DetailRow, _source(shown.spec)))
             brief = source[0].text
-            self._origin.fill([DetailSection("Origin", source, fold="origin", brief=brief)])
+            self._origin.fill([DetailSection(tr("Origin"), source, fold="origin", brief=brief)])
 
     def shown_part(self, kind: type[Part]) -> Part | None:
         """The further part of this kind, where the spec has one."""
@@ -175,7 +176,7 @@ class SpecPage(QWidget):
         spec, drink = shown.spec, shown.drink
         facts = (technique_in_words(spec), spec.glass, _ice(spec))
         say(self._facts, " · ".join(each for each in facts if each))
-        say(self._tags, f"Tags: {', '.join(spec.tags)}" if spec.tags else "")
+        say(self._tags, tr("Tags: {tags}", tags=", ".join(spec.tags)) if spec.tags else "")
         self._parent.setVisible(bool(spec.riff_of))
         self._parent.fill([DetailSection("", tuple(_riff_of(shown)))])
         self._badge.setVisible(drink is not None)
@@ -194,14 +195,14 @@ class SpecPage(QWidget):
             lines.append(DetailRow("", note=shown.amounts_note))
         if correction:
             lines.append(
-                DetailRow(correction, label="Balance", picture="stand-ins", tone="stand_in")
+                DetailRow(correction, label=tr("Balance"), picture="stand-ins", tone="stand_in")
             )
         sections = [
             *_before_you_pour(shown.drink, shown.view),
-            DetailSection("What goes in", tuple(lines)),
+            DetailSection(tr("What goes in"), tuple(lines)),
         ]
-        for heading, words in _words_of(shown.spec):
-            fold, opens = heading.casefold(), heading != "Notes"
+        for fold, heading, words in _words_of(shown.spec):
+            opens = fold != "notes"
             row = (DetailRow(words),)
             sections.append(DetailSection(heading, row, fold=fold, brief=words[:80], opens=opens))
         self._sections.fill(sections)
@@ -211,7 +212,7 @@ class SpecPage(QWidget):
         if view is not None:
             brief = " · ".join(f"{each.label} {each.value}" for each in view.bars)
             fill = partial(self._analysis.show_view, view)
-            self._figures.show_part("What it comes to", brief, fill)
+            self._figures.show_part(tr("What it comes to"), brief, fill)
 
     def _fill_further(self, further: Sequence[SpecPart]) -> None:
         wanted = {each.fold for each in further}
@@ -265,7 +266,7 @@ def _riff_of(shown: SpecShown) -> Iterator[DetailRow]:
     if parent:
         known = Link(parent, parent) if shown.known else parent
         told = meaning("riff")
-        yield DetailRow("", parts=("Riff of ", known), tip=broken(told), said=told)
+        yield DetailRow("", parts=(tr("Riff of "), known), tip=broken(told), said=told)
 
 
 def _lines(shown: SpecShown) -> Iterator[DetailRow]:
@@ -291,7 +292,7 @@ def _question(line: UnsettledLine, asked: OpenQuestion | None) -> DetailRow:
 
 def _line(line: Line, shown: ShownLine, answer: LineAnswer | None, tree: FamilyTree) -> DetailRow:
     parts = line_parts(line, tree[line.ingredient], shown.text)
-    asked = f"What stands in for {names_in_sentence(line, tree)}?"
+    asked = tr("What stands in for {name}?", name=names_in_sentence(line, tree))
     tip = f"{written(shown)}\n{asked}" if shown.written else asked
     if answer is None:
         return DetailRow(
@@ -328,39 +329,43 @@ def line_parts(line: Line, ingredient: Ingredient, text: str = "") -> tuple[str 
 def _serves(drink: Drink, tree: FamilyTree) -> str:
     if not drink.makeable:
         names = [names_in_sentence(line, tree) for line in drink.missing_lines]
-        missing = [f"missing {spoken_list(names, 'and')}"] if names else []
+        missing = [tr("missing {names}", names=spoken_list(names, "and"))] if names else []
         return capitalised(spoken_list([*missing, *drink.questions], "and"))
     if drink.serves is None:
-        return "Nothing limits the serves"
+        return tr("Nothing limits the serves")
     return serves_in_words(drink, tree)
 
 
 def _ice(spec: Spec) -> str:
     if not spec.ice or "ice" in spec.ice.casefold():
         return spec.ice
-    return f"{spec.ice} ice"
+    return tr("{ice} ice", ice=spec.ice)
 
 
-def _words_of(spec: Spec) -> Iterator[tuple[str, str]]:
-    """What is said of a spec in free words, under its headings."""
+def _words_of(spec: Spec) -> Iterator[tuple[str, str, str]]:
+    """What is said of a spec in free words, each with its fold and its heading."""
     said = (
-        ("Garnish", "\n".join(garnishes_in_words(spec.notes))),
-        ("Method", spec.method),
-        ("Notes", "\n".join(other_notes(spec.notes))),
+        ("garnish", tr("Garnish"), "\n".join(garnishes_in_words(spec.notes))),
+        ("method", tr("Method"), spec.method),
+        ("notes", tr("Notes"), "\n".join(other_notes(spec.notes))),
     )
-    yield from (each for each in said if each[1])
+    yield from (each for each in said if each[2])
 
 
 def _source(spec: Spec) -> Iterator[str]:
-    kind = "Your own riff" if origin(spec) == "Riff" else "Your own"
+    kind = tr("Your own riff") if spec.riff_of else tr("Your own")
     if spec.classic:
-        yield BROUGHT_ALONG
+        yield tr(BROUGHT_ALONG)
     else:
-        yield f"{kind}, added on {day_said(spec.added)}" if spec.added else kind
+        yield (
+            tr("{kind}, added on {day}", kind=kind, day=day_said(spec.added))
+            if spec.added
+            else kind
+        )
     if spec.credit:
-        yield f"Credit: {spec.credit}"
+        yield tr("Credit: {credit}", credit=spec.credit)
     if spec.source:
-        yield f"Source: {spec.source}"
+        yield tr("Source: {source}", source=spec.source)
 
 
 def _before_you_pour(drink: Drink | None, view: AnalysisView | None) -> tuple[DetailSection, ...]:

@@ -45,6 +45,7 @@ from barkeep.desktop.widgets.offered import Offered
 from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.search import facts_for
+from barkeep.domain.phrases import counted
 from barkeep.domain.pouring.evening import Evening, evening_of
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import Drink
@@ -55,8 +56,13 @@ from barkeep.domain.specs.shown_lines import shown_lines, style_note
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import Trial
 from barkeep.domain.stand_ins.corrections import correction_for
+from barkeep.translation import tr, tr_noop
 
-NONE_OWN = "None is your own yet: write one with New spec…, import some, or riff on a classic"
+NONE_OWN = tr_noop(
+    "None is your own yet: write one with New spec…, import some, or riff on a classic"
+)
+NEVER_CHANGED = tr_noop("{name} is a classic that barkeep brings along; it cannot be changed.")
+NEVER_REMOVED = tr_noop("{name} is a classic that barkeep brings along; it cannot be removed.")
 QUESTION = "specs-search"
 """Under which slow facts are asked for in the background."""
 
@@ -72,17 +78,21 @@ def _specs_tonight(snapshot: Snapshot, memory: Memory) -> tuple[Evening, tuple[S
 
 
 ORIGINS = (
-    ("all", "All", "Your own specs and the classics"),
-    ("own", "Own", "Only your own specs"),
-    ("classics", "Classics", "Only the classics barkeep brings along"),
+    ("all", tr_noop("All"), tr_noop("Your own specs and the classics")),
+    ("own", tr_noop("Own"), tr_noop("Only your own specs")),
+    ("classics", tr_noop("Classics"), tr_noop("Only the classics barkeep brings along")),
 )
 CORRECTION, KIN = "specs-correction", "specs-kin"
 """Under which the question is asked what a drink with stand-ins needs."""
 
 Keys = QKeySequence.StandardKey
 
-EDIT, RIFF, REMOVE = "&Edit spec…", "R&iff…", "&Remove spec"
-SHOW_TONIGHT, BATCH, ON_CAMERA = "Show in &Tonight", "&Batch…", "On &camera"
+EDIT, RIFF, REMOVE = tr_noop("&Edit spec…"), tr_noop("R&iff…"), tr_noop("&Remove spec")
+SHOW_TONIGHT, BATCH, ON_CAMERA = (
+    tr_noop("Show in &Tonight"),
+    tr_noop("&Batch…"),
+    tr_noop("On &camera"),
+)
 COLUMN_WIDTHS = (236, 104, 124, 88, 112, 72)
 
 
@@ -90,15 +100,15 @@ class SpecsScreen(TableScreen[SpecRow]):
     """One row a spec; verdicts follow as soon as tonight has been asked."""
 
     key = "specs"
-    title = "Specs"
+    title = tr_noop("Specs")
     only_looks = frozenset({SHOW_TONIGHT, BATCH, ON_CAMERA})
-    noun = "specs"
-    search_hint = "Search specs and ingredients…"
+    noun = tr_noop("specs")
+    search_hint = tr_noop("Search specs and ingredients…")
     search_help = language_as_help()
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
-        words = "A spec is plain text: its name, then one ingredient a line"
-        empty = EmptyState("picture-empty-glass", "No specs yet", words, "New spec…")
+        words = tr("A spec is plain text: its name, then one ingredient a line")
+        empty = EmptyState("picture-empty-glass", tr("No specs yet"), words, tr("New spec…"))
         super().__init__(context, spec_columns(), empty, parent)
         self._memory = Memory()
         self._evening: Evening | None = None
@@ -111,12 +121,12 @@ class SpecsScreen(TableScreen[SpecRow]):
         self._page.balance_seen.connect(self._ask_of_kin)
         self.detail.show_page(self._page)
         self.writing = SpecWriting(self, self._add, self._replace)
-        self.origins = FilterChips("Show", ORIGINS, "all")
+        self.origins = FilterChips(tr("Show"), ORIGINS, "all")
         self.bases = QComboBox()
         self._prepare_filters()
         self._prepare_actions()
         self._prepare_view()
-        self.add_header_button(primary_button("New spec…", self.write_new))
+        self.add_header_button(primary_button(tr("New spec…"), self.write_new))
         empty.acted.connect(self.write_new)
 
     @property
@@ -135,7 +145,7 @@ class SpecsScreen(TableScreen[SpecRow]):
             return  # they change no verdict
         self.writing.offer()
         question = partial(_specs_tonight, snapshot, self._memory)
-        self.ask(question, self._show_answer, "Working out tonight…")
+        self.ask(question, self._show_answer, tr("Working out tonight…"))
 
     def identity(self, row: SpecRow) -> Hashable:
         return row.spec.name
@@ -215,13 +225,13 @@ class SpecsScreen(TableScreen[SpecRow]):
         offered = {each.text(): each for each in self.of_a_row}
         own = not spec.classic
         often = [
-            self.offered(offered[RIFF], "Riff…"),
-            self.offered(offered[SHOW_TONIGHT], "Show in Tonight"),
+            self.offered(offered[RIFF], tr("Riff…")),
+            self.offered(offered[SHOW_TONIGHT], tr("Show in Tonight")),
         ]
         if own:
-            often.insert(0, self.offered(offered[EDIT], "Edit…"))
+            often.insert(0, self.offered(offered[EDIT], tr("Edit…")))
         if own and any(each.settles for each in questions):
-            often.insert(0, Offered("Settle", self.settle_current))
+            often.insert(0, Offered(tr("Settle"), self.settle_current))
         rest = [offered[each] for each in (BATCH, ON_CAMERA, *([REMOVE] if own else []))]
         return DetailActs(tuple(often), tuple(map(self.offered, rest)))
 
@@ -230,11 +240,11 @@ class SpecsScreen(TableScreen[SpecRow]):
         snapshot = self.context.bar.snapshot
         kin = kin_in_brief(spec, snapshot)
         if kin:
-            yield SpecPart("family", "Family", kin, partial(self._family_of, spec))
+            yield SpecPart("family", tr("Family"), kin, partial(self._family_of, spec))
         if spec.id is not None:
             rows = trial_rows(spec, snapshot)
-            brief = in_brief([each.trial for each in rows]) or "None yet"
-            yield SpecPart("trials", "Trials", brief, partial(self._trials_of, rows))
+            brief = in_brief([each.trial for each in rows]) or tr("None yet")
+            yield SpecPart("trials", tr("Trials"), brief, partial(self._trials_of, rows))
 
     def _family_of(self, spec: Spec) -> FamilySection:
         snapshot = self.context.bar.snapshot
@@ -252,7 +262,7 @@ class SpecsScreen(TableScreen[SpecRow]):
     def edit_current(self) -> None:
         """Open the editor on the chosen spec; a classic offers a riff instead."""
         spec = self._chosen()
-        if spec is None or self._is_classic(spec, "changed"):
+        if spec is None or self._is_classic(spec, NEVER_CHANGED):
             return
         snapshot = self.context.bar.snapshot
         draft = for_edit(spec, snapshot.knowledge.tree, snapshot.settings.units)
@@ -263,7 +273,7 @@ class SpecsScreen(TableScreen[SpecRow]):
         spec = self._chosen()
         if spec is not None and spec.id is not None:
             settle = partial(self.context.bar.specs.settle, spec.id)
-            self.do(settle, say=f"Settled questions of {spec.name}")
+            self.do(settle, say=tr("Settled questions of {name}", name=spec.name))
 
     def riff_current(self) -> None:
         """Open the editor on a copy of the chosen spec."""
@@ -278,12 +288,15 @@ class SpecsScreen(TableScreen[SpecRow]):
         """Take the chosen specs out of the book; the toast can put them back."""
         self.banner.clear()
         chosen = [row.spec for row in self.chosen]
-        if any(self._is_classic(spec, "removed") for spec in chosen):
+        if any(self._is_classic(spec, NEVER_REMOVED) for spec in chosen):
             return
         specs = {spec.id: spec.name for spec in chosen if spec.id is not None}
         if specs:
             remove = partial(self.context.bar.specs.remove, *specs)
-            self.do(remove, say=f"Removed {one_or_many(list(specs.values()), 'specs')}")
+            self.do(
+                remove,
+                say=tr("Removed {specs}", specs=one_or_many(list(specs.values()), "specs")),
+            )
 
     def show_tonight(self) -> None:
         """Show the chosen spec on the Tonight page."""
@@ -319,13 +332,17 @@ class SpecsScreen(TableScreen[SpecRow]):
     def remove_trial(self, trial: Trial) -> None:
         """Take a trial away; the toast can put it back."""
         remove = partial(self.context.bar.trials.remove, trial.id or 0)
-        if self.do(remove, say=f"Removed the trial of {day_of(trial)}"):
+        if self.do(remove, say=tr("Removed the trial of {day}", day=day_of(trial))):
             self._come_back_to_trials()
 
     def mark_won(self, trial: Trial, won: bool) -> None:
         """Say that a trial settled on this version, or take that back."""
         name = "" if self.current is None else self.current.spec.name
-        said = f"{name} is the version that won" if won else f"{name} is not settled on"
+        said = (
+            tr("{name} is the version that won", name=name)
+            if won
+            else tr("{name} is not settled on", name=name)
+        )
         if self.do(partial(self.context.bar.trials.mark_won, trial.id or 0, won), say=said):
             self._come_back_to_trials()
 
@@ -341,7 +358,7 @@ class SpecsScreen(TableScreen[SpecRow]):
 
     def _on_trial_written(self, done: Done[Trial]) -> None:
         if done.changes:
-            self.say_done(f"Wrote down the trial of {day_of(done.value)}")
+            self.say_done(tr("Wrote down the trial of {day}", day=day_of(done.value)))
 
     def _come_back_to_trials(self) -> None:
         """The page, and with it the button that was pressed, may have been built anew."""
@@ -356,18 +373,17 @@ class SpecsScreen(TableScreen[SpecRow]):
         self.banner.clear()
         return None if self.current is None else self.current.spec
 
-    def _is_classic(self, spec: Spec, done: str) -> bool:
+    def _is_classic(self, spec: Spec, words: str) -> bool:
         """Whether the spec is a classic, said above the list with what to do instead."""
         if spec.classic:
-            words = f"{spec.name} is a classic that barkeep brings along; it cannot be {done}."
-            self.banner.say(words, "info", "Riff…", self.riff_current)
+            self.banner.say(tr(words, name=spec.name), "info", tr("Riff…"), self.riff_current)
         return spec.classic
 
     def _add(self, editor: SpecEditor, specs: Sequence[Spec]) -> bool:
         def saved(done: Done[tuple[Spec, ...]]) -> None:
             names = [spec.name for spec in done.value]
-            said = names[0] if len(names) == 1 else f"{len(names)} specs"
-            self._after_saving(f"Added {said}", names[0])
+            said = names[0] if len(names) == 1 else counted(len(names), "spec")
+            self._after_saving(tr("Added {said}", said=said), names[0])
 
         return run_operation(editor, partial(self.context.bar.specs.add, specs), saved)
 
@@ -377,7 +393,7 @@ class SpecsScreen(TableScreen[SpecRow]):
             return self._add(editor, specs)
 
         def saved(done: Done[Spec]) -> None:
-            self._after_saving(f"Changed {done.value.name}", done.value.name)
+            self._after_saving(tr("Changed {name}", name=done.value.name), done.value.name)
 
         changed = replace(specs[0], id=before.id)
         if editor.is_stale:
@@ -402,9 +418,11 @@ class SpecsScreen(TableScreen[SpecRow]):
 
     def _sum_up(self) -> None:
         own = sum(not row.spec.classic for row in self.table.rows)
-        self.summary.setText(f"{own} of your own, {len(self.table.rows) - own} classics")
+        self.summary.setText(
+            tr("{own} of your own, {others} classics", own=own, others=len(self.table.rows) - own)
+        )
         if self.list_stack is not None:
-            self.list_stack.no_match.line.setText(WIDER if own else NONE_OWN)
+            self.list_stack.no_match.line.setText(tr(WIDER if own else NONE_OWN))
 
     def _offer_bases(self, rows: Sequence[SpecRow]) -> None:
         """Every kind something is built on, by name; the choice stays where it still stands."""
@@ -414,12 +432,12 @@ class SpecsScreen(TableScreen[SpecRow]):
 
     def _prepare_filters(self) -> None:
         self.origins.chosen.connect(lambda _choice: self.filter_again())
-        self.bases.setAccessibleName("Base")
+        self.bases.setAccessibleName(tr("Base"))
         self.bases.setSizeAdjustPolicy(
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
         self.bases.setMinimumContentsLength(14)
-        self.bases.addItem("Any base", None)
+        self.bases.addItem(tr("Any base"), None)
         self.bases.currentIndexChanged.connect(lambda _index: self.filter_again())
         self.add_filter(self.origins)
         self.add_filter(self.bases)
@@ -427,7 +445,7 @@ class SpecsScreen(TableScreen[SpecRow]):
     def _prepare_actions(self) -> None:
         self.list_actions(
             (
-                ("&New spec…", Keys.New, "add", self.write_new, False),
+                (tr("&New spec…"), Keys.New, "add", self.write_new, False),
                 (EDIT, ("Ctrl+E", "F2"), "specs", self.edit_current, True),
                 (RIFF, "Ctrl+R", "stand-ins", self.riff_current, True),
                 (REMOVE, Keys.Delete, "remove", self.remove_current, True),

@@ -9,10 +9,11 @@ from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.names import bare_name, suggestions
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import as_sentence, folded
-from barkeep.domain.spec_text.lines import ReadLine
+from barkeep.domain.spec_text.lines import ReadLine, unknown_name
 from barkeep.domain.spec_text.text import ReadSpec, read_specs
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import DuplicateName, Problem
+from barkeep.translation import tr
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,7 +64,7 @@ class SeenSpec:
     @property
     def name(self) -> str:
         """Its name, or words for one that has none yet."""
-        return self.read.name or "No name yet"
+        return self.read.name or tr("No name yet")
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,8 +146,8 @@ def _fault(problem: Problem, lines: Sequence[str], tree: FamilyTree) -> Fault:
         Fix(problem.line, problem.column, len(name), _in_sentence(each, tree))
         for each in suggestions(problem.unknown, tree)
     )
-    if problem.message.startswith("no ingredient is called"):
-        message = f"No ingredient is called “{name}”."  # the fixes name the nearest
+    if problem.message.startswith(unknown_name(problem.unknown, ())):
+        message = tr("No ingredient is called “{name}”.", name=name)  # the fixes name the nearest
     unknown = bare_name(problem.unknown)
     return replace(whole, length=len(name), message=message, fixes=fixes, unknown=unknown)
 

@@ -26,12 +26,15 @@ from barkeep.domain.phrases import capitalised, folded
 from barkeep.domain.spec_text.lines import ReadLine
 from barkeep.domain.spec_text.text import ReadSpec
 from barkeep.domain.specs.spec import Line
+from barkeep.translation import tr, tr_noop
 
 HOW_TO = (
-    "The name comes first, then one ingredient a line.",
-    "Lines such as Glass: coupe, Garnish: lemon peel, Riff of: and Notes: say what they hold.",
-    "After a blank line comes the method.",
-    "A line of --- or two blank lines begin another spec; several can be pasted at once.",
+    tr_noop("The name comes first, then one ingredient a line."),
+    tr_noop(
+        "Lines such as Glass: coupe, Garnish: lemon peel, Riff of: and Notes: say what they hold."
+    ),
+    tr_noop("After a blank line comes the method."),
+    tr_noop("A line of --- or two blank lines begin another spec; several can be pasted at once."),
 )
 SURE = 0.9
 """A name matched with less confidence than this is pointed out."""
@@ -55,7 +58,7 @@ class ReadingPanel(ScrolledPage):
         units: BarUnits = US_UNITS,
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__("How the text is understood", parent=parent)
+        super().__init__(tr("How the text is understood"), parent=parent)
         self._tree, self._view_of, self._units = tree, view_of, units
         self.fix_buttons: list[QPushButton] = []
         self.teach_buttons: list[QPushButton] = []
@@ -94,8 +97,8 @@ class ReadingPanel(ScrolledPage):
         self.verticalScrollBar().setValue(kept)
 
     def _add_how_to(self, column: QVBoxLayout) -> None:
-        column.addWidget(text_label("How to write a spec", TypeSize.STRONG))
-        for words in HOW_TO:
+        column.addWidget(text_label(tr("How to write a spec"), TypeSize.STRONG))
+        for words in map(tr, HOW_TO):
             column.addWidget(text_label(words, quiet=True, wrap=True))
 
     def _add_spec(self, column: QVBoxLayout, spec: SeenSpec, line: int) -> None:
@@ -126,10 +129,10 @@ class ReadingPanel(ScrolledPage):
         self._add_row(grid, PictureLabel(picture, 16, tone, meaning), name, note)
 
     def _add_fault(self, grid: QGridLayout, fault: Fault) -> None:
-        where = f"Line {fault.line}: "
-        label = LinkLabel([Link(where.rstrip(": "), str(fault.line)), ": ", fault.message])
+        where = Link(tr("Line {line}", line=fault.line), str(fault.line))
+        label = LinkLabel([where, ": ", fault.message])
         label.followed.connect(lambda line: self.line_chosen.emit(int(line)))
-        self._add_row(grid, PictureLabel("error", 16, "danger", "Cannot be used"), label, "")
+        self._add_row(grid, PictureLabel("error", 16, "danger", tr("Cannot be used")), label, "")
         chips = [*map(self._fix_button, fault.fixes)]
         if fault.unknown:
             self.teach_buttons += teach_buttons(fault.unknown, self.teach_chosen.emit)
@@ -140,8 +143,8 @@ class ReadingPanel(ScrolledPage):
     def _fix_button(self, fix: Fix) -> QPushButton:
         made = QPushButton(fix.text.replace("&", "&&"))
         made.setProperty("chip", True)
-        made.setAccessibleName(f"Write {fix.text} instead")
-        made.setToolTip(plain_tip(f"Write “{fix.text}” instead"))
+        made.setAccessibleName(tr("Write {text} instead", text=fix.text))
+        made.setToolTip(plain_tip(tr("Write “{text}” instead", text=fix.text)))
         made.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
         made.clicked.connect(partial(self._choose, fix))
         self.fix_buttons.append(made)
@@ -162,7 +165,7 @@ class ReadingPanel(ScrolledPage):
         if not others:
             return
         column.addSpacing(UNIT)
-        column.addWidget(text_label("Also in this text", TypeSize.STRONG))
+        column.addWidget(text_label(tr("Also in this text"), TypeSize.STRONG))
         wrong_first = sorted(others, key=lambda each: not each.faults)
         for spec in wrong_first[:MOST_SPECS]:
             line = spec.faults[0].line if spec.faults else spec.first
@@ -171,7 +174,7 @@ class ReadingPanel(ScrolledPage):
             column.addWidget(label)
         left = len(others) - MOST_SPECS
         if left > 0:
-            column.addWidget(text_label(f"and {left} more", quiet=True))
+            column.addWidget(text_label(tr("and {left} more", left=left), quiet=True))
 
 
 class _AnalysisBlock(QWidget):
@@ -181,13 +184,13 @@ class _AnalysisBlock(QWidget):
         super().__init__()
         self._brief = text_label("", quiet=True, wrap=True)
         self._panel, self._glass = AnalysisPanel(), DrinkPictureView()
-        self._warned = text_label("Before you pour", TypeSize.STRONG)
+        self._warned = text_label(tr("Before you pour"), TypeSize.STRONG)
         self._cautions = text_label("", wrap=True)
         self._cautions.setContentsMargins(0, 0, 0, UNIT)
         column_of(
             self._warned,
             self._cautions,
-            text_label("What it comes to", TypeSize.STRONG),
+            text_label(tr("What it comes to"), TypeSize.STRONG),
             self._brief,
             at_left(self._glass),
             self._panel,
@@ -213,8 +216,8 @@ class _AnalysisBlock(QWidget):
 
 def _mark(read: ReadLine) -> tuple[str, str, str]:
     if read.confidence < SURE:
-        return ("warning", "warning", "Understood, but look again")
-    return ("check", "ready", "Understood")
+        return ("warning", "warning", tr("Understood, but look again"))
+    return ("check", "ready", tr("Understood"))
 
 
 def _understood(line: Line, tree: FamilyTree, units: BarUnits) -> str:
@@ -231,28 +234,38 @@ def _note(read: ReadLine, tree: FamilyTree) -> str:
     said, line = [], read.line
     if line.ingredient and read.matched:
         if read.confidence < SURE:
-            said.append(f"read as {read.matched}; the words before that, as its maker")
+            said.append(
+                tr("read as {matched}; the words before that, as its maker", matched=read.matched)
+            )
         elif folded(read.matched) != folded(tree.name(line.ingredient)):
-            said.append(f"written as {read.matched}")
-    said += [f"asks for {each}" for each in line.stated]
-    said += ["garnish"] if line.garnish else []
-    said += ["optional"] if line.optional else []
+            said.append(tr("written as {matched}", matched=read.matched))
+    said += [tr("asks for {words}", words=each) for each in line.stated]
+    said += [tr("garnish")] if line.garnish else []
+    said += [tr("optional")] if line.optional else []
     if line.min_abv_percent is not None:
-        said.append(f"at least {line.min_abv_percent:g} % vol")
+        said.append(tr("at least {strength:g} % vol", strength=line.min_abv_percent))
     said += [line.note] if line.note else []
     return ", ".join(said)
 
 
 def _facts(spec: SeenSpec) -> list[str]:
     read = spec.read.spec
-    glass = f"Glass: {spec.read.glass}" if spec.read.glass else ""
-    riff = f"Riff of: {read.riff_of}" if read is not None and read.riff_of else ""
-    method = f"Method: {spec.read.method}" if spec.read.method else ""
+    glass = tr("Glass: {glass}", glass=spec.read.glass) if spec.read.glass else ""
+    riff = (
+        tr("Riff of: {riff_of}", riff_of=read.riff_of) if read is not None and read.riff_of else ""
+    )
+    method = tr("Method: {method}", method=spec.read.method) if spec.read.method else ""
     return [each for each in (riff, glass, method) if each]
 
 
 def _summary(spec: SeenSpec) -> str:
     if not spec.faults:
         count = len(spec.lines)
-        return "1 line understood" if count == 1 else f"{count} lines understood"
-    return "1 problem" if len(spec.faults) == 1 else f"{len(spec.faults)} problems"
+        return (
+            tr("1 line understood") if count == 1 else tr("{count} lines understood", count=count)
+        )
+    return (
+        tr("1 problem")
+        if len(spec.faults) == 1
+        else tr("{number} problems", number=len(spec.faults))
+    )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from barkeep.desktop.drink.bases import Base, bases_in
@@ -9,12 +10,14 @@ from barkeep.desktop.drink.tonight_rows import NOT_YET
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.widgets.delegates import SUBTITLE_ROLE, VERDICT_ROLE
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.evening import Evening, Placed
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink
 from barkeep.domain.specs.shown_lines import ingredients_in_brief
 from barkeep.domain.specs.spec import Spec
+from barkeep.translation import tr, tr_noop
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -63,35 +66,47 @@ def spec_columns() -> tuple[Column[SpecRow], ...]:
     """Spec, tonight, base, technique, glass, and whose it is."""
     return (
         Column(
-            "Spec",
+            tr("Spec"),
             lambda row: row.spec.name,
             roles={SUBTITLE_ROLE: lambda row: row.in_brief},
             tooltip=lambda row: f"{row.spec.name}\n{row.in_brief}",
         ),
         Column(
-            "Tonight",
-            lambda row: VERDICT_WORDS[row.placed.verdict].name if row.placed else NOT_YET,
+            tr("Tonight"),
+            lambda row: tr(VERDICT_WORDS[row.placed.verdict].name) if row.placed else NOT_YET,
             key=_best_first,
             roles={VERDICT_ROLE: lambda row: row.placed.verdict if row.placed else None},
-            tooltip=lambda row: VERDICT_WORDS[row.placed.verdict].meaning if row.placed else "",
+            tooltip=lambda row: tr(VERDICT_WORDS[row.placed.verdict].meaning) if row.placed else "",
         ),
-        Column("Base", lambda row: row.base.name),
-        Column("Technique", lambda row: technique_in_words(row.spec)),
-        Column("Glass", lambda row: row.spec.glass),
-        Column("Origin", lambda row: origin(row.spec)),
+        Column(tr("Base"), lambda row: row.base.name),
+        Column(tr("Technique"), lambda row: technique_in_words(row.spec)),
+        Column(tr("Glass"), lambda row: row.spec.glass),
+        Column(tr("Origin"), lambda row: origin(row.spec)),
     )
+
+
+TECHNIQUES: Mapping[Technique, str] = {
+    "shaken": tr_noop("Shaken"),
+    "stirred": tr_noop("Stirred"),
+    "built": tr_noop("Built"),
+    "blended": tr_noop("Blended"),
+    "swizzled": tr_noop("Swizzled"),
+    "thrown": tr_noop("Thrown"),
+    "hot": tr_noop("Hot"),
+}
 
 
 def technique_in_words(spec: Spec) -> str:
     """How it is mixed; empty where the spec does not say."""
-    return "" if spec.technique == "unknown" else spec.technique.capitalize()
+    words = TECHNIQUES.get(spec.technique)
+    return "" if words is None else tr(words)
 
 
 def origin(spec: Spec) -> str:
     """Whose the spec is, in a word."""
     if spec.classic:
-        return "Classic"
-    return "Riff" if spec.riff_of else "Own"
+        return tr("Classic")
+    return tr("Riff") if spec.riff_of else tr("Own")
 
 
 def _best_first(row: SpecRow) -> tuple[int, str]:

@@ -25,6 +25,7 @@ from barkeep.documents.specs.files import KIND_WORDS, kind_of, parts_in_file
 from barkeep.documents.specs.jsonld import is_web_page
 from barkeep.domain.spec_text.parts import SpecParts, text_of_all
 from barkeep.errors import UserError
+from barkeep.translation import tr, tr_noop
 
 BETWEEN_SPECS = "---"
 LABELS_OF_INGREDIENTS = frozenset({"garnish", "optional"})
@@ -51,7 +52,7 @@ def takes_ingredient(lines: Sequence[str], number: int) -> bool:
     return not colon or label.strip().casefold() in LABELS_OF_INGREDIENTS
 
 
-WHAT = "what was pasted"
+WHAT = tr_noop("what was pasted")
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,31 +77,27 @@ def pasted(text: str, markup: str = "") -> Pasted | None:
         kind, parts = "page", _recipes(markup)
     if not parts:
         return None
-    return Pasted(text_of_all(parts), len(parts), KIND_WORDS[kind])
+    return Pasted(text_of_all(parts), len(parts), tr(KIND_WORDS[kind]))
 
 
 def _parts(text: str) -> tuple[SpecParts, ...]:
     try:
-        return parts_in_file(text, WHAT)
+        return parts_in_file(text, tr(WHAT))
     except UserError:
         return ()  # it goes in as it is, and what cannot be read of it is marked
 
 
 def _recipes(markup: str) -> tuple[SpecParts, ...]:
     try:
-        return parts_in_file(markup, WHAT)
+        return parts_in_file(markup, tr(WHAT))
     except UserError:
         return ()
 
 
-EXAMPLE = """Name of the drink
-60 ml London dry gin
-20 ml lemon juice
-2 dashes orange bitters
-Garnish: lemon peel
-Glass: coupe
-
-Shake with ice and strain."""
+EXAMPLE = tr_noop(
+    "Name of the drink\n60 ml London dry gin\n20 ml lemon juice\n2 dashes orange bitters\n"
+    "Garnish: lemon peel\nGlass: coupe\n\nShake with ice and strain."
+)
 WIDEST_LIST = 420
 MOST_SEEN = 8
 BESIDE_NAMES = 32
@@ -120,8 +117,8 @@ class SpecTextEdit(QPlainTextEdit):
         self._names = names
         self._faults: tuple[Fault, ...] = ()
         self._unfinished = ""
-        self.setPlaceholderText(EXAMPLE)
-        self.setAccessibleName("Text of the spec")
+        self.setPlaceholderText(tr(EXAMPLE))
+        self.setAccessibleName(tr("Text of the spec"))
         self.setTabChangesFocus(True)
         self._offers = OfferedNames(parent=self)
         self.offer_list = OfferList()
@@ -133,7 +130,7 @@ class SpecTextEdit(QPlainTextEdit):
         self._completer.activated[QModelIndex].connect(self._on_chosen)  # type: ignore[index]
         self._completer.setMaxVisibleItems(MOST_SEEN)
         self.offer_list.setItemDelegate(OfferDelegate(self.offer_list))
-        self.offer_list.setAccessibleName("Ingredients")
+        self.offer_list.setAccessibleName(tr("Ingredients"))
         self._line = 1
         self.cursorPositionChanged.connect(self._tell_line)
 

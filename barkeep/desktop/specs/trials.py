@@ -37,6 +37,7 @@ from barkeep.domain.days import day_of_year
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.trials import Scale, Score, Trial, ends, read_score_value, show_score
 from barkeep.errors import InvalidField, UnknownName, UserError
+from barkeep.translation import tr, tr_noop
 
 Cell = tuple[int, int]
 """Taster and scale, each counted from 0."""
@@ -46,7 +47,7 @@ NAME_WIDTH = 150
 """The most room a taster's name takes, in device-independent pixels."""
 
 
-ALONE = "Score"
+ALONE = tr_noop("Score")
 """What heads the row of who tastes alone and is not named."""
 
 
@@ -87,7 +88,7 @@ class ScoreGrid(QTableWidget):
         """
         before = self.rowCount()
         self.tasters = tuple(tasters)
-        rows = self.tasters or (ALONE,)
+        rows = self.tasters or (tr(ALONE),)
         self.setRowCount(len(rows))
         for row, taster in enumerate(rows):
             header = QTableWidgetItem(self._shortened(taster))
@@ -135,12 +136,12 @@ class ScoreGrid(QTableWidget):
 
 WIDTH = 620
 ON, TASTERS, SCORES, CHANGED, NOTES, WON = "on", "taster", "score", "changed", "notes", "won"
-TASTERS_HINT = (
+TASTERS_HINT = tr_noop(
     "Parted by commas; each has a row below. Only who scores is kept, "
     "and who tastes alone needs no name."
 )
-SCORES_HINT = "What is left empty is not scored. The scales are chosen in Settings."
-WON_HINT = "Of several versions the one that won last is marked."
+SCORES_HINT = tr_noop("What is left empty is not scored. The scales are chosen in Settings.")
+WON_HINT = tr_noop("Of several versions the one that won last is marked.")
 NOTES_LINES = 4
 
 
@@ -150,8 +151,12 @@ class TrialDialog(FormDialog):
     written = Signal(object)
 
     def __init__(self, bar: Bar, trial: Trial, name: str, parent: QWidget | None = None) -> None:
-        title = f"Trial of {name}" if trial.id is None else f"Change trial of {name}"
-        super().__init__(title, "Write down" if trial.id is None else "Save", parent)
+        title = (
+            tr("Trial of {name}", name=name)
+            if trial.id is None
+            else tr("Change trial of {name}", name=name)
+        )
+        super().__init__(title, tr("Write down") if trial.id is None else tr("Save"), parent)
         self._bar, self._trial = bar, trial
         self._scales = scales_for(trial, bar.snapshot)
         self.on = day_field(trial.on, latest=bar.snapshot.on)
@@ -160,7 +165,7 @@ class TrialDialog(FormDialog):
         self.scores = ScoreGrid([f"{each.name}\n{ends(each)}" for each in self._scales])
         self.changed = QLineEdit(trial.changed)
         self.notes = QPlainTextEdit(trial.notes)
-        self.won = QCheckBox("This &version is settled on")
+        self.won = QCheckBox(tr("This &version is settled on"))
         self.won.setChecked(trial.won)
         self._add_fields()
         self._fill_scores()
@@ -203,11 +208,15 @@ class TrialDialog(FormDialog):
             try:
                 value = read_score_value(text)
                 if not scale.holds(value) and not self._was_given(text, row, column):
-                    raise InvalidField(SCORES, text, f"it is {ends(scale)}")
+                    raise InvalidField(SCORES, text, tr("it is {ends}", ends=ends(scale)))
             except InvalidField as error:
                 self.scores.setCurrentCell(row, column)
                 whose = self.scores.taster(row)
-                field = f"{whose}’s score for {scale.name}" if whose else f"score for {scale.name}"
+                field = (
+                    tr("{whose}’s score for {name}", whose=whose, name=scale.name)
+                    if whose
+                    else tr("score for {name}", name=scale.name)
+                )
                 raise InvalidField(field, text, error.expected) from None
             yield Score(self.scores.taster(row), scale.name, value)
 
@@ -221,19 +230,19 @@ class TrialDialog(FormDialog):
         self.written.emit(done)
 
     def _add_fields(self) -> None:
-        self.add_field(ON, "&Date", self.on)
-        self.tasters.setPlaceholderText("Such as Wren, Osk")
+        self.add_field(ON, tr("&Date"), self.on)
+        self.tasters.setPlaceholderText(tr("Such as Wren, Osk"))
         self.tasters.textChanged.connect(self._show_tasters)
-        self.add_field(TASTERS, "&Tasters", self.tasters, hint=TASTERS_HINT)
-        self.add_field(SCORES, "&Scores", self.scores, hint=SCORES_HINT, tall=True)
+        self.add_field(TASTERS, tr("&Tasters"), self.tasters, hint=tr(TASTERS_HINT))
+        self.add_field(SCORES, tr("&Scores"), self.scores, hint=tr(SCORES_HINT), tall=True)
         self.scores.itemChanged.connect(lambda _item: self.forgive(SCORES))
-        self.changed.setPlaceholderText("Since the last trial, such as less lemon")
-        self.add_field(CHANGED, "What was &changed", self.changed)
+        self.changed.setPlaceholderText(tr("Since the last trial, such as less lemon"))
+        self.add_field(CHANGED, tr("What was &changed"), self.changed)
         self.notes.setTabChangesFocus(True)
         self.notes.setFixedHeight(NOTES_LINES * self.notes.fontMetrics().lineSpacing() + 20)
-        self.add_field(NOTES, "&Notes", self.notes, tall=True)
-        self.add_field(WON, "Won", self.won, hint=WON_HINT)
-        self.won.setAccessibleName("This version is settled on")
+        self.add_field(NOTES, tr("&Notes"), self.notes, tall=True)
+        self.add_field(WON, tr("Won"), self.won, hint=tr(WON_HINT))
+        self.won.setAccessibleName(tr("This version is settled on"))
 
     def _fill_scores(self) -> None:
         self._show_tasters()
@@ -281,7 +290,7 @@ class TrialActs:
 
 
 SHOWN_AT_FIRST = 4
-NO_TRIALS = "No trial yet. Taste it, and write down what each taster made of it."
+NO_TRIALS = tr_noop("No trial yet. Taste it, and write down what each taster made of it.")
 
 
 class TrialsSection(QWidget):
@@ -301,7 +310,7 @@ class TrialsSection(QWidget):
         self._acts, self._held = acts, held
         self._blocks: list[_TrialBlock] = []
         self._column = column_of(on=self, gap=HALF)
-        words = in_brief([row.trial for row in rows]) or NO_TRIALS
+        words = in_brief([row.trial for row in rows]) or tr(NO_TRIALS)
         self._column.addWidget(copyable(words, quiet=True))
         self._rows = QVBoxLayout()
         self._rows.setSpacing(HALF)
@@ -309,9 +318,9 @@ class TrialsSection(QWidget):
         for row in rows[:SHOWN_AT_FIRST]:
             self._add_block(row)
         self._older = tuple(rows[SHOWN_AT_FIRST:])
-        self.more_button = button(f"Show all {len(rows)} trials", self.show_all)
+        self.more_button = button(tr("Show all {count} trials", count=len(rows)), self.show_all)
         self.more_button.setVisible(bool(self._older))
-        self.add_button = button("Add a trial…", acts.add)
+        self.add_button = button(tr("Add a trial…"), acts.add)
         hold(self.add_button, held)
         self._column.addSpacing(UNIT)
         self._column.addLayout(FlowLayout((self.add_button, self.more_button)))
@@ -343,8 +352,8 @@ class _TrialBlock(QWidget):
         super().__init__()
         head = row_of(selectable(text_label(row.on, TypeSize.STRONG)))
         if row.trial.won:
-            head.addWidget(PictureLabel("check", 16, "ready", "Won"))
-            head.addWidget(text_label("Won", TypeSize.STRONG))
+            head.addWidget(PictureLabel("check", 16, "ready", tr("Won")))
+            head.addWidget(text_label(tr("Won"), TypeSize.STRONG))
         head.addStretch(1)
         column = column_of(head, on=self, margins=(0, UNIT, 0, 0), gap=2)
         for words in (row.scores, row.changed, row.notes):
@@ -359,14 +368,14 @@ class _TrialBlock(QWidget):
 
 def _buttons(row: TrialRow, acts: TrialActs) -> Sequence[QPushButton]:
     trial = row.trial
-    settle = "Not won after all" if trial.won else "Mark as won"
+    settle = tr("Not won after all") if trial.won else tr("Mark as won")
     made = (
-        button("Edit…", partial(acts.edit, trial)),
+        button(tr("Edit…"), partial(acts.edit, trial)),
         button(settle, partial(acts.mark_won, trial, not trial.won)),
-        button("Remove", partial(acts.remove, trial)),
+        button(tr("Remove"), partial(acts.remove, trial)),
     )
     for each in made:
-        each.setAccessibleName(f"{each.text()} trial of {row.on}")
+        each.setAccessibleName(tr("{act} trial of {day}", act=each.text(), day=row.on))
     return made
 
 

@@ -11,6 +11,7 @@ from barkeep.documents.printed.labels import LabelContent, PrepContent, PrepRow
 from barkeep.documents.printed.menus import MenuContent, MenuDrink
 from barkeep.domain.drink.picture import DrinkPicture
 from barkeep.domain.phrases import capitalised
+from barkeep.translation import tr
 
 T = TypeVar("T")
 
@@ -55,6 +56,8 @@ Parts = Mapping[str, Callable[[T], Sequence[Block]]]
 
 
 NO_BREAK = "\N{NO-BREAK SPACE}"
+OPEN = "_" * 10
+"""Room for a day written by hand."""
 
 
 def card_blocks(card: CardContent, parts: Sequence[str]) -> Group:
@@ -149,13 +152,14 @@ def _lines(
 
 def _dates(label: LabelContent) -> Sequence[Block]:
     """What is not known is left open, to be filled in by hand."""
-    return [Rows("dates", (("Made", label.made or "_" * 10), ("Use by", label.use_by or "_" * 10)))]
+    made, use_by = label.made or OPEN, label.use_by or OPEN
+    return [Rows("dates", ((tr("Made"), made), (tr("Use by"), use_by)))]
 
 
 def _prep_facts(row: PrepRow) -> str:
-    made = f"made {row.made}" if row.made else ""
-    use_by = f"use by {row.use_by}" if row.use_by else ""
-    return _sentence(f"{row.left} left", made, use_by)
+    made = tr("made {day}", day=row.made) if row.made else ""
+    use_by = tr("use by {day}", day=row.use_by) if row.use_by else ""
+    return _sentence(tr("{left} left", left=row.left), made, use_by)
 
 
 CARD_PARTS: Parts[CardContent] = {

@@ -12,6 +12,7 @@ from barkeep.domain.drink.picture import DrinkPicture
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.specs.garnish_notes import garnishes_in_words
 from barkeep.domain.specs.spec import Spec
+from barkeep.translation import tr
 
 _SENTENCE = re.compile(r"(?<=[.;!])\s+")
 
@@ -68,7 +69,7 @@ def camera_drink(
 
 
 def _head(spec: Spec, serves: int) -> str:
-    made = "one serve" if serves == 1 else f"{serves} serves, amounts for one"
+    made = tr("one serve") if serves == 1 else tr("{serves} serves, amounts for one", serves=serves)
     return " · ".join(each for each in (spec.glass, spec.ice, made) if each)
 
 
@@ -86,6 +87,6 @@ def _method(spec: Spec) -> Iterator[CameraStep]:
 def _garnishes(spec: Spec, tree: FamilyTree, settings: Settings) -> Iterator[CameraStep]:
     garnishes = [line for line in spec.lines if line.garnish]
     for each in printed_lines(garnishes, tree, settings):
-        yield CameraStep(f"{each.first} {each.name}".strip(), "garnish")
+        yield CameraStep(f"{each.first} {each.name}".strip(), tr("garnish"))
     for said in garnishes_in_words(spec.notes):
-        yield CameraStep(said, "garnish")
+        yield CameraStep(said, tr("garnish"))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from barkeep.domain.amounts.amount import Amount, amount_at_start, show_amount, show_range, spaced
 from barkeep.domain.amounts.measures import dimension, to_quantity
@@ -18,6 +18,7 @@ from barkeep.domain.specs.garnish_notes import garnishes_in_words
 from barkeep.domain.specs.shown_lines import names_in_sentence, without_garnish
 from barkeep.domain.specs.spec import Line, Spec, UnsettledLine
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_noop
 
 POURED = frozenset({"ml", "cl", "dl", "l", "oz", "imp_oz", "jigger", "shot", "pony", "wineglass"})
 """Units that are printed in ounces and in millilitres; spoons and dashes stay what they are."""
@@ -55,7 +56,7 @@ def printed_lines(
     One that is not understood is printed as it was written, and says so.
     """
     return tuple(
-        PrintedLine(f"{line.text} (not understood)")
+        PrintedLine(tr("{text} (not understood)", text=line.text))
         if isinstance(line, UnsettledLine)
         else _printed(line, tree, settings)
         for line in lines
@@ -113,10 +114,10 @@ def _name(line: Line, tree: FamilyTree, units: BarUnits) -> str:
         if rest[:1].isalpha():
             return rest
     notes = [line.note] if line.note else []
-    return ", ".join([names_in_sentence(line, tree), *notes, *["optional"] * line.optional])
+    return ", ".join([names_in_sentence(line, tree), *notes, *[tr("optional")] * line.optional])
 
 
-FIRST_OF_ALL = (
+FIRST_OF_ALL = tr_noop(
     "These are the usual cautions. Local rules come first, "
     "and so does whoever is qualified to advise you."
 )
@@ -127,7 +128,8 @@ FIRST_OF_ALL = (
 class DrinkFacts:
     """What was worked out of a drink. Strength in % vol as served, None where it is not known.
 
-    `standard_drinks` are those of `country`; `allergens` words, `cautions` sentences.
+    `standard_drinks` are those of `country`; `allergens` words, `cautions` sentences. Where
+    `in_general`, the last of them says in one what is true of alcohol in general.
     """
 
     abv_percent: float | None = None
@@ -135,7 +137,14 @@ class DrinkFacts:
     country: str = ""
     allergens: tuple[str, ...] = ()
     cautions: tuple[str, ...] = ()
+    in_general: bool = False
     picture: DrinkPicture | None = field(default=None, repr=False)
+
+    @property
+    def without_general(self) -> DrinkFacts:
+        """The same without what is true of alcohol in general."""
+        own = self.cautions[:-1] if self.in_general else self.cautions
+        return replace(self, cautions=own, in_general=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -163,12 +172,12 @@ class CardContent:
     @property
     def cautions(self) -> tuple[str, ...]:
         """Its cautions as they are printed, after what stands before them all."""
-        return (FIRST_OF_ALL, *self.own_cautions) if self.own_cautions else ()
+        return (tr(FIRST_OF_ALL), *self.own_cautions) if self.own_cautions else ()
 
     @property
     def service(self) -> tuple[tuple[str, str], ...]:
         """Glass, ice and garnish, each with its word."""
-        named = (("Glass", self.glass), ("Ice", self.ice), ("Garnish", self.garnish))
+        named = ((tr("Glass"), self.glass), (tr("Ice"), self.ice), (tr("Garnish"), self.garnish))
         return tuple((word, text) for word, text in named if text)
 
 
@@ -190,15 +199,22 @@ def card_content(
         method=_paragraphs(spec.method),
         glass=spec.glass,
         ice=spec.ice,
-        serves="" if spec.serves == 1.0 else f"Makes {spec.serves:g}",
-        riff=f"After {spec.riff_of}" if spec.riff_of else "",
+        serves="" if spec.serves == 1.0 else tr("Makes {serves:g}", serves=spec.serves),
+        riff=tr("After {riff_of}", riff_of=spec.riff_of) if spec.riff_of else "",
         credit=", ".join(each for each in (spec.credit, spec.source) if each),
         strength=_strength(known),
         standard_drinks=_standard_drinks(known, each=spec.serves != 1.0),
-        allergens=f"Contains {spoken_list(known.allergens, 'and')}" if known.allergens else "",
+        allergens=contains(known.allergens),
         own_cautions=known.cautions,
         picture=known.picture,
     )
+
+
+def contains(allergens: Sequence[str]) -> str:
+    """The allergens in a sentence, empty where there is none."""
+    if not allergens:
+        return ""
+    return tr("Contains {allergens}", allergens=spoken_list(allergens, "and"))
 
 
 def _paragraphs(method: str) -> tuple[str, ...]:
@@ -210,12 +226,25 @@ def _paragraphs(method: str) -> tuple[str, ...]:
 def _strength(facts: DrinkFacts) -> str:
     if facts.abv_percent is None:
         return ""
-    return f"about {facts.abv_percent:.0f} % vol" if facts.abv_percent >= 0.5 else "no alcohol"
+    if facts.abv_percent < 0.5:
+        return tr("no alcohol")
+    return tr("about {strength:.0f} % vol", strength=facts.abv_percent)
+
+
+_OF_ALL = (
+    tr_noop("about {number} standard drink"),
+    tr_noop("about {number} standard drinks"),
+)
+_OF_EACH = (
+    tr_noop("about {number} standard drink each"),
+    tr_noop("about {number} standard drinks each"),
+)
 
 
 def _standard_drinks(facts: DrinkFacts, *, each: bool) -> str:
     if facts.standard_drinks is None or facts.standard_drinks < 0.05:
         return ""
-    many = "drink" if f"{facts.standard_drinks:.1f}" == "1.0" else "drinks"
-    where = f" ({facts.country})" if facts.country else ""
-    return f"about {facts.standard_drinks:.1f} standard {many}{' each' * each}{where}"
+    number = f"{facts.standard_drinks:.1f}"
+    forms = _OF_EACH if each else _OF_ALL
+    said = tr(forms[number != "1.0"], number=number)
+    return f"{said} ({tr(facts.country)})" if facts.country else said

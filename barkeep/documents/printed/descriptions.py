@@ -11,8 +11,9 @@ from barkeep.documents.printed.run_sheet import all_cautions, removed_in_words
 from barkeep.documents.specs.markdown import escaped
 from barkeep.domain.drink.picture import DrinkPicture
 from barkeep.domain.phrases import capitalised
+from barkeep.translation import tr, tr_about, tr_noop
 
-CAUTIONS = "Please mind"
+CAUTIONS = tr_noop("Please mind")
 Draw = Callable[[DrinkPicture], str]
 """Draws a drink as an SVG element that stands in a page."""
 
@@ -35,9 +36,10 @@ def description_html(
     Who can `draw` has each drink in its glass stand in it, with the same in words.
     """
     named = title or ", ".join(card.name for card in cards)
+    language = tr_about("the code of the language that is spoken", "en")
     articles = "\n".join(line for card in cards for line in _html(card, draw))
     return (
-        '<!DOCTYPE html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n'
+        f'<!DOCTYPE html>\n<html lang="{language}">\n<head>\n<meta charset="utf-8">\n'
         f"<title>{html.escape(named)}</title>\n</head>\n<body>\n{articles}\n</body>\n</html>\n"
     )
 
@@ -52,7 +54,7 @@ def _facts(card: CardContent) -> str:
 def _endings(card: CardContent) -> Iterator[str]:
     """What is said after the method, each a sentence."""
     if card.credit:
-        yield f"Credit: {card.credit}."
+        yield tr("Credit: {credit}.", credit=card.credit)
     if facts := _facts(card):
         yield facts
     if card.allergens:
@@ -74,7 +76,7 @@ def _text(card: CardContent) -> Iterator[str]:
         yield ""
         yield from endings
     if card.cautions:
-        yield f"\n{CAUTIONS}"
+        yield f"\n{tr(CAUTIONS)}"
         yield from (f"- {caution}" for caution in card.cautions)
 
 
@@ -91,7 +93,7 @@ def _markdown(card: CardContent) -> Iterator[str]:
     yield from (f"\n{escaped(paragraph)}" for paragraph in card.method)
     yield from (f"\n{escaped(ending)}" for ending in _endings(card))
     if card.cautions:
-        yield f"\n## {CAUTIONS}\n"
+        yield f"\n## {tr(CAUTIONS)}\n"
         yield from (f"- {escaped(caution)}" for caution in card.cautions)
 
 
@@ -108,7 +110,7 @@ def _html(card: CardContent, draw: Draw | None) -> Iterator[str]:
     yield from (_element("p", paragraph) for paragraph in card.method)
     yield from (_element("p", ending) for ending in _endings(card))
     if card.cautions:
-        yield _element("h2", CAUTIONS)
+        yield _element("h2", tr(CAUTIONS))
         yield from _list(card.cautions, lambda caution: ("", caution))
     yield "</article>"
 
@@ -140,7 +142,7 @@ def episode_text(
     if removed:
         parts.append(removed_in_words(removed))
     if cautions := all_cautions(cards, general_cautions):
-        parts.append("\n".join((CAUTIONS, *(f"- {each}" for each in cautions))))
+        parts.append("\n".join((tr(CAUTIONS), *(f"- {each}" for each in cautions))))
     return "\n\n---\n\n".join(parts) + "\n"
 
 
@@ -158,7 +160,7 @@ def episode_markdown(
         parts.append(f"*{escaped(removed_in_words(removed))}*")
     if cautions := all_cautions(cards, general_cautions):
         told = "\n".join(f"- {escaped(each)}" for each in cautions)
-        parts.append(f"## {CAUTIONS}\n\n{told}")
+        parts.append(f"## {tr(CAUTIONS)}\n\n{told}")
     return "\n\n".join(parts) + "\n"
 
 

@@ -19,6 +19,7 @@ from barkeep.documents.printed.menus import MenuContent
 from barkeep.documents.printed.paper import Grid, Size, grid_for
 from barkeep.documents.printed.run_sheet import RunSheetContent, run_sheet_groups
 from barkeep.documents.printed.templates import Template
+from barkeep.translation import tr
 
 
 @dataclass(frozen=True)
@@ -54,7 +55,7 @@ def cards_job(
 ) -> CardJob:
     """Spec cards; without `paper` each is a sheet of its own."""
     groups = tuple(card_blocks(each, template.parts) for each in cards)
-    return CardJob(template, _grid(paper, card), groups, _title("Spec cards", cards))
+    return CardJob(template, _grid(paper, card), groups, _title(tr("Spec cards"), cards))
 
 
 def labels_job(
@@ -62,12 +63,12 @@ def labels_job(
 ) -> CardJob:
     """Labels; without `paper` each is a sheet of its own."""
     groups = tuple(label_blocks(each, template.parts) for each in labels)
-    return CardJob(template, _grid(paper, label), groups, "Labels")
+    return CardJob(template, _grid(paper, label), groups, tr("Labels"))
 
 
 def menu_job(menu: MenuContent, template: Template, paper: Size) -> FlowJob:
     """A menu."""
-    return FlowJob(template, paper, menu_groups(menu, template.parts), menu.title or "Menu")
+    return FlowJob(template, paper, menu_groups(menu, template.parts), menu.title or tr("Menu"))
 
 
 def prep_job(prep: PrepContent, template: Template, paper: Size) -> FlowJob:
@@ -78,13 +79,13 @@ def prep_job(prep: PrepContent, template: Template, paper: Size) -> FlowJob:
 def descriptions_job(cards: Sequence[CardContent], template: Template, paper: Size) -> FlowJob:
     """Drinks described."""
     groups = description_groups(cards, template.parts)
-    return FlowJob(template, paper, groups, _title("Descriptions", cards))
+    return FlowJob(template, paper, groups, _title(tr("Descriptions"), cards))
 
 
 def run_sheet_job(sheet: RunSheetContent, template: Template, paper: Size) -> FlowJob:
     """A run sheet."""
     groups = run_sheet_groups(sheet, template.parts)
-    return FlowJob(template, paper, groups, f"Run sheet, {sheet.theme}")
+    return FlowJob(template, paper, groups, tr("Run sheet, {theme}", theme=sheet.theme))
 
 
 def _grid(paper: Size | None, card: Size) -> Grid:

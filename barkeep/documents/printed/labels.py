@@ -6,6 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
+from barkeep.documents.printed.cards import contains
+from barkeep.documents.printed.dates import day_on_paper
 from barkeep.domain.amounts.measures import show_quantity
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
@@ -14,8 +16,11 @@ from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import counted
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_noop
 
-KEEP_CLEAN = "Work clean, chill at once and write the date on it. When in doubt, throw it out."
+KEEP_CLEAN = tr_noop(
+    "Work clean, chill at once and write the date on it. When in doubt, throw it out."
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +69,7 @@ def label_content(bottle: Bottle, allergens: Sequence[str]) -> LabelContent:
         use_by=_day(bottle.use_by),
         volume=show_quantity(bottle.level.amount or product.size, product.unit),
         strength=f"{strength:.3g} % vol" if strength else "",
-        allergens=f"Contains {spoken_list(tuple(allergens), 'and')}" if allergens else "",
+        allergens=contains(allergens),
     )
 
 
@@ -76,7 +81,7 @@ def prep_content(title: str, bottles: Sequence[Bottle], snapshot: Snapshot) -> P
         return end.last if end else date.max, bottle.product.name.casefold()
 
     rows = tuple(_row(each, snapshot) for each in sorted(bottles, key=due))
-    return PrepContent(title, rows, (KEEP_CLEAN,) if rows else ())
+    return PrepContent(title, rows, (tr(KEEP_CLEAN),) if rows else ())
 
 
 def _row(bottle: Bottle, snapshot: Snapshot) -> PrepRow:
@@ -96,17 +101,17 @@ def _row(bottle: Bottle, snapshot: Snapshot) -> PrepRow:
 def _to_do(bottle: Bottle, end: End | None, on: date) -> str:
     """By the last day that every answer goes by; what has no date of its own is looked at."""
     if end is not None and not end.is_counted(on):
-        return "Past its use-by: discard, make anew"
+        return tr("Past its use-by: discard, make anew")
     if bottle.level.amount <= 0.0:
-        return "Empty: make anew"
+        return tr("Empty: make anew")
     if end is not None and end.is_over(on):
-        return "Past its best: taste it first"
+        return tr("Past its best: taste it first")
     if bottle.use_by is None or end is None:
-        return "No use-by date: check it"
+        return tr("No use-by date: check it")
     days = (end.last - on).days
     if end.is_due(on):
-        return "Use today" if days == 0 else f"Use within {counted(days, 'day')}"
-    return "Good"
+        return tr("Use today") if days == 0 else tr("Use within {days}", days=counted(days, "day"))
+    return tr("Good")
 
 
 def _recipe(recipe: MadeFrom, tree: FamilyTree) -> str:
@@ -116,8 +121,13 @@ def _recipe(recipe: MadeFrom, tree: FamilyTree) -> str:
         for each in recipe.inputs
     ]
     yields = show_quantity(recipe.yields, tree[recipe.made].unit)
-    return f"About {yields} from {spoken_list(inputs, 'and')}. {recipe.how}"
+    return tr(
+        "About {much} from {inputs}. {how}",
+        much=yields,
+        inputs=spoken_list(inputs, "and"),
+        how=recipe.how,
+    )
 
 
 def _day(day: date | None) -> str:
-    return "" if day is None else day.isoformat()
+    return "" if day is None else day_on_paper(day)

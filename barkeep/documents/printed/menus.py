@@ -7,10 +7,11 @@ from dataclasses import dataclass
 
 from barkeep.documents.printed.cards import CardContent
 from barkeep.domain.phrases import capitalised
+from barkeep.translation import tr, tr_noop
 
 UNSAID = frozenset({"ice", "water"})
 """What goes into a drink and is not worth a word on a menu."""
-ASK = "Recipes and bottles change: ask about allergens before you order."
+ASK = tr_noop("Recipes and bottles change: ask about allergens before you order.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,7 +45,7 @@ def menu_content(
         MenuDrink(card.name, _description(card), tuple(_marks(card, strength, allergens)))
         for card in cards
     )
-    return MenuContent(title, drinks, (ASK, *cautions) if drinks else ())
+    return MenuContent(title, drinks, (tr(ASK), *cautions) if drinks else ())
 
 
 def _description(card: CardContent) -> str:

@@ -18,15 +18,18 @@ from barkeep.documents.printed.blocks import (
     job_text,
 )
 from barkeep.documents.printed.cards import FIRST_OF_ALL, CardContent
+from barkeep.documents.printed.dates import day_on_paper
 from barkeep.domain.amounts.rounding import whole_up
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.shoots import ServeCounts, Shoot
+from barkeep.domain.days import day_of_week
 from barkeep.domain.phrases import counted
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.mise_en_place import MiseEnPlace
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_noop
 
-SPEC_REMOVED = "Its spec was removed."
+SPEC_REMOVED = tr_noop("Its spec was removed.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,7 +137,7 @@ def day_and_time(on: date, starts: time | None) -> str:
     >>> day_and_time(date(2026, 11, 27), time(15))
     'Friday 2026-11-27, 15:00'
     """
-    day = f"{on:%A} {on.isoformat()}"
+    day = f"{day_of_week(on)} {day_on_paper(on)}"
     return day if starts is None else f"{day}, {starts:%H:%M}"
 
 
@@ -146,12 +149,12 @@ def serves_in_words(serves: ServeCounts) -> str:
     """
     parts = [
         counted(serves.tests, "test") if serves.tests else "",
-        f"{serves.camera} for the camera" if serves.camera else "",
-        f"{serves.tasting} to taste" if serves.tasting else "",
+        tr("{camera} for the camera", camera=serves.camera) if serves.camera else "",
+        tr("{tasting} to taste", tasting=serves.tasting) if serves.tasting else "",
     ]
     said = ", ".join(each for each in parts if each)
     many = counted(serves.total, "serve")
-    return f"{many}: {said}" if said else "No serves"
+    return f"{many}: {said}" if said else tr("No serves")
 
 
 def all_cautions(cards: Sequence[CardContent], general: Sequence[str] = ()) -> tuple[str, ...]:
@@ -165,15 +168,17 @@ def all_cautions(cards: Sequence[CardContent], general: Sequence[str] = ()) -> t
         for text in (*carries, *card.own_cautions):
             drinks.setdefault(text, []).append(card.name)
     own = [f"{spoken_list(tuple(names), 'and')}: {text}" for text, names in drinks.items()]
-    return (FIRST_OF_ALL, *general, *own) if general or own else ()
+    return (tr(FIRST_OF_ALL), *general, *own) if general or own else ()
 
 
 def removed_in_words(names: Sequence[str]) -> str:
     """That drinks are named without their spec; empty where there is none."""
     if not names:
         return ""
-    were = "its spec was" if len(names) == 1 else "their specs were"
-    return f"{spoken_list(tuple(names), 'and')}: {were} removed."
+    drinks = spoken_list(tuple(names), "and")
+    if len(names) == 1:
+        return tr("{drinks}: its spec was removed.", drinks=drinks)
+    return tr("{drinks}: their specs were removed.", drinks=drinks)
 
 
 def _drawn(each: Drawn) -> tuple[str, str]:
@@ -215,12 +220,12 @@ def _heading(sheet: RunSheetContent) -> Iterator[Group]:
 
 def _verdict(sheet: RunSheetContent) -> Iterator[Group]:
     said = [Text("verdict", sheet.verdict), *_texts("short", sheet.short)]
-    yield from _section("The log" if sheet.filmed else "Can it be poured?", said)
+    yield from _section(tr("The log") if sheet.filmed else tr("Can it be poured?"), said)
 
 
 def _steps(sheet: RunSheetContent) -> Iterator[Group]:
     """Steps of one moment stay together under it."""
-    heading: tuple[Block, ...] = (Text("section", "Mise en place"),)
+    heading: tuple[Block, ...] = (Text("section", tr("Mise en place")),)
     for when, steps in groupby(sheet.steps, key=lambda each: each.when):
         first, *others = [Tick("step", each.text, each.done) for each in steps]
         yield (*heading, Text("when", when), first)
@@ -229,7 +234,7 @@ def _steps(sheet: RunSheetContent) -> Iterator[Group]:
 
 
 def _drinks(sheet: RunSheetContent) -> Iterator[Group]:
-    heading: tuple[Block, ...] = (Text("section", "Running order"),)
+    heading: tuple[Block, ...] = (Text("section", tr("Running order")),)
     for drink in sheet.drinks:
         yield (*heading, *_drink(drink))
         heading = ()
@@ -239,16 +244,16 @@ def _drink(drink: RunSheetDrink) -> Iterator[Block]:
     yield Text("name", f"{drink.number}. {drink.name}")
     yield Text("serves", drink.serves)
     if drink.card is None:
-        yield Text("short", SPEC_REMOVED)
+        yield Text("short", tr(SPEC_REMOVED))
     else:
         yield from card_blocks(drink.card, _CARD_PARTS)
 
 
 def _set_out(sheet: RunSheetContent) -> Iterator[Group]:
     for title, rows in (
-        ("Glassware", sheet.glassware),
-        ("Tools", sheet.tools),
-        ("Ice", sheet.ice),
+        (tr("Glassware"), sheet.glassware),
+        (tr("Tools"), sheet.tools),
+        (tr("Ice"), sheet.ice),
     ):
         yield from _table(title, rows)
 
@@ -261,18 +266,20 @@ def _table(title: str, rows: tuple[tuple[str, str], ...]) -> Iterator[Group]:
 def _space(sheet: RunSheetContent) -> Iterator[Group]:
     """Ruled lines; the last block keeps the rule above it inside the group."""
     lines = [Text("ruled", NO_BREAK)] * RULED_LINES
-    yield (Text("section", "From the shoot"), *lines, Text("small", NO_BREAK))
+    yield (Text("section", tr("From the shoot")), *lines, Text("small", NO_BREAK))
 
 
 RUN_SHEET_PARTS: Mapping[str, Callable[[RunSheetContent], Iterator[Group]]] = {
     "heading": _heading,
     "verdict": _verdict,
     "steps": _steps,
-    "shopping": lambda sheet: _section("To buy", [Tick("step", each) for each in sheet.shopping]),
+    "shopping": lambda sheet: _section(
+        tr("To buy"), [Tick("step", each) for each in sheet.shopping]
+    ),
     "set_out": _set_out,
-    "draws": lambda sheet: _table("Drawn from each bottle", sheet.draws),
+    "draws": lambda sheet: _table(tr("Drawn from each bottle"), sheet.draws),
     "drinks": _drinks,
-    "cautions": lambda sheet: _section("Please mind", _texts("caution", sheet.cautions)),
-    "notes": lambda sheet: _section("Notes", _texts("note", sheet.notes)),
+    "cautions": lambda sheet: _section(tr("Please mind"), _texts("caution", sheet.cautions)),
+    "notes": lambda sheet: _section(tr("Notes"), _texts("note", sheet.notes)),
     "space": _space,
 }

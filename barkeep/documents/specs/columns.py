@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 
 from barkeep.documents.foreign_text import Record
@@ -24,6 +24,7 @@ from barkeep.documents.specs.tables import (
 )
 from barkeep.domain.phrases import folded
 from barkeep.errors import Problem, UnusableFile, UserError, spoken_list
+from barkeep.translation import tr, tr_noop
 
 SHOWN_ROWS = 5
 SAMPLES = 3
@@ -82,7 +83,7 @@ class ColumnsUnclear(UserError):
     request: ColumnRequest
 
     def __str__(self) -> str:
-        return f"{self.request.file} cannot be used yet: {self.request.why}"
+        return tr("{file} cannot be used yet: {why}", file=self.request.file, why=self.request.why)
 
 
 class UnusableColumns(UserError):
@@ -107,7 +108,7 @@ def read_columns(text: str, titles: Sequence[str] = ()) -> tuple[ColumnUse, ...]
     for piece in text.split(","):
         found = _ANSWER.fullmatch(" ".join(piece.split()).casefold())
         if found is None:
-            raise UnusableColumns(text, f"“{piece.strip()}” is not like “amount=2”")
+            raise UnusableColumns(text, tr("“{words}” is not like “amount=2”", words=piece.strip()))
         meaning = _meaning(found["meaning"].strip().replace(" ", "_"), text)
         place = _place(found["where"].strip(), titles, text)
         uses.append(ColumnUse(place, meaning, int(found["number"] or 0)))
@@ -136,7 +137,7 @@ def _meaning(word: str, text: str) -> Meaning:
         if word == meaning:
             return meaning
     words = spoken_list(tuple(MEANING_WORDS))
-    raise UnusableColumns(text, f"“{word}” is none of {words}")
+    raise UnusableColumns(text, tr("“{word}” is none of {words}", word=word, words=words))
 
 
 def _place(where: str, titles: Sequence[str], text: str) -> int:
@@ -145,23 +146,27 @@ def _place(where: str, titles: Sequence[str], text: str) -> int:
         return named[0]
     if where.isdecimal() and 1 <= int(where) <= (len(titles) or MOST_COLUMNS):
         return int(where)
-    raise UnusableColumns(text, f"there is no column “{where}”")
+    raise UnusableColumns(text, tr("there is no column “{where}”", where=where))
 
 
 def checked_uses(uses: Sequence[ColumnUse], text: str) -> None:
     """Raises `UnusableColumns` where an answer says too little, or something twice."""
     meanings = {each.meaning for each in uses}
     if not meanings & {"line", "ingredient"}:
-        raise UnusableColumns(text, "say which column holds the ingredients, as “ingredient=4”")
+        raise UnusableColumns(
+            text, tr_noop("say which column holds the ingredients, as “ingredient=4”")
+        )
     places = Counter(each.place for each in uses)
     twice = next((place for place, count in places.items() if count > 1), None)
     if twice is not None:
-        raise UnusableColumns(text, f"column {twice} is there twice")
+        raise UnusableColumns(text, tr("column {number} is there twice", number=twice))
     once = Counter((each.meaning, each.number) for each in uses if each.meaning not in _GATHERED)
     again = next((meaning for (meaning, _), count in once.items() if count > 1), None)
     if again is not None:
-        more = f"; number them, as “{again}1=…,{again}2=…”" if again in OF_A_LINE else ""
-        raise UnusableColumns(text, f"“{again}” is there twice{more}")
+        told = tr("“{word}” is there twice", word=again)
+        if again in OF_A_LINE:
+            told = tr("“{word}” is there twice; number them, as “{word}1=…,{word}2=…”", word=again)
+        raise UnusableColumns(text, told)
 
 
 @dataclass(frozen=True, slots=True)
@@ -200,7 +205,7 @@ def listing(
     """
     first = records[0]
     if len(first.fields) > MOST_COLUMNS:
-        message = f"a list of drinks has at most {MOST_COLUMNS} columns"
+        message = tr("a list of drinks has at most {most} columns", most=MOST_COLUMNS)
         raise UnusableFile(file, (Problem(first.line, MOST_COLUMNS + 1, message),))
     if uses is not None:
         return _as_told(records, tuple(uses))
@@ -219,7 +224,7 @@ def listing(
         _refuse_twice(known, first, file)
         return Listing(first, rows, tuple(known))
     if "spec" in {folded(each) for each in first.fields}:
-        raise UnusableFile(file, (Problem(first.line, 1, "the column “line” is missing"),))
+        raise UnusableFile(file, (Problem(first.line, 1, tr("the column “line” is missing")),))
     raise ColumnsUnclear(_request(first if has_head else None, rows, known, file))
 
 
@@ -257,7 +262,7 @@ def _refuse_twice(known: Sequence[ColumnUse], head: Record, file: str) -> None:
     for each in known:
         if each.meaning not in _GATHERED and (each.meaning, each.number) in seen:
             title = " ".join(head.fields[each.place - 1].split())
-            message = f"the column “{title}” is there twice"
+            message = tr("the column “{title}” is there twice", title=title)
             problems.append(Problem(head.line, each.place, message))
         seen.add((each.meaning, each.number))
     if problems:
@@ -281,17 +286,16 @@ def _request(
         for place, column in enumerate(columns, 1)
     )
     shown = tuple(tuple(in_short(each) for each in row.fields) for row in rows[:SHOWN_ROWS])
-    missing = (
-        "which column is what"
-        if not known
-        else "which column holds the "
-        + (
-            "names of the drinks"
-            if {each.meaning for each in known} & {"line", "ingredient"}
-            else "ingredients"
-        )
-    )
-    return ColumnRequest(file, f"it is not clear {missing}.", seen, shown)
+    return ColumnRequest(file, _not_clear({each.meaning for each in known}), seen, shown)
+
+
+def _not_clear(known: Collection[Meaning]) -> str:
+    """What is not clear of a list of which these columns are known."""
+    if not known:
+        return tr("it is not clear which column is what.")
+    if "line" in known or "ingredient" in known:
+        return tr("it is not clear which column holds the names of the drinks.")
+    return tr("it is not clear which column holds the ingredients.")
 
 
 def _likely(columns: Sequence[Sequence[str]], known: Sequence[ColumnUse]) -> dict[int, ColumnUse]:

@@ -20,6 +20,7 @@ from barkeep.documents.specs.tables import OF_A_LINE, Meaning, composed
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.parts import SpecParts
 from barkeep.errors import Problem, UnusableFile
+from barkeep.translation import tr
 
 COLUMNS = (
     *("spec", "line", "method", "glass", "ice"),
@@ -77,7 +78,7 @@ def csv_document(text: str, file: str, uses: Sequence[ColumnUse] | None = None) 
     records, fault = read_records(text)
     problems = [fault] if fault else []
     if not records:
-        expected = f"the first line names the columns: {','.join(COLUMNS)}"
+        expected = tr("the first line names the columns: {columns}", columns=",".join(COLUMNS))
         raise UnusableFile(file, tuple(problems) or (Problem(1, 1, expected),))
     if problems:
         raise UnusableFile(file, tuple(problems))
@@ -96,7 +97,10 @@ def records_of(text: str) -> Sequence[Record]:
 
 def _remarks(found: Listing, file: str) -> Iterator[str]:
     if not any(each.meaning == "name" for each in found.uses):
-        yield f"No column holds a name; the drink is called after its file, “{_stem(file)}”."
+        yield tr(
+            "No column holds a name; the drink is called after its file, “{name}”.",
+            name=_stem(file),
+        )
 
 
 def _stem(file: str) -> str:
@@ -116,7 +120,11 @@ def _unread(found: Listing) -> Iterator[str]:
         if distinct:
             titles = found.titles
             title = " ".join(titles[place - 1].split()) if place <= len(titles) else ""
-            yield f"the column “{title or place}” ({in_short(', '.join(list(distinct)[:4]))})"
+            yield tr(
+                "the column “{title}” ({texts})",
+                title=title or place,
+                texts=in_short(", ".join(list(distinct)[:4])),
+            )
 
 
 def _cell(record: Record, place: int) -> str:
@@ -131,8 +139,9 @@ def _drafts(found: Listing, file: str, problems: list[Problem]) -> Iterator[_Dra
         _refuse_extra(record, found, problems)
         name = " ".join(_cell(record, names[0]).split()) if names else ""
         if draft is None and not name:
-            title = found.titles[names[0] - 1] if found.head else "name"
-            problems.append(Problem(record.line, names[0], f"{title.strip()} is empty"))
+            title = found.titles[names[0] - 1] if found.head else tr("name")
+            message = tr("{title} is empty", title=title.strip())
+            problems.append(Problem(record.line, names[0], message))
             continue
         if draft is None or (name and (wide or name != draft.name)):
             if draft is not None:
@@ -148,9 +157,10 @@ def _refuse_extra(record: Record, found: Listing, problems: list[Problem]) -> No
     width = len(found.titles)
     extra = [text for text in record.fields[width:] if text.strip()]
     if width and extra:
-        message = (
-            f"“{in_short(extra[0])}” stands beyond the last column; "
-            "put a text that holds what parts the columns in double quotes"
+        message = tr(
+            "“{text}” stands beyond the last column; "
+            "put a text that holds what parts the columns in double quotes",
+            text=in_short(extra[0]),
         )
         problems.append(Problem(record.line, width + 1, message))
 
@@ -166,7 +176,14 @@ def _take(draft: _Draft, record: Record, found: Listing) -> None:
         elif use.meaning in _GATHERED:
             draft.gathered.setdefault(use.meaning, {})[text] = None
         elif draft.once.setdefault(use.meaning, text) != text:
-            draft.left_aside.append(f"{use.meaning} “{in_short(text)}” of line {record.line}")
+            draft.left_aside.append(
+                tr(
+                    "{what} “{text}” of line {line}",
+                    what=tr(use.meaning),
+                    text=in_short(text),
+                    line=record.line,
+                )
+            )
     for number in sorted(groups):
         cells = groups[number]
         amount, unit = cells.get("amount", ""), cells.get("unit", "")
@@ -212,7 +229,7 @@ def _serves(draft: _Draft, found: Listing, problems: list[Problem]) -> float | N
     number = float(said["number"].replace(",", ".")) if said else 0.0
     if number <= 0:
         place = next(each.place for each in found.uses if each.meaning == "serves")
-        message = f"serves cannot be “{text}”: it is a number above nothing"
+        message = tr("serves cannot be “{text}”: it is a number above nothing", text=text)
         problems.append(Problem(draft.row, place, message))
         return None
     return number

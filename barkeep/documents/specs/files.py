@@ -24,15 +24,16 @@ from barkeep.domain.spec_text.parts import SpecParts, parts_of, read_parts
 from barkeep.domain.spec_text.text import ReadSpec, read_specs, write_specs
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import Problem, UnreadableFile, spoken_list
+from barkeep.translation import tr, tr_noop
 
 Kind = Literal["page", "json", "jsonld", "csv", "markdown", "text"]
 KIND_WORDS: Mapping[Kind, str] = {
-    "page": "a web page",
-    "json": "barkeep’s own JSON",
-    "jsonld": "JSON-LD",
-    "csv": "CSV",
-    "markdown": "Markdown",
-    "text": "plain text",
+    "page": tr_noop("a web page"),
+    "json": tr_noop("barkeep’s own JSON"),
+    "jsonld": tr_noop("JSON-LD"),
+    "csv": tr_noop("CSV"),
+    "markdown": tr_noop("Markdown"),
+    "text": tr_noop("plain text"),
 }
 SUFFIXES = (".txt", ".md", ".json", ".jsonld", ".html", ".htm", ".csv")
 """What files of specs are called, as they are offered for choice."""
@@ -101,7 +102,9 @@ def document_in(text: str, file: str, uses: Sequence[ColumnUse] | None = None) -
     }
     kind = "csv" if uses else kind_of(text, file)
     if is_everything(text):
-        raise UnreadableFile(file, f"it holds a whole bar and no list of specs; {HOW_TO_RESTORE}")
+        raise UnreadableFile(
+            file, tr("it holds a whole bar and no list of specs; {do}", do=tr(HOW_TO_RESTORE))
+        )
     if kind == "text":
         raise ValueError("plain text is read by barkeep.domain.spec_text.text")
     return readers[kind]()
@@ -210,5 +213,7 @@ def exported(specs: Sequence[Spec], file: str, tree: FamilyTree, units: BarUnits
     known = EXPORT_FORMATS.get(_suffix(file))
     if known is None:
         names = spoken_list(tuple(EXPORT_FORMATS))
-        raise UnreadableFile(file, f"its name must end in {names}, which says what it will be")
+        raise UnreadableFile(
+            file, tr("its name must end in {names}, which says what it will be", names=names)
+        )
     return known.write(specs, tree, units)

@@ -15,6 +15,7 @@ from barkeep.domain.amounts.units import US_UNITS
 from barkeep.domain.spec_text.headers import Header, HeaderFields
 from barkeep.domain.spec_text.parts import SpecParts
 from barkeep.errors import Problem, UnusableFile
+from barkeep.translation import tr, tr_noop
 
 _KEY = re.compile(r"(?P<key>[A-Za-z][\w \-]{0,40}?)[ ]*:(?:[ ]+(?P<value>.*))?")
 _ENTRY = re.compile(r"[ \t]*-[ ]+(?P<text>.*)")
@@ -83,7 +84,7 @@ class FrontMatter:
         """Raises `UnusableFile` where something that a spec has could not be read."""
         wrong = [each for each in self.entries if each.fault and each.meaning]
         if wrong:
-            problems = (Problem(each.row, 1, f"“{each.key}” {each.fault}") for each in wrong)
+            problems = (Problem(each.row, 1, tr(each.fault, key=each.key)) for each in wrong)
             raise UnusableFile(file, tuple(problems))
 
     def added_to(self, parts: SpecParts) -> SpecParts:
@@ -162,12 +163,18 @@ class _Reading:
 
 def _begun(key: str, value: str, row: int) -> _Entry:
     if value[:1] in ("|", ">", "&", "*", "!") and len(value) < 4:
-        return _Entry(key, row, (), "is of a kind that is not read; write it on one line")
+        return _Entry(
+            key, row, (), tr_noop("“{key}” is of a kind that is not read; write it on one line")
+        )
     if value.startswith("{"):
-        return _Entry(key, row, (value,), "holds names of its own; give it a text or a list")
+        return _Entry(
+            key, row, (value,), tr_noop("“{key}” holds names of its own; give it a text or a list")
+        )
     if value.startswith("["):
         if not value.endswith("]"):
-            return _Entry(key, row, (value,), "begins a list that does not end on its line")
+            return _Entry(
+                key, row, (value,), tr_noop("“{key}” begins a list that does not end on its line")
+            )
         inner = (_text(each) for each in value[1:-1].split(","))
         return _Entry(key, row, tuple(each for each in inner if each))
     text = _text(value)
@@ -178,7 +185,7 @@ def _with_row(entry: _Entry, item: str, row: str) -> _Entry:
     """An entry with another row: of its list, or of something deeper."""
     if item and not (_KEY.fullmatch(item) and item[:1] not in "\"'"):
         return replace(entry, values=(*entry.values, _text(item)))
-    fault = entry.fault or "holds names of its own; give it a text or a list"
+    fault = entry.fault or tr_noop("“{key}” holds names of its own; give it a text or a list")
     return replace(entry, values=(*entry.values, " ".join(row.split())), fault=fault)
 
 

@@ -29,11 +29,12 @@ from barkeep.documents.specs.schema_recipe import (
 )
 from barkeep.domain.spec_text.parts import SpecParts
 from barkeep.errors import UnreadableFile
+from barkeep.translation import tr, tr_noop
 
 __all__ = ["is_web_page", "linked_data", "plain_words", "recipe_text", "recipes_in", "recipes_of"]
 
 MOST_RECIPES = 20_000
-NO_RECIPE = "there is no schema.org Recipe in it"
+NO_RECIPE = tr_noop("there is no schema.org Recipe in it")
 _LINKED_DATA = "application/ld+json"
 
 
@@ -74,7 +75,9 @@ def _of_values(values: Sequence[Any], file: str) -> tuple[SpecParts, ...]:
         known = {thing["@id"]: thing for thing in _identified(value)}
         for recipe in _recipes(value):
             if len(found) == MOST_RECIPES:
-                raise UnreadableFile(file, f"it holds more than {MOST_RECIPES:,} recipes")
+                raise UnreadableFile(
+                    file, tr("it holds more than {most:,} recipes", most=MOST_RECIPES)
+                )
             found.append(recipe_parts(_with_things(recipe, known)))
     return tuple(found)
 

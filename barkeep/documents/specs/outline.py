@@ -17,6 +17,7 @@ from barkeep.domain.amounts.spoken import any_amount_at_start
 from barkeep.domain.spec_text.headers import Header, header_in
 from barkeep.domain.spec_text.parts import SpecParts
 from barkeep.errors import UserError
+from barkeep.translation import tr
 
 Kind = Literal["heading", "item", "step", "row", "text", "quote", "break"]
 LOWEST = 7
@@ -272,7 +273,7 @@ class _Reading:
     def _words_of(self, draft: Draft) -> Iterator[str]:
         if not self._strict:
             if draft.name:
-                yield f"the heading “{in_short(draft.name)}”"
+                yield tr("the heading “{words}”", words=in_short(draft.name))
             return
         for each in (draft.name, *draft.lines, *draft.method, *draft.notes):
             if each:

@@ -17,6 +17,7 @@ from barkeep.documents.foreign_text import read_json
 from barkeep.domain.spec_text.parts import SpecParts
 from barkeep.domain.specs.spec import Line
 from barkeep.errors import UnreadableFile
+from barkeep.translation import tr
 
 FORMAT, VERSION = "barkeep-specs", 1
 _TEXTS = ("name", "glass", "ice", "riff_of", "credit", "source")
@@ -39,23 +40,26 @@ def parts_in_json(text: str, file: str) -> tuple[SpecParts, ...]:
     """The specs of a document. Raises `UnreadableFile` that names the place."""
     whole = read_json(text, file)
     if not isinstance(whole, dict) or whole.get("format") != FORMAT:
-        raise UnreadableFile(file, f"its “format” is not “{FORMAT}”")
+        raise UnreadableFile(file, tr("its “format” is not “{format}”", format=FORMAT))
     if whole.get("version") != VERSION:
         found = whole.get("version")
-        raise UnreadableFile(file, f"its version is {found!r}; this barkeep reads {VERSION}")
+        raise UnreadableFile(
+            file,
+            tr("its version is {found!r}; this barkeep reads {known}", found=found, known=VERSION),
+        )
     specs = whole.get("specs")
     if not isinstance(specs, list):
-        raise UnreadableFile(file, "“specs” must be a list")
+        raise UnreadableFile(file, tr("“specs” must be a list"))
     return tuple(_read(spec, number, file) for number, spec in enumerate(specs, 1))
 
 
 def _read(spec: Any, number: int, file: str) -> SpecParts:
-    where = f"spec {number}"
+    where = tr("spec {number}", number=number)
     if not isinstance(spec, dict):
-        raise UnreadableFile(file, f"{where} must be an object")
+        raise UnreadableFile(file, tr("{where} must be an object", where=where))
     serves = spec.get("serves")
     if serves is not None and (isinstance(serves, bool) or not isinstance(serves, int | float)):
-        raise UnreadableFile(file, f"{where}: “serves” must be a number")
+        raise UnreadableFile(file, tr("{where}: “serves” must be a number", where=where))
     found: dict[str, Any] = {each: _text(spec, each, where, file) for each in _TEXTS}
     found |= {each: _list(spec, each, where, file) for each in _LISTS}
     served = None if serves is None else float(serves)
@@ -66,14 +70,16 @@ def _read(spec: Any, number: int, file: str) -> SpecParts:
 def _text(spec: Mapping[str, Any], key: str, where: str, file: str) -> str:
     value = spec.get(key, "")
     if not isinstance(value, str):
-        raise UnreadableFile(file, f"{where}: “{key}” must be a text")
+        raise UnreadableFile(file, tr("{where}: “{key}” must be a text", where=where, key=key))
     return value
 
 
 def _list(spec: Mapping[str, Any], key: str, where: str, file: str) -> tuple[str, ...]:
     values = spec.get(key, [])
     if not isinstance(values, list) or not all(isinstance(value, str) for value in values):
-        raise UnreadableFile(file, f"{where}: “{key}” must be a list of texts")
+        raise UnreadableFile(
+            file, tr("{where}: “{key}” must be a list of texts", where=where, key=key)
+        )
     return tuple(values)
 
 
@@ -87,9 +93,13 @@ def _known(values: Any, lines: Sequence[str], where: str, file: str) -> tuple[Li
     if values is None:
         return ()
     if not isinstance(values, list) or len(values) != len(lines):
-        raise UnreadableFile(file, f"{where}: “fields” must be a list with one for each line")
+        raise UnreadableFile(
+            file, tr("{where}: “fields” must be a list with one for each line", where=where)
+        )
     return tuple(
-        _line(value, text, f"{where}, line {number}", file) if _is_of(value, text) else None
+        _line(value, text, tr("{where}, line {number}", where=where, number=number), file)
+        if _is_of(value, text)
+        else None
         for number, (value, text) in enumerate(zip(values, lines, strict=True), 1)
     )
 
@@ -101,15 +111,21 @@ def _is_of(value: Any, text: str) -> bool:
 
 def _line(value: Any, text: str, where: str, file: str) -> Line:
     if not isinstance(value, dict) or not isinstance(value.get("ingredient"), str):
-        raise UnreadableFile(file, f"{where}: its fields must be an object with an “ingredient”")
+        raise UnreadableFile(
+            file, tr("{where}: its fields must be an object with an “ingredient”", where=where)
+        )
     found: dict[str, Any] = {"text": text}
     for key, each in value.items():
         if key == "of":
             continue
         if key not in _TYPES:
-            raise UnreadableFile(file, f"{where}: a line has no field “{key}”")
+            raise UnreadableFile(
+                file, tr("{where}: a line has no field “{key}”", where=where, key=key)
+            )
         if not _fits(each, key):
-            raise UnreadableFile(file, f"{where}: “{key}” cannot be {each!r}")
+            raise UnreadableFile(
+                file, tr("{where}: “{key}” cannot be {value!r}", where=where, key=key, value=each)
+            )
         found[key] = tuple(each) if isinstance(each, list) else each
     for key in _NUMBERS:
         if found.get(key) is not None:

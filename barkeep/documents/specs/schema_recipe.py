@@ -18,6 +18,7 @@ from typing import Any
 from barkeep.documents.markup import BLOCKS
 from barkeep.documents.specs.document import in_short
 from barkeep.domain.spec_text.parts import SpecParts
+from barkeep.translation import tr
 
 Thing = Mapping[str, Any]
 
@@ -259,10 +260,11 @@ class _Steps:
         name = plain_words(" ".join(texts(thing.get("name"))))
         inside = thing.get("itemListElement") is not None or text
         if name and inside and name.rstrip(". …").casefold() not in plain_words(text).casefold():
-            self.titles.append(f"the title “{in_short(name)}” in its method")
+            self.titles.append(tr("the title “{words}” in its method", words=in_short(name)))
         for key in ("image", "video"):
             if thing.get(key):
-                self.titles.append(f"{key} of a step")
+                told = tr("image of a step") if key == "image" else tr("video of a step")
+                self.titles.append(told)
 
 
 def _is_section(thing: Thing) -> bool:

@@ -11,6 +11,7 @@ from barkeep.domain.amounts.spoken import any_amount_at_start
 from barkeep.domain.amounts.units import unit_named
 from barkeep.domain.phrases import folded
 from barkeep.errors import UserError
+from barkeep.translation import tr, tr_noop
 
 Meaning = Literal[
     "name",
@@ -33,22 +34,22 @@ Meaning = Literal[
 """What a column holds; a *line* is an ingredient with its amount, a *remark* one on a line."""
 OF_A_LINE: tuple[Meaning, ...] = ("line", "amount", "unit", "ingredient", "remark")
 MEANING_WORDS: Mapping[Meaning, str] = {
-    "name": "name of the drink",
-    "line": "a whole line",
-    "amount": "amount",
-    "unit": "unit",
-    "ingredient": "ingredient",
-    "remark": "note on a line",
-    "method": "method",
-    "glass": "glass",
-    "ice": "ice",
-    "garnish": "garnish",
-    "notes": "notes",
-    "riff_of": "riff of",
-    "serves": "serves",
-    "tags": "tags",
-    "credit": "credit",
-    "source": "source",
+    "name": tr_noop("name of the drink"),
+    "line": tr_noop("a whole line"),
+    "amount": tr_noop("amount"),
+    "unit": tr_noop("unit"),
+    "ingredient": tr_noop("ingredient"),
+    "remark": tr_noop("note on a line"),
+    "method": tr_noop("method"),
+    "glass": tr_noop("glass"),
+    "ice": tr_noop("ice"),
+    "garnish": tr_noop("garnish"),
+    "notes": tr_noop("notes"),
+    "riff_of": tr_noop("riff of"),
+    "serves": tr_noop("serves"),
+    "tags": tr_noop("tags"),
+    "credit": tr_noop("credit"),
+    "source": tr_noop("source"),
 }
 
 # English first, then German, French, Italian and Spanish; as `folded` gives them.
@@ -248,4 +249,8 @@ def _unread(
         if meaning in OF_A_LINE or not texts:
             continue
         title = head[place] if head and place < len(head) else ""
-        yield f"the column “{title or place + 1}” ({', '.join(texts[:3])})"
+        yield tr(
+            "the column “{title}” ({texts})",
+            title=title or place + 1,
+            texts=", ".join(texts[:3]),
+        )

@@ -15,8 +15,9 @@ from barkeep.documents.specs.document import Document, in_short
 from barkeep.documents.specs.jsonld import NO_RECIPE, recipes_of
 from barkeep.documents.specs.outline import Block, specs_of
 from barkeep.errors import UnreadableFile
+from barkeep.translation import tr, tr_noop
 
-AS_TEXT = "The page holds no recipe data; it was read by its headings and lists."
+AS_TEXT = tr_noop("The page holds no recipe data; it was read by its headings and lists.")
 _MENUS = frozenset({"nav", "aside", "footer", "form", "menu", "dialog"})
 _NEVER_SHOWN = frozenset(
     {*RAW, "noscript", "template", "svg", "iframe", "button", "select", "head"}
@@ -47,7 +48,9 @@ def page_document(text: str, file: str) -> Document:
         return Document(parts, tuple(_rest_of(page)))
     found = _as_text(page)
     if not found.parts:
-        raise UnreadableFile(file, f"{NO_RECIPE}, nor a text that is plainly a recipe")
+        raise UnreadableFile(
+            file, tr("there is no schema.org Recipe in it, nor a text that is plainly a recipe")
+        )
     return found
 
 
@@ -55,7 +58,11 @@ def _rest_of(page: Element) -> Iterator[str]:
     """How much a page says beside its recipe data."""
     words = _words_around(page)
     if words:
-        yield f"the rest of the page ({words:,} word{'s' * (words != 1)})"
+        yield (
+            tr("the rest of the page (1 word)")
+            if words == 1
+            else tr("the rest of the page ({count:,} words)", count=words)
+        )
 
 
 def _words_around(element: Element) -> int:
@@ -78,8 +85,8 @@ def _as_text(page: Element) -> Document:
     aside = (*found.left_aside, *(f"“{in_short(each)}”" for each in reading.around))
     more = len(aside) - _MOST_SAID
     if more > 1:
-        aside = (*aside[:_MOST_SAID], f"{more} more pieces of the page")
-    return replace(found, left_aside=aside, remarks=(AS_TEXT,))
+        aside = (*aside[:_MOST_SAID], tr("{count} more pieces of the page", count=more))
+    return replace(found, left_aside=aside, remarks=(tr(AS_TEXT),))
 
 
 def _title(page: Element) -> str:

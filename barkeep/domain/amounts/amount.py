@@ -22,8 +22,9 @@ from barkeep.domain.amounts.units import (
     unit_named,
 )
 from barkeep.errors import AmountError, NegativeAmount
+from barkeep.translation import tr, tr_noop
 
-EXAMPLES = "write a number and a unit, such as 60 ml, 1 1/2 oz or 2 dashes"
+EXAMPLES = tr_noop("write a number and a unit, such as 60 ml, 1 1/2 oz or 2 dashes")
 LARGEST = 1e6
 """No amount at a bar is larger, in any unit; a larger number is a slip."""
 
@@ -131,7 +132,9 @@ def amount_at_start(text: str, units: BarUnits = US_UNITS) -> ReadAmount | None:
     if high is not None and found["to"] == "-" and high < 1.0 <= low and "." not in found["high"]:
         low, high = low + high, None  # the American 1-1/2
     if high is not None and high <= low:
-        raise AmountError(number.strip(), "a range runs from the smaller number to the larger")
+        raise AmountError(
+            number.strip(), tr_noop("a range runs from the smaller number to the larger")
+        )
     unit, end = unit_at(text, found.end(), units)
     if found["sign"] and low > 0:
         raise NegativeAmount(text[:end].strip())
@@ -247,19 +250,29 @@ def _number(text: str, written: str) -> float:
         return 1.0
     if _WITH_COMMA.fullmatch(text):
         plain = text.replace(",", "")
-        expected = f"write {plain} for thousands or {text.replace(',', '.')} for a decimal"
+        expected = tr(
+            "write {whole} for thousands or {decimal} for a decimal",
+            whole=plain,
+            decimal=text.replace(",", "."),
+        )
         raise AmountError(written.strip(), expected)
     if _WITH_POINT.fullmatch(text):
         plain = text.replace(".", "")
-        expected = f"write {plain} for thousands or {float(text):g} for a decimal"
+        expected = tr(
+            "write {whole} for thousands or {decimal} for a decimal",
+            whole=plain,
+            decimal=f"{float(text):g}",
+        )
         raise AmountError(written.strip(), expected)
     try:
         words = [text] if _DECIMAL.fullmatch(text) else _number_words(text)
         value = sum(map(_plain_number, words))
     except ZeroDivisionError:
-        raise AmountError(written.strip(), "nothing can be divided by zero") from None
+        raise AmountError(written.strip(), tr_noop("nothing can be divided by zero")) from None
     if value > LARGEST:
-        raise AmountError(written.strip()[:30], f"no amount here is above {LARGEST:.0f}")
+        raise AmountError(
+            written.strip()[:30], tr("no amount here is above {most:.0f}", most=LARGEST)
+        )
     return value
 
 
@@ -290,7 +303,10 @@ def _lone_unit(text: str, units: BarUnits) -> ReadAmount | None:
     if found is None or unit is None or not (found["of"] or unit in _ALONE):
         return None
     if found["word"].casefold() in (f"{unit}s", "ounces", "mils", "litres", "dashes"):
-        raise AmountError(found["word"], f"how many {found['word']}? {EXAMPLES}")
+        raise AmountError(
+            found["word"],
+            tr("how many {units}? {examples}", units=found["word"], examples=tr(EXAMPLES)),
+        )
     return ReadAmount(value=1.0, high=None, unit=unit, end=found.end("word"), unit_at=0)
 
 

@@ -20,19 +20,20 @@ from barkeep.domain.amounts.units import (
     unit_named,
 )
 from barkeep.errors import AmountError, InvalidField, NegativeAmount, WrongDimension, spoken_list
+from barkeep.translation import tr, tr_noop
 
 _SAID: Mapping[Dimension, str] = {
-    "volume": "a volume",
-    "mass": "a weight",
-    "count": "a number of pieces",
-    "part": "a share of the drink",
-    "length": "a length",
-    "loose": "a piece of no fixed size",
+    "volume": tr_noop("a volume"),
+    "mass": tr_noop("a weight"),
+    "count": tr_noop("a number of pieces"),
+    "part": tr_noop("a share of the drink"),
+    "length": tr_noop("a length"),
+    "loose": tr_noop("a piece of no fixed size"),
 }
 _WANTED: Mapping[Unit, str] = {
-    "ml": "a volume such as 60 ml or 2 oz",
-    "g": "a weight such as 10 g",
-    "each": "a number of pieces such as 2",
+    "ml": tr_noop("a volume such as 60 ml or 2 oz"),
+    "g": tr_noop("a weight such as 10 g"),
+    "each": tr_noop("a number of pieces such as 2"),
 }
 _DIMENSION: Mapping[Unit, Dimension] = {"ml": "volume", "g": "mass", "each": "count"}
 
@@ -68,7 +69,7 @@ def read_amount(text: str, unit: Unit, units: BarUnits = US_UNITS) -> float:
     """
     amount = parse_amount(text, units)
     if amount.high is not None:
-        raise AmountError(text.strip(), "write one amount, not a range")
+        raise AmountError(text.strip(), tr_noop("write one amount, not a range"))
     if not any(letter.isalpha() for letter in text):
         amount = replace(amount, unit=unit)
     return to_quantity(amount, unit, units)
@@ -81,7 +82,9 @@ def read_change(text: str, unit: Unit, units: BarUnits = US_UNITS) -> float:
     """
     plain = text.strip()
     if plain[:1] not in ("+", "-", "−"):
-        expected = "begin with + for more or − for less than the ledger says, such as +30 ml"
+        expected = tr_noop(
+            "begin with + for more or − for less than the ledger says, such as +30 ml"
+        )
         raise AmountError(plain, expected)
     amount = read_amount(plain[1:], unit, units)
     return amount if plain[0] == "+" else -amount
@@ -93,7 +96,7 @@ def length_cm(amount: Amount) -> float:
     >>> length_cm(Amount(4.5, None, "in"))
     11.43
     """
-    return _converted(amount, "length", "a length such as 11.5 cm or 4.5 in", US_UNITS)
+    return _converted(amount, "length", tr_noop("a length such as 11.5 cm or 4.5 in"), US_UNITS)
 
 
 def _converted(amount: Amount, wanted: Dimension, example: str, units: BarUnits) -> float:
@@ -130,7 +133,9 @@ def show_quantity(amount: float, unit: Unit) -> str:
 MOST_MEASURE_ML = 5000.0
 """What holds more is no measure to pour with."""
 
-HOW_MEASURES = "write a name, an equals sign and what it holds, such as small ladle = 1.5 oz"
+HOW_MEASURES = tr_noop(
+    "write a name, an equals sign and what it holds, such as small ladle = 1.5 oz"
+)
 
 _MEASURE_NAME = re.compile(r"[^\W\d_]+(?: [^\W\d_]+){0,2}")
 
@@ -156,7 +161,7 @@ def with_measures(text: str, units: BarUnits) -> tuple[OwnMeasure, ...]:
         if not equals:
             raise InvalidField("measure", part, HOW_MEASURES)
         if name in said:
-            raise InvalidField("measure", name, "it is there twice")
+            raise InvalidField("measure", name, tr_noop("it is there twice"))
         said.add(name)
         if size.strip():
             others = replace(units, own=tuple(found[key] for key in found if key != name))
@@ -176,20 +181,24 @@ def show_measures(measures: Sequence[OwnMeasure], units: BarUnits) -> str:
 def _own_measure(name: str, size: str, units: BarUnits) -> OwnMeasure:
     """One own measure. Raises `InvalidField`."""
     if not _MEASURE_NAME.fullmatch(name):
-        raise InvalidField("measure", name, "its name is one to three words of letters")
+        raise InvalidField("measure", name, tr_noop("its name is one to three words of letters"))
     if unit_named(name, replace(units, own=())) is not None:
-        raise InvalidField("measure", name, "it is a unit already")
+        raise InvalidField("measure", name, tr_noop("it is a unit already"))
     other = unit_named(name, units)
     if other is not None:
         raise InvalidField(
-            "measure", name, f"“{other}” is there already, and it would be read as that"
+            "measure",
+            name,
+            tr("“{other}” is there already, and it would be read as that", other=other),
         )
     if name.split()[0] in _NOT_FIRST or name in HOW_FULL:
-        raise InvalidField("measure", name, "it would be read as part of an amount")
+        raise InvalidField("measure", name, tr_noop("it would be read as part of an amount"))
     amount, volume_ml = _volume_of(f"{name} = {size}", size, units)
     if not 0.0 < volume_ml <= MOST_MEASURE_ML:
         most = show_volume(MOST_MEASURE_ML)
-        raise InvalidField("measure", f"{name} = {size}", f"it holds more than 0 and up to {most}")
+        raise InvalidField(
+            "measure", f"{name} = {size}", tr("it holds more than 0 and up to {most}", most=most)
+        )
     if amount.unit not in TABLE or amount.unit == "dash":
         return OwnMeasure(name, volume_ml, "ml")
     return OwnMeasure(name, amount.value, amount.unit)
@@ -202,16 +211,21 @@ def _volume_of(whole: str, size: str, units: BarUnits) -> tuple[Amount, float]:
     except (AmountError, NegativeAmount):
         raise InvalidField("measure", whole, HOW_MEASURES) from None
     except WrongDimension as wrong:
-        expected = f"“{wrong.text}” is {wrong.given}, and a measure holds a volume such as 1.5 oz"
+        expected = tr(
+            "“{text}” is {given}, and a measure holds a volume such as 1.5 oz",
+            text=wrong.text,
+            given=tr(wrong.given),
+        )
         raise InvalidField("measure", whole, expected) from None
     if amount.high is not None:
-        raise InvalidField("measure", whole, "it holds one volume, not a range")
+        raise InvalidField("measure", whole, tr_noop("it holds one volume, not a range"))
     return amount, volume_ml
 
 
 def _no_such_measure(names: list[str]) -> str:
     if not names:
-        return "there are no own measures to take away"
-    return f"there is no such measure to take away; there {'is' if len(names) == 1 else 'are'} " + (
-        spoken_list(names, "and")
-    )
+        return tr("there are no own measures to take away")
+    if len(names) == 1:
+        return tr("there is no such measure to take away; there is {name}", name=names[0])
+    listed = spoken_list(names, "and")
+    return tr("there is no such measure to take away; there are {names}", names=listed)

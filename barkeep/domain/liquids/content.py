@@ -13,6 +13,7 @@ from barkeep.domain.liquids.constants import constants, within
 from barkeep.domain.liquids.ethanol import density_of_mass_fraction
 from barkeep.errors import UnknownName
 from barkeep.shipped_data import Positive, Text, Texts, parse, read
+from barkeep.translation import tr_noop
 
 Nutrient = Literal["ethanol", "sugar", "polyol", "acid", "protein", "fat", "fibre"]
 
@@ -113,7 +114,7 @@ def country_named(name: str) -> str:
     if wanted in known:
         return known[wanted]
     near = (known[each] for each in get_close_matches(wanted, known, 5))
-    raise UnknownName("country", name.strip(), tuple(dict.fromkeys(near))[:3])
+    raise UnknownName(tr_noop("country"), name.strip(), tuple(dict.fromkeys(near))[:3])
 
 
 def standard_drink(country: str) -> StandardDrink:
@@ -122,7 +123,7 @@ def standard_drink(country: str) -> StandardDrink:
         return _all()[country]
     except KeyError:
         raise UnknownName(
-            "country", country, tuple(get_close_matches(country, countries(), 3))
+            tr_noop("country"), country, tuple(get_close_matches(country, countries(), 3))
         ) from None
 
 
@@ -133,4 +134,7 @@ def _folded(name: str) -> str:
 
 def standard_drinks(ethanol_g: float, country: str) -> float:
     """How many standard drinks a mass of ethanol is. Raises `UnknownName`, `OutsideRange`."""
-    return within("mass of ethanol", ethanol_g, 0.0, 1e7, unit="g") / standard_drink(country).grams
+    return (
+        within(tr_noop("mass of ethanol"), ethanol_g, 0.0, 1e7, unit="g")
+        / standard_drink(country).grams
+    )

@@ -16,6 +16,7 @@ from functools import lru_cache
 
 from barkeep.domain.liquids.constants import constants, interpolated, polynomial, within
 from barkeep.errors import InvalidField
+from barkeep.translation import tr, tr_noop
 
 REFERENCE_C = 20.0
 """The temperature at which strength is stated in most countries."""
@@ -32,7 +33,7 @@ US_PROOF_PER_ABV = 2.0
 OLD_UK_PROOF_PER_ABV = 1.7525
 """Degrees of British proof (until 1980) to one % vol: 57.06 % vol is 100."""
 
-HOW_STRENGTHS = "write % vol, such as 41.2, or proof, such as 86 proof"
+HOW_STRENGTHS = tr_noop("write % vol, such as 41.2, or proof, such as 86 proof")
 
 STRENGTH_UNIT = (
     r"(?:[ ]?%(?:[ ]?(?:vol|abv|alc)\b\.?)?"
@@ -50,8 +51,8 @@ def density_of_mass_fraction(mass_fraction: float, temperature_c: float = REFERE
 
     Range: 0 to 1, -20 to 40 °C, and not frozen. Raises `OutsideRange`.
     """
-    p = within("mass fraction of ethanol", mass_fraction, 0.0, 1.0, unit="")
-    t = within("temperature", temperature_c, _coldest(p), WARMEST_C, unit="°C")
+    p = within(tr_noop("mass fraction of ethanol"), mass_fraction, 0.0, 1.0, unit="")
+    t = within(tr_noop("temperature"), temperature_c, _coldest(p), WARMEST_C, unit="°C")
     table, away = constants("ethanol_water"), t - REFERENCE_C
     total: float = polynomial(table["a"], p) + polynomial([0.0, *table["b"]], away)
     for power, row in enumerate(table["c"], start=1):
@@ -70,7 +71,7 @@ def density_kg_m3(abv_percent: float, temperature_c: float = REFERENCE_C) -> flo
 @lru_cache(maxsize=4096)
 def mass_fraction(abv_percent: float, reference_c: float = REFERENCE_C) -> float:
     """The share of ethanol by mass, 0 to 1, of a strength by volume. Raises `OutsideRange`."""
-    abv = within("strength", abv_percent, 0.0, 100.0, unit="% vol")
+    abv = within(tr_noop("strength"), abv_percent, 0.0, 100.0, unit="% vol")
     return _root(lambda p: strength(p, reference_c) - abv)
 
 
@@ -108,14 +109,20 @@ def read_strength(text: str, field: str = "strength") -> float:
         raise InvalidField(field, written, HOW_STRENGTHS)
     number = float(found["number"].replace(",", "."))
     if found["degree"] and not found["kind"]:
-        expected = f"write {number:g} US proof or {number:g} UK proof: they are not the same"
+        expected = tr(
+            "write {number:g} US proof or {number:g} UK proof: they are not the same", number=number
+        )
         raise InvalidField(field, written, expected)
     if 0.0 < number < 1.0 and written == found["number"]:
-        expected = f"write {100.0 * number:g} % or {number:g} %, whichever is meant"
+        expected = tr(
+            "write {percent:g} % or {number:g} %, whichever is meant",
+            percent=100.0 * number,
+            number=number,
+        )
         raise InvalidField(field, written, expected)
     abv = number / degrees_per_abv(found)
     if abv > 100.0:
-        raise InvalidField(field, written, "it is 0 to 100 % vol")
+        raise InvalidField(field, written, tr_noop("it is 0 to 100 % vol"))
     return abv
 
 

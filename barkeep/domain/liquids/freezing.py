@@ -6,6 +6,7 @@ from math import ceil
 from typing import Literal
 
 from barkeep.domain.liquids.constants import constants, interpolated, within
+from barkeep.translation import tr, tr_noop
 
 FREEZER_C = -18.0
 """A household freezer (*common practice*)."""
@@ -29,8 +30,8 @@ def freezing_point_c(abv_percent: float, sugar_g_per_l: float = 0.0) -> float:
     mole in a kilogram of water (the ideal law, *from memory*; real syrups
     freeze a little lower still). Range of sugar: 0 to 600 g/l. Raises `OutsideRange`.
     """
-    abv = within("strength", abv_percent, 0.0, 100.0, unit="% vol")
-    sugar = within("sugar content", sugar_g_per_l, 0.0, 600.0, unit="g/l")
+    abv = within(tr_noop("strength"), abv_percent, 0.0, 100.0, unit="% vol")
+    sugar = within(tr_noop("sugar content"), sugar_g_per_l, 0.0, 600.0, unit="g/l")
     water_kg_per_l = max(0.2, 1.0 - abv / 100.0 - sugar * 0.62 / 1000.0)
     return _of_strength(abv) - _KELVIN_PER_MOLAL * sugar / _SUCROSE_G_PER_MOL / water_kg_per_l
 
@@ -42,8 +43,8 @@ def where_ice_begins(point_c: float, abv_percent: float) -> str:
     ('at −9 °C', 'below −28 °C')
     """
     if abv_percent > STRONGEST_KNOWN_ABV:
-        return f"below {ceil(point_c)} °C".replace("-", "−")
-    return f"at {round(point_c)} °C".replace("-", "−")
+        return tr("below {degrees} °C", degrees=f"{ceil(point_c)}".replace("-", "−"))
+    return tr("at {degrees} °C", degrees=f"{round(point_c)}".replace("-", "−"))
 
 
 def in_freezer(
@@ -56,7 +57,7 @@ def in_freezer(
     (the ranges are *common practice*). Range of the freezer: -27 to 0 °C.
     Raises `OutsideRange`.
     """
-    freezer = within("freezer temperature", freezer_c, COLDEST_FREEZER_C, 0.0, unit="°C")
+    freezer = within(tr_noop("freezer temperature"), freezer_c, COLDEST_FREEZER_C, 0.0, unit="°C")
     spare = freezer - freezing_point_c(abv_percent, sugar_g_per_l)
     if spare >= SAFE_MARGIN_C:
         return "liquid"

@@ -7,6 +7,7 @@ Technologists Manual*, 1995). Brix is grams of sucrose in 100 g of solution.
 from __future__ import annotations
 
 from barkeep.domain.liquids.constants import constants, polynomial, within
+from barkeep.translation import tr_noop
 
 HIGHEST_BRIX = 85.0
 
@@ -16,7 +17,7 @@ SATURATED_BRIX = 66.7
 
 def water_density_kg_m3(temperature_c: float) -> float:
     """Density of water, the start of the sucrose polynomial; 0 to 80 °C. Raises `OutsideRange`."""
-    t = within("temperature", temperature_c, 0.0, 80.0, unit="°C")
+    t = within(tr_noop("temperature"), temperature_c, 0.0, 80.0, unit="°C")
     table = constants("sucrose_water")
     over: float = polynomial(table["water"], t)
     return over / (1.0 + float(table["water_under"]) * t)
@@ -27,8 +28,8 @@ def density_kg_m3(brix: float, temperature_c: float = 20.0) -> float:
 
     Source: ICUMSA SPS-4 type polynomial. Raises `OutsideRange`.
     """
-    w = within("sugar content", brix, 0.0, HIGHEST_BRIX, unit="°Bx") / 100.0
-    u = (within("temperature", temperature_c, 0.0, 80.0, unit="°C") - 20.0) / 100.0
+    w = within(tr_noop("sugar content"), brix, 0.0, HIGHEST_BRIX, unit="°Bx") / 100.0
+    u = (within(tr_noop("temperature"), temperature_c, 0.0, 80.0, unit="°C") - 20.0) / 100.0
     rows = [polynomial([0.0, *row], w) for row in constants("sucrose_water")["c"]]
     return water_density_kg_m3(temperature_c) + polynomial(rows, u)
 
@@ -43,7 +44,7 @@ def brix_of(sugar_g_per_l: float) -> float:
     from scipy.optimize import brentq  # heavy, and not every start needs it
 
     most = g_per_l(HIGHEST_BRIX)
-    wanted = within("sugar content", sugar_g_per_l, 0.0, most, unit="g/l")
+    wanted = within(tr_noop("sugar content"), sugar_g_per_l, 0.0, most, unit="g/l")
     if wanted in (0.0, most):
         return 0.0 if wanted == 0.0 else HIGHEST_BRIX
     return float(brentq(lambda b: g_per_l(b) - wanted, 0.0, HIGHEST_BRIX, xtol=1e-12, rtol=1e-14))
@@ -55,7 +56,7 @@ def volume_taken_ml_per_g(sugar_g_per_l: float, temperature_c: float = 20.0) -> 
     The solution is named by its sugar in a litre at 20 °C. 0.616 in a weak one,
     0.637 in a syrup of 1200 g/l. Raises `OutsideRange`.
     """
-    within("sugar content", sugar_g_per_l, 0.0, g_per_l(HIGHEST_BRIX), unit="g/l")
+    within(tr_noop("sugar content"), sugar_g_per_l, 0.0, g_per_l(HIGHEST_BRIX), unit="g/l")
     sugar = max(sugar_g_per_l, 1.0)  # its limit in a very weak solution
     brix = brix_of(sugar)
     litre_g = density_kg_m3(brix)

@@ -18,6 +18,7 @@ from dataclasses import dataclass
 
 from barkeep.domain.liquids import ethanol, sucrose
 from barkeep.domain.liquids.constants import within
+from barkeep.translation import tr, tr_noop
 
 AIR_G_PER_ML, WEIGHTS_G_PER_ML = 0.0012, 8.0
 _SCALE = 1.0 - AIR_G_PER_ML / WEIGHTS_G_PER_ML
@@ -44,15 +45,15 @@ def spirit_density(
     fits into a litre; 0 to 40 °C. Raises `OutsideRange`, also where strength and
     sugar cannot both be so high.
     """
-    abv = within("strength", abv_percent, 0.0, 100.0, unit="% vol")
+    abv = within(tr_noop("strength"), abv_percent, 0.0, 100.0, unit="% vol")
     sugar = within(
         "sugar content", sugar_g_per_l, 0.0, sucrose.g_per_l(sucrose.HIGHEST_BRIX), unit="g/l"
     )
-    within("temperature", temperature_c, 0.0, ethanol.WARMEST_C, unit="°C")
+    within(tr_noop("temperature"), temperature_c, 0.0, ethanol.WARMEST_C, unit="°C")
     rest_ml = 1000.0 - sugar * sucrose.volume_taken_ml_per_g(sugar)
     most = rest_ml / 10.0
     of_rest = 1000.0 * within(
-        f"strength beside {sugar:g} g/l of sugar", abv, 0.0, most, unit="% vol"
+        tr("strength beside {sugar:g} g/l of sugar", sugar=sugar), abv, 0.0, most, unit="% vol"
     )
     rest_abv = min(100.0, of_rest / rest_ml)
     rest_g = ethanol.mass_g(rest_ml, rest_abv)

@@ -12,6 +12,7 @@ from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.text import line_text
 from barkeep.domain.specs.riffs import Change, LinePair, line_pairs
 from barkeep.domain.specs.spec import Line, Spec
+from barkeep.translation import tr_noop
 
 LineChange = Change | Literal["wording"]
 """What became of a line; *wording* is the same drink, measured or remarked on otherwise."""
@@ -63,7 +64,7 @@ def compared(mine: Spec, theirs: Spec, tree: FamilyTree, units: BarUnits = US_UN
     fields = list(_fields(mine, theirs))
     if all(line.change == "same" for line in lines) and not _same_order(mine, theirs):
         orders = ("; ".join(line.text for line in spec.in_order) for spec in (mine, theirs))
-        fields.insert(0, ComparedField("order of the lines", *orders))
+        fields.insert(0, ComparedField(tr_noop("order of the lines"), *orders))
     return Differences(lines, tuple(fields))
 
 
@@ -131,18 +132,18 @@ def _same_order(mine: Spec, theirs: Spec) -> bool:
 
 def _fields(mine: Spec, theirs: Spec) -> Iterator[ComparedField]:
     for name, one, other in (
-        ("method", _plain(mine.method), _plain(theirs.method)),
-        ("glass", mine.glass, theirs.glass),
-        ("ice", mine.ice, theirs.ice),
-        ("notes", _plain(mine.notes), _plain(theirs.notes)),
-        ("serves", f"{mine.serves:g}", f"{theirs.serves:g}"),
-        ("tags", ", ".join(mine.tags), ", ".join(theirs.tags)),
-        ("credit", mine.credit, theirs.credit),
+        (tr_noop("method"), _plain(mine.method), _plain(theirs.method)),
+        (tr_noop("glass"), mine.glass, theirs.glass),
+        (tr_noop("ice"), mine.ice, theirs.ice),
+        (tr_noop("notes"), _plain(mine.notes), _plain(theirs.notes)),
+        (tr_noop("serves"), f"{mine.serves:g}", f"{theirs.serves:g}"),
+        (tr_noop("tags"), ", ".join(mine.tags), ", ".join(theirs.tags)),
+        (tr_noop("credit"), mine.credit, theirs.credit),
     ):
         if one != other:
             yield ComparedField(name, one, other)
     if folded(mine.riff_of or "") != folded(theirs.riff_of or ""):
-        yield ComparedField("riff of", mine.riff_of or "", theirs.riff_of or "")
+        yield ComparedField(tr_noop("riff of"), mine.riff_of or "", theirs.riff_of or "")
 
 
 def _plain(text: str) -> str:

@@ -12,13 +12,15 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from functools import partial
 
 from barkeep.domain.amounts.amount import Amount, show_range
 from barkeep.domain.amounts.measures import dimension
 from barkeep.domain.amounts.spoken import any_amount_at_start
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.errors import AmountError, NegativeAmount
+from barkeep.translation import tr
 
 _COUNT = (
     r"(?:[0-9]{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty"
@@ -40,8 +42,8 @@ _PROPORTION = re.compile(
 
 def question_of(
     amount: Amount, notes: Sequence[str], units: BarUnits
-) -> tuple[str, str, str | None] | None:
-    """What is asked, the words it is asked of, and the amount of one serve, likely meant.
+) -> tuple[Callable[[], str], str, str | None] | None:
+    """What says what is asked, the words it is asked of, and the amount of one serve, likely meant.
 
     None where nothing says that a line is for more or less than one.
     """
@@ -49,19 +51,34 @@ def question_of(
         proportion = _PROPORTION.search(note)
         if proportion:
             words = proportion.group()
-            return f"“{words}” is a proportion; write how much goes into one", words, None
+            return partial(_of_a_proportion, words), words, None
         for_many = _FOR.search(note)
         count = _counted(for_many["count"], units) if for_many else None
         if for_many and count is not None and count != 1.0:
             words = note[for_many.start() :].strip(" .)")
-            told = f"“{words}” says that this is for {count:g}; write what goes into one"
-            return told, words, _times(amount, 1.0 / count, units)
+            return partial(_of_many, words, count), words, _times(amount, 1.0 / count, units)
         times = _TIMES.search(note)
         if times and times["times"] != "1" and not _already(note, amount):
             words = times.group()
-            told = f"“{words}” may say that so much goes in {times['times']} times"
+            told = partial(_of_several_times, words, times["times"])
             return told, words, _times(amount, float(times["times"]), units)
     return None
+
+
+def _of_a_proportion(words: str) -> str:
+    return tr("“{words}” is a proportion; write how much goes into one", words=words)
+
+
+def _of_many(words: str, count: float) -> str:
+    return tr(
+        "“{words}” says that this is for {count:g}; write what goes into one",
+        words=words,
+        count=count,
+    )
+
+
+def _of_several_times(words: str, times: str) -> str:
+    return tr("“{words}” may say that so much goes in {times} times", words=words, times=times)
 
 
 def _already(note: str, amount: Amount) -> bool:

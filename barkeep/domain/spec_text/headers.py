@@ -14,6 +14,7 @@ from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.found import amounts_in
 from barkeep.domain.specs.glasses import glass_named
 from barkeep.errors import AmountError, NegativeAmount
+from barkeep.translation import tr
 
 MOST_SPEC_SERVES = 1000.0
 """Of one spec as it is written; more is a misprint."""
@@ -327,13 +328,17 @@ class HeaderFields:
             self.notes.append(value)
         elif name == "tags":
             if len(self.tags) >= MOST_TAGS:
-                return f"a spec has at most {MOST_TAGS} tags"
+                return tr("a spec has at most {most} tags", most=MOST_TAGS)
             self.tags += distinct_tags(_BETWEEN_TAGS.split(value), self.tags)
         elif name in ("serves", "makes", "yield"):
             return self._take_serves(header, units)
         elif name in self.once:
             if self.once[name] != value:
-                return f"“{name}” is given twice; it is “{self.once[name]}” above"
+                return tr(
+                    "“{name}” is given twice; it is “{once}” above",
+                    name=name,
+                    once=self.once[name],
+                )
         elif name in _ONCE:
             self.once[name] = value
         return ""
@@ -351,10 +356,13 @@ class HeaderFields:
             self.notes.append(said)
             return ""
         if found is None or not 0.0 < found.value <= MOST_SPEC_SERVES:
-            most = f"{MOST_SPEC_SERVES:.0f}"
-            return f"serves cannot be “{header.value}”: it is a number from 1 to {most}"
+            return tr(
+                "serves cannot be “{value}”: it is a number from 1 to {most:.0f}",
+                value=header.value,
+                most=MOST_SPEC_SERVES,
+            )
         if self.serves is not None and self.serves != found.value:
-            return f"serves is given twice; it is {self.serves:g} above"
+            return tr("serves is given twice; it is {serves:g} above", serves=self.serves)
         self.serves = found.value
         if found.high is not None or not _A_NUMBER_OF.fullmatch(text[found.end :]):
             self.notes.append(said)

@@ -70,6 +70,7 @@ from barkeep.domain.spec_text.unplaced import Placed, unplaced
 from barkeep.domain.specs.quantities import quantity_of
 from barkeep.domain.specs.spec import Line
 from barkeep.errors import AmountError, InvalidField, NegativeAmount, WrongDimension, spoken_list
+from barkeep.translation import tr, tr_noop
 
 LONGEST = 300
 """Characters; a line of a spec is never longer."""
@@ -341,7 +342,13 @@ def _complaint_in_own_words(complaint: Complaint, said: Said) -> Complaint:
 
 def _as_written(complaint: Complaint, said: Said) -> str:
     """What is wrong, with the words it quotes as they were written."""
-    return re.sub(r"“([^”]*)”", lambda each: f"“{said.as_written(each[1])}”", complaint.say())
+    return _QUOTED.sub(
+        lambda each: f"{each[1]}{said.as_written(each[2])}{each[3]}", complaint.say()
+    )
+
+
+_QUOTED = re.compile(r"([“„])([^“”]*)([”“])")
+"""Quoted words, in English or in German; a line's own quotes are straight."""
 
 
 def _about(unsure: Unsure, tree: FamilyTree) -> Complaint:
@@ -353,8 +360,11 @@ def _about(unsure: Unsure, tree: FamilyTree) -> Complaint:
 def _either(unsure: Unsure, tree: FamilyTree) -> str:
     names = [tree.in_sentence(key) for key in unsure.may_be if key in tree] or unsure.may_be
     if not names:
-        return f"“{unsure.words}” is not understood; put it in brackets behind the ingredient"
-    return f"“{unsure.words}” may be {spoken_list(names, 'or')}; write which"
+        return tr(
+            "“{words}” is not understood; put it in brackets behind the ingredient",
+            words=unsure.words,
+        )
+    return tr("“{words}” may be {names}; write which", words=unsure.words, names=spoken_list(names))
 
 
 def _read_english(
@@ -367,9 +377,8 @@ def _read_english(
 ) -> tuple[ReadLine, ...]:
     """A line that is in English, but for words that `told` holds and name nothing."""
     if len(text) > LONGEST:
-        too_long = f"a line has at most {LONGEST} characters"
         line = Line(text.strip()[:LONGEST], "", garnish=garnish)
-        return (ReadLine(line, (Complaint(0, lambda: too_long),)),)
+        return (ReadLine(line, (Complaint(0, _too_long),)),)
     spoken = _without_mark(squeezed(spaced(text).rstrip()))
     written = put_in_writing(spoken, units, english=not told)
     said = _with_its_own(corrected(written, tree, units), tree)
@@ -477,15 +486,28 @@ def _said_otherwise(read: ReadLine, text: str, tree: FamilyTree, units: BarUnits
     """A line that is likely meant as another is read: a correction alone, a split said first."""
     if not read.complaints:
         return read
-    told = "this corrects a line before it, and there is none"
+    told = tr_noop("this corrects a line before it, and there is none")
     likely = without_its_lead(text)
     if likely is None:
-        told, likely = "how much of each is this?", likely_split(text, tree, units)
+        told, likely = tr_noop("how much of each is this?"), likely_split(text, tree, units)
     if not likely or any(each.complaints for each in read_lines(likely, tree, units)):
         return read
-    asked = f"{told} likely “{likely}”" if told.endswith("?") else f"{told}; likely “{likely}”"
     line = replace(read.line, ingredient="", note="")
-    return replace(read, line=line, complaints=(Complaint(0, lambda: asked, answer=likely),))
+    asked = Complaint(0, lambda: _or_likely(tr(told), likely), answer=likely)
+    return replace(read, line=line, complaints=(asked,))
+
+
+def _too_long() -> str:
+    return tr("a line has at most {most} characters", most=LONGEST)
+
+
+def _or_likely(told: str, likely: str | None) -> str:
+    """What is wrong or asked, with the line as it is likely meant, where that is known."""
+    if not likely:
+        return told
+    if told.endswith("?"):
+        return tr("{question} likely “{line}”", question=told, line=likely)
+    return tr("{told}; likely “{line}”", told=told, line=likely)
 
 
 def _without_mark(said: Traced) -> Traced:
@@ -508,7 +530,7 @@ def _read_item(
         take_around(draft)
     except (AmountError, NegativeAmount) as error:
         line = Line(text, "", garnish=garnish)
-        wrong = Complaint(item.place(draft.begins), partial(str, error))
+        wrong = Complaint(item.place(draft.begins), partial(str, error))  # said anew each time
         return ReadLine(line, (wrong,))
     line = Line(
         text=text,
@@ -593,8 +615,11 @@ def _a_slip_of_what_narrows(draft: Draft, choice: Choice, tree: FamilyTree) -> C
         return None
     (word, meant), *_ = found
     answer = draft.plain.replace(word, meant, 1)
-    told = f"“{word}” may be {meant}; likely “{answer}”"
-    return Complaint(draft.at, lambda: told, answer=answer)
+
+    def told() -> str:
+        return _or_likely(tr("“{words}” may be {meant}", words=word, meant=meant), answer)
+
+    return Complaint(draft.at, told, answer=answer)
 
 
 def _questions(draft: Draft, choice: Choice, text: str, tree: FamilyTree) -> Iterator[Complaint]:
@@ -609,14 +634,15 @@ def _questions(draft: Draft, choice: Choice, text: str, tree: FamilyTree) -> Ite
         yield alone
     usual = next((note for note in notes if _THE_USUAL.search(note)), None)
     if usual and kind.family:
-        which = f"which {tree.in_sentence(kind.key)} is “{usual}”?"
-        yield Complaint(draft.at, lambda: which)
+        name = tree.in_sentence(kind.key)
+        yield Complaint(draft.at, lambda: tr("which {kind} is “{words}”?", kind=name, words=usual))
     left = next((note for note in notes if _takes_back(note, match, tree)), None) or next(
         (note for note in (*notes, *draft.hedges) if is_left(note)), None
     )
     if left:
-        unclear = f"“{left}” corrects nothing that was found here"
-        yield Complaint(draft.at, lambda: unclear)
+        yield Complaint(
+            draft.at, lambda: tr("“{words}” corrects nothing that was found here", words=left)
+        )
     others = (
         _one_of_a_list(draft, match),
         _a_slip_of_what_narrows(draft, choice, tree),
@@ -628,16 +654,19 @@ def _questions(draft: Draft, choice: Choice, text: str, tree: FamilyTree) -> Ite
     )
     yield from (each for each in others if each)
     if kind.key == "garnish":
-        garnish = "which garnish is this? write what it is, such as a lemon peel"
-        yield Complaint(draft.at, lambda: garnish)
+        yield Complaint(
+            draft.at, lambda: tr("which garnish is this? write what it is, such as a lemon peel")
+        )
     half = _HAVE_ONE.match(draft.plain)
     if half:
         likely = f"half {draft.plain[half.end() :]}"
-        yield Complaint(0, lambda: f"“have” may be “half”; likely “{likely}”", answer=likely)
+        yield Complaint(0, lambda: _or_likely(tr("“have” may be “half”"), likely), answer=likely)
     doubt = _DOUBT.search(text)
     if doubt:
-        unsure = f"“{doubt.group().strip()}” says that this is not settled yet"
-        yield Complaint(draft.at, lambda: unsure)
+        unsure = doubt.group().strip()
+        yield Complaint(
+            draft.at, lambda: tr("“{words}” says that this is not settled yet", words=unsure)
+        )
 
 
 _OR_LIST = re.compile(
@@ -662,10 +691,13 @@ def _one_of_a_list(draft: Draft, match: Match) -> Complaint | None:
         return None
     if not taken or len(taken) == len(words):
         return None
-    told = f"which one is meant, {spoken_list(words, 'or')}?"
     front = draft.plain[: draft.at] + draft.rest[: listed.start()].rstrip(" ,(")
     answer = f"{front} ({taken[0]})"
-    return Complaint(draft.at, lambda: f"{told} likely “{answer}”", answer=answer)
+
+    def told() -> str:
+        return _or_likely(tr("which one is meant, {names}?", names=spoken_list(words)), answer)
+
+    return Complaint(draft.at, told, answer=answer)
 
 
 _ASKED_ALONE: Mapping[str, str] = {
@@ -681,14 +713,22 @@ def _which_of_a_grouping(draft: Draft, match: Match, tree: FamilyTree) -> Compla
     word = folded(match.called or match.matched or "")
     name = _ASKED_ALONE.get(word)
     if word == "bitters" and draft.amount and _is_more_than_dashes(draft):
-        which = "so much bitters is seldom poured; which are these, or how many dashes?"
-        return Complaint(draft.at, lambda: which, which=True)
+        return Complaint(draft.at, _which_or_how_many, which=True)
     told_more = match.stated or match.maker or match.changed
     if name is None or told_more or draft.amount is None or draft.beside_others:
         return None
     likely = _with_name(draft, word, name) if name else None
-    told = f"which {word} is this? " + (f"likely “{likely}”" if likely else "write its name")
-    return Complaint(draft.at, lambda: told, answer=likely, which=True)
+
+    def told() -> str:
+        if likely:
+            return _or_likely(tr("which {name} is this?", name=word), likely)
+        return tr("which {name} is this? write its name", name=word)
+
+    return Complaint(draft.at, told, answer=likely, which=True)
+
+
+def _which_or_how_many() -> str:
+    return tr("so much bitters is seldom poured; which are these, or how many dashes?")
 
 
 _A_GLASS_OF_BEER_ML = 100.0
@@ -710,9 +750,12 @@ def _which_bitters(draft: Draft, match: Match, tree: FamilyTree) -> Complaint | 
         return None
     meant = "aromatic bitters" if amount.unit in ("dash", "drop") else "red bitter"
     likely = _with_name(draft, "bitter", meant)
-    told = f"“bitter” may be {meant} or {tree.in_sentence(str(match.key))}"
-    told += f"; likely “{likely}”" if likely else ""
-    return Complaint(draft.at, lambda: told, answer=likely)
+    name = tree.in_sentence(str(match.key))
+
+    def told() -> str:
+        return _or_likely(tr("“bitter” may be {meant} or {name}", meant=meant, name=name), likely)
+
+    return Complaint(draft.at, told, answer=likely)
 
 
 _MOST_BITTERS_ML = 10.0
@@ -737,8 +780,11 @@ def _whether_its_syrup(draft: Draft, match: Match, tree: FamilyTree) -> Complain
     if ratio is None or "syrup" in name or named(f"{name} syrup", tree) is None:
         return None
     likely = _with_name(draft, folded(match.called or name), f"{name} syrup")
-    told = f"“{ratio}” is how a syrup is made" + (f"; likely “{likely}”" if likely else "")
-    return Complaint(draft.at, lambda: told, answer=likely)
+
+    def told() -> str:
+        return _or_likely(tr("“{ratio}” is how a syrup is made", ratio=ratio), likely)
+
+    return Complaint(draft.at, told, answer=likely)
 
 
 def _whether_its_juice(draft: Draft, match: Match, tree: FamilyTree) -> Complaint | None:
@@ -748,8 +794,11 @@ def _whether_its_juice(draft: Draft, match: Match, tree: FamilyTree) -> Complain
     fruit = tree.in_sentence(str(match.key))
     unit = "ml" if draft.amount.value >= LEAST_ML else unit_words(draft.units.ounce, draft.units)
     likely = " ".join(f"{draft.plain[: draft.amount_end]} {unit} {fruit} juice".split())
-    either = f"is this of one {fruit}, or likely “{likely}”?"
-    return Complaint(draft.amount_at, lambda: either, answer=likely)
+
+    def told() -> str:
+        return tr("is this of one {fruit}, or likely “{line}”?", fruit=fruit, line=likely)
+
+    return Complaint(draft.amount_at, told, answer=likely)
 
 
 _AS_JUICE = re.compile(r"\b(?:juiced?|pressed|squeezed)\b", re.IGNORECASE)
@@ -767,11 +816,16 @@ def _which_of_a_flavour(draft: Draft, choice: Choice, tree: FamilyTree) -> Compl
     if meant is None:
         return None
     word, keys = meant
-    names = spoken_list([tree.in_sentence(key) for key in keys[:_MOST_MEANT]], "or")
-    likely = _with_name(draft, word, tree.in_sentence(keys[0]))
-    told = f"“{word}” may be {names}" if len(keys) > 1 else f"nobody pours “{word}” itself"
-    told = f"{told}; likely “{likely}”" if likely else told
-    return Complaint(draft.at, lambda: told, answer=likely)
+    names = [tree.in_sentence(key) for key in keys[:_MOST_MEANT]]
+    likely = _with_name(draft, word, names[0])
+
+    def told() -> str:
+        if len(keys) == 1:
+            return _or_likely(tr("nobody pours “{words}” itself", words=word), likely)
+        meant = spoken_list(names)
+        return _or_likely(tr("“{words}” may be {meant}", words=word, meant=meant), likely)
+
+    return Complaint(draft.at, told, answer=likely)
 
 
 _MOST_MEANT = 4
@@ -780,8 +834,15 @@ _MOST_MEANT = 4
 def _made_of(prepared: Prepared, read: ReadLine, draft: Draft, tree: FamilyTree) -> ReadLine:
     """The question of what somebody made of a kind: *chilli-infused tequila* is no tequila."""
     kind = tree.in_sentence(prepared.kind)
-    told = f"“{prepared.name}” is more than {kind}; likely a new ingredient, a kind of {kind}"
-    asked = Complaint(draft.at, lambda: told, unknown=prepared.name)
+
+    def told() -> str:
+        return tr(
+            "“{words}” is more than {kind}; likely a new ingredient, a kind of {kind}",
+            words=prepared.name,
+            kind=kind,
+        )
+
+    asked = Complaint(draft.at, told, unknown=prepared.name)
     line = replace(read.line, ingredient="", alternatives=(), called="", stated=())
     guess = Match(prepared.kind, tree.name(prepared.kind), GUESSED)
     return replace(read, line=line, matched=None, complaints=(asked,), guesses=(guess,))
@@ -796,10 +857,10 @@ def _for_how_many(draft: Draft, choice: Choice) -> Complaint | None:
     told, words, amount = asked
     front, found, behind = draft.beside_amount.partition(words)
     if amount is None or not found:
-        return Complaint(draft.at, lambda: told)
+        return Complaint(draft.at, told)
     likely = f"{amount} {front.rstrip(' ,(')}{behind.lstrip(' )')}"
     likely = " ".join(likely.split())
-    return Complaint(draft.at, lambda: f"{told}; likely “{likely}”", answer=likely)
+    return Complaint(draft.at, lambda: _or_likely(told(), likely), answer=likely)
 
 
 def _with_name(draft: Draft, word: str, name: str) -> str | None:
@@ -820,8 +881,10 @@ def _which_made(draft: Draft, choice: Choice, tree: FamilyTree) -> Complaint | N
     words = which_one(draft.beside_amount, said, key, notes, tree=tree)
     if words is None:
         return None
-    told = f"which {tree.in_sentence(key)} is “{words}”? write its name"
-    return Complaint(draft.at, lambda: told)
+    name = tree.in_sentence(key)
+    return Complaint(
+        draft.at, lambda: tr("which {kind} is “{words}”? write its name", kind=name, words=words)
+    )
 
 
 def _takes_back(note: str, match: Match, tree: FamilyTree) -> bool:
@@ -862,15 +925,21 @@ def _not_said_which(choice: Choice, draft: Draft, tree: FamilyTree) -> Complaint
     changed = choice.match.changed
     if changed:
         kind = tree.in_sentence(key)
-        told = f"“{changed}” may make something else of {kind}"
-        return Complaint(draft.at, lambda: told, in_other_order=True)
+        return Complaint(
+            draft.at,
+            lambda: tr("“{words}” may make something else of {kind}", words=changed, kind=kind),
+            in_other_order=True,
+        )
     called = folded(choice.match.called)
     if not choice.makers or called not in _ASKED_WHICH:
         return None
     whose = f"{choice.makers[0]} {choice.match.called}"
     likely = draft.plain.replace(choice.match.called, f"{_ASKED_WHICH[called]} {called}")
-    told = f"which {called} are “{whose}”? likely “{likely}”"
-    return Complaint(draft.at, lambda: told, answer=likely)
+
+    def told() -> str:
+        return _or_likely(tr("which {kinds} are “{words}”?", kinds=called, words=whose), likely)
+
+    return Complaint(draft.at, told, answer=likely)
 
 
 def _strays(draft: Draft, choice: Choice, tree: FamilyTree) -> tuple[Complaint, ...]:
@@ -1054,12 +1123,11 @@ def _measured(read: ReadLine, draft: Draft, ingredient: Ingredient) -> ReadLine:
     if draft.amount is None:
         if not (unsure and draft.rest[:1].isdigit()):
             return read
-        what = f"this amount cannot be read; {EXAMPLES}"
-        unread = Complaint(draft.at, lambda: what, in_other_order=True)
+        unread = Complaint(draft.at, _unread_amount, in_other_order=True)
         return replace(read, complaints=(unread,))
     if (draft.amount.high or draft.amount.value) <= 0:
-        nothing = f"“{draft.amount.value:g}” is nothing; an amount is above nothing"
-        return replace(read, complaints=(Complaint(draft.amount_at, lambda: nothing),))
+        nothing = partial(_is_nothing, draft.amount.value)
+        return replace(read, complaints=(Complaint(draft.amount_at, nothing),))
     try:
         amount = draft.amount if not draft.by_the_piece else replace(draft.amount, unit="each")
         quantity, note = quantity_of(amount, ingredient, None, draft.units)
@@ -1079,6 +1147,14 @@ def _measured(read: ReadLine, draft: Draft, ingredient: Ingredient) -> ReadLine:
     return replace(read, line=replace(line, quantity=quantity))
 
 
+def _unread_amount() -> str:
+    return tr("this amount cannot be read; {examples}", examples=tr(EXAMPLES))
+
+
+def _is_nothing(value: float) -> str:
+    return tr("“{value:g}” is nothing; an amount is above nothing", value=value)
+
+
 _MAY_STAND_FOR: Mapping[str, str] = {"pt": "pint", "pt.": "pint", "pts": "parts", "p": "part"}
 """Short words for a measure that some mean another one by."""
 
@@ -1090,8 +1166,11 @@ def _unit_meant(draft: Draft) -> Complaint | None:
     if likely is None or draft.amount is None or draft.amount.unit != "each":
         return None
     answer = draft.plain.replace(f" {first[0]} ", f" {likely} ", 1)
-    told = f"“{first[0]}” may be a {likely}; likely “{answer}”"
-    return Complaint(draft.amount_at, lambda: told, answer=answer)
+
+    def told() -> str:
+        return _or_likely(tr("“{words}” may be a {meant}", words=first[0], meant=likely), answer)
+
+    return Complaint(draft.amount_at, told, answer=answer)
 
 
 def _size_of_own_measure(draft: Draft) -> Complaint | None:
@@ -1102,8 +1181,12 @@ def _size_of_own_measure(draft: Draft) -> Complaint | None:
     if own is None or draft.units.measure(own) is None:
         return None
     answer = draft.plain.replace(f"{size} {word}", word, 1)
-    told = f"“{size} {word}” is no unit that is known; likely “{answer}”"
-    return Complaint(draft.amount_at, lambda: told, answer=answer)
+
+    def told() -> str:
+        words = f"{size} {word}"
+        return _or_likely(tr("“{words}” is no unit that is known", words=words), answer)
+
+    return Complaint(draft.amount_at, told, answer=answer)
 
 
 def _without_unit(draft: Draft, error: WrongDimension, ingredient: Ingredient) -> Complaint:
@@ -1113,8 +1196,11 @@ def _without_unit(draft: Draft, error: WrongDimension, ingredient: Ingredient) -
     unit = "ml" if number >= LEAST_ML else unit_words(draft.units.ounce, draft.units)
     answer = f"{draft.plain[: draft.amount_end]} {unit} {draft.plain[draft.amount_end :]}"
     likely = " ".join(answer.split())
-    told = f"{_wrong(error, ingredient, None)}; likely “{likely}”"
-    return Complaint(draft.amount_at, lambda: told, answer=likely)
+
+    def told() -> str:
+        return _or_likely(_wrong(error, ingredient, None), likely)
+
+    return Complaint(draft.amount_at, told, answer=likely)
 
 
 LEAST_ML = 10.0
@@ -1129,14 +1215,32 @@ def unknown_name(rest: str, nearest: Sequence[str]) -> str:
     """That a text names no ingredient, and which names are nearest to it."""
     name = bare_name(rest)[:60]
     if not name.strip(" ()"):
-        return "an ingredient is missing here"
-    message = f"no ingredient is called “{name}”"
-    return f"{message}; the nearest are {spoken_list(nearest, 'and')}" if nearest else message
+        return tr("an ingredient is missing here")
+    told = tr("no ingredient is called “{name}”", name=name)
+    if not nearest:
+        return told
+    return tr("{told}; the nearest are {names}", told=told, names=spoken_list(nearest, "and"))
 
 
 def _wrong(error: WrongDimension, ingredient: Ingredient, stranger: str | None) -> str:
     if error.given == "a number of pieces":
         if stranger:
-            return f"“{stranger}” is no unit that is known; {ingredient.name} takes {error.wanted}"
-        return f"“{error.text}” needs a unit: {ingredient.name} takes {error.wanted}"
-    return f"{ingredient.name} takes {error.wanted}, and “{error.text}” is {error.given}"
+            return tr(
+                "“{words}” is no unit that is known; {name} takes {wanted}",
+                words=stranger,
+                name=ingredient.name,
+                wanted=tr(error.wanted),
+            )
+        return tr(
+            "“{text}” needs a unit: {name} takes {wanted}",
+            text=error.text,
+            name=ingredient.name,
+            wanted=tr(error.wanted),
+        )
+    return tr(
+        "{name} takes {wanted}, and “{text}” is {given}",
+        name=ingredient.name,
+        wanted=tr(error.wanted),
+        text=error.text,
+        given=tr(error.given),
+    )

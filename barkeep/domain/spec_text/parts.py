@@ -26,6 +26,7 @@ from barkeep.domain.spec_text.text import (
 )
 from barkeep.domain.specs.spec import Line, Spec, UnsettledLine
 from barkeep.errors import Problem
+from barkeep.translation import tr
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,8 +62,8 @@ class SpecParts:
     def where(self) -> str:
         """Where in the document it stood, for a message."""
         if self.row:
-            return f"line {self.row}"
-        return f"spec {self.number}" if self.number else ""
+            return tr("line {row}", row=self.row)
+        return tr("spec {number}", number=self.number) if self.number else ""
 
 
 def read_parts(parts: SpecParts, tree: FamilyTree, units: BarUnits = US_UNITS) -> ReadSpec:
@@ -78,7 +79,7 @@ def read_parts(parts: SpecParts, tree: FamilyTree, units: BarUnits = US_UNITS) -
     elif parts.name.strip():
         reading.take_name(parts.name, 0)
     else:
-        reading.complain(0, 1, "it has no name")
+        reading.complain(0, 1, tr("it has no name"))
     said = _said_in_fields(parts, tree, units)
     for number, text in enumerate(parts.lines[: MOST_LINES + 1], 1):
         if line := said.get(number):
@@ -132,7 +133,7 @@ def _take_line(reading: Reading, text: str, number: int) -> None:
         begun = len(reading.method)
         if reading.take_line(plain, number):
             del reading.method[begun:]
-            reading.complain(number, 1, "this reads like a step of the method")
+            reading.complain(number, 1, tr("this reads like a step of the method"))
 
 
 def _take_fields(reading: Reading, parts: SpecParts) -> None:
@@ -153,15 +154,19 @@ def _take_fields(reading: Reading, parts: SpecParts) -> None:
         fields.serves = parts.serves
         if not 0.0 < parts.serves <= MOST_SPEC_SERVES:
             fields.serves = None
-            highest = f"{MOST_SPEC_SERVES:.0f}"
-            message = f"serves cannot be {parts.serves:g}: it is a number from 1 to {highest}"
+            message = tr(
+                "serves cannot be {serves:g}: it is a number from 1 to {most:.0f}",
+                serves=parts.serves,
+                most=MOST_SPEC_SERVES,
+            )
             reading.complain(0, 1, message)
 
 
 def _told(problem: Problem, name: str, parts: SpecParts) -> Problem:
     """A problem that says for itself in which ingredient of which recipe it is."""
-    recipe = f"“{name}”" if name else parts.where or "a recipe without a name"
-    where = f"ingredient {problem.line} of {recipe}" if problem.line else recipe
+    where = f"“{name}”" if name else parts.where or tr("a recipe without a name")
+    if problem.line:
+        where = tr("ingredient {number} of {recipe}", number=problem.line, recipe=where)
     return replace(problem, message=f"{where}: {problem.message}")
 
 

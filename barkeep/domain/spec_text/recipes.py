@@ -9,8 +9,13 @@ from barkeep.domain.ingredients.relations import Input, MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.lines import read_line
 from barkeep.errors import UserError
+from barkeep.translation import tr, tr_noop
 
-_IN_WORDS = {"ml": "a volume", "g": "a weight", "each": "a number of pieces"}
+_IN_WORDS = {
+    "ml": tr_noop("a volume"),
+    "g": tr_noop("a weight"),
+    "each": tr_noop("a number of pieces"),
+}
 
 
 class UnusableInput(UserError):
@@ -21,7 +26,12 @@ class UnusableInput(UserError):
     reason: str
 
     def __str__(self) -> str:
-        return f"Line {self.line}, “{self.text}”: {self.reason.rstrip('.')}."
+        return tr(
+            "Line {line}, “{text}”: {reason}.",
+            line=self.line,
+            text=self.text,
+            reason=self.reason.rstrip("."),
+        )
 
 
 def read_inputs(text: str, tree: FamilyTree, units: BarUnits = US_UNITS) -> tuple[Input, ...]:
@@ -63,6 +73,6 @@ def _input(number: int, written: str, tree: FamilyTree, units: BarUnits) -> Inpu
         raise UnusableInput(number, written, reading.complaints[0].say())
     line = reading.line
     if line.quantity is None:
-        wanted = _IN_WORDS[tree[line.ingredient].unit]
-        raise UnusableInput(number, written, f"say how much of it, as {wanted}")
+        wanted = tr(_IN_WORDS[tree[line.ingredient].unit])
+        raise UnusableInput(number, written, tr("say how much of it, as {wanted}", wanted=wanted))
     return Input(line.ingredient, line.quantity)

@@ -13,14 +13,14 @@ A drink may also stand on one line: *Night Mail: 2 oz gin, 1 oz lemon juice; sha
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from decimal import Decimal
 from functools import partial
 
 from barkeep.domain.amounts.amount import amount_at_start, show_number
 from barkeep.domain.amounts.units import US_UNITS, BarUnits, unit_words
-from barkeep.domain.ingredients.names import ADJUSTED, guesses
+from barkeep.domain.ingredients.names import ADJUSTED, Match, guesses
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import as_sentence, folded
 from barkeep.domain.spec_text.around_the_name import MARK
@@ -74,12 +74,17 @@ from barkeep.domain.specs.shown_lines import names_of, without_garnish, worded
 from barkeep.domain.specs.spec import Line, Spec, UnsettledLine
 from barkeep.domain.specs.technique import begins_a_method, technique_of, tells_what_to_do
 from barkeep.errors import Problem
+from barkeep.translation import kept_in_english, tr, tr_noop
 
-HOW_PARTED = "part specs with a line of --- or two empty lines"
+HOW_PARTED = tr_noop("part specs with a line of --- or two empty lines")
 MOST_LINES = 100
 """Ingredients of one spec; a longer text is no spec, and reading it all would only take time."""
 MOST_STEPS = 500
 """Lines of one method, for the same reason."""
+TOO_MANY_LINES = tr_noop("a spec has at most {most} ingredients; the rest of this one is not read")
+TOO_MANY_STEPS = tr_noop(
+    "a spec has at most {most} lines of method; the rest of this one is not read"
+)
 MOST_PROBLEMS = 100
 """Of one spec; whoever puts these right is told of the next ones."""
 MOST_HINTS = 200
@@ -233,7 +238,10 @@ class Reading:
     ) -> None:
         """Note a problem; row and column count from 1. The rest is as in `Problem`."""
         if len(self.problems) == MOST_PROBLEMS:
-            message = f"more than {MOST_PROBLEMS} things cannot be used; this is the first not told"
+            message = tr(
+                "more than {most} things cannot be used; this is the first not told",
+                most=MOST_PROBLEMS,
+            )
             unknown, asks = None, False
         if len(self.problems) <= MOST_PROBLEMS:
             told = Problem(row, column, message, unknown=unknown, answer=answer, asks=asks)
@@ -247,7 +255,8 @@ class Reading:
         """Take the name in."""
         self.name = " ".join(name.split())
         if len(self.name) > LONGEST_NAME:
-            self.complain(row, 1, f"the name of a drink has at most {LONGEST_NAME} characters")
+            told = tr("the name of a drink has at most {most} characters", most=LONGEST_NAME)
+            self.complain(row, 1, told)
             self.name = self.name[:LONGEST_NAME].rstrip()
 
     def take_title(self, title: str, row: int) -> None:
@@ -272,7 +281,7 @@ class Reading:
     def take_line(self, text: str, row: int) -> bool:
         """Take a line in; whether it turned out to begin the method instead."""
         if len(self.lines) >= MOST_LINES:
-            self._refuse_more(row, MOST_LINES, "ingredients")
+            self._refuse_more(row, MOST_LINES, TOO_MANY_LINES)
             return False
         if _is_a_step(text) and not _measures(text, self.units):
             self.method.append(text)
@@ -305,7 +314,7 @@ class Reading:
         if wrong and ((speaks and not self._names_anything(text)) or told):
             words = " ".join(text.split())
             self.fields.notes.append(words)
-            self.remark(f"“{words}” is kept as a note")
+            self.remark(tr("“{words}” is kept as a note", words=words))
             return False
         if wrong and tells_of_the_page(text) and not _measures(text, self.units):
             self.fields.notes.append(" ".join(text.split()))
@@ -323,26 +332,29 @@ class Reading:
             self.take_header(header, row)
             named = next(names_in(header.value, self.tree), None)
             if named and measures_something(header, self.units):
-                told = "names an ingredient; give it a line of its own"
-                self.complain(row, header.at + 1, f"“{header.value}” {told}")
+                told = tr(
+                    "“{words}” names an ingredient; give it a line of its own", words=header.value
+                )
+                self.complain(row, header.at + 1, told)
             return False
         self.take_header(parted[0], row)
         return self.take_line(parted[1], row)
 
     def _ask(self, text: str, row: int, read: Sequence[ReadLine]) -> None:
         """Take lines in as they were read, with what is asked about them."""
-        first, asked, asks = len(self.lines), list[str](), may_be_kept(text)
+        first, asked, asks = len(self.lines), list[Callable[[], str]](), may_be_kept(text)
         for each in read:
             line = replace(each, row=row, complaints=())
             for complaint in each.complaints:
-                line, message = self._told(line, complaint)
+                line, say = self._told(line, complaint)
                 at, unknown = complaint.at + 1, complaint.unknown
                 answer = complaint.answer if len(read) == 1 else None  # it is all of the row
-                self.complain(row, at, message, unknown=unknown, answer=answer, asks=asks)
-                asked.append(message)
+                self.complain(row, at, say(), unknown=unknown, answer=answer, asks=asks)
+                asked.append(say)
             self.lines.append(line)
         if asked:
-            question = as_sentence("; ".join(asked))
+            with kept_in_english():  # it is kept with the spec
+                question = _in_one(asked)
             self._asked.append(_Asked(first, len(self.lines), " ".join(text.split()), question))
 
     def _only_ices(self, text: str, read: Sequence[ReadLine]) -> bool:
@@ -423,17 +435,19 @@ class Reading:
         Of several in a row that are none the first is told.
         """
         if len(self.method) >= MOST_STEPS:
-            self._refuse_more(row, MOST_STEPS, "lines of method")
+            self._refuse_more(row, MOST_STEPS, TOO_MANY_STEPS)
             return
         plain = " ".join(text.split())
         before, self._stray = self._stray, not sure and is_plainly_a_line(plain, self.tree)
         if self._stray and not before:
             begun = any(each.strip() for each in self.method)
             message = (
-                f"this looks like a line of another spec; {HOW_PARTED}"
+                tr("this looks like a line of another spec; {do}", do=tr(HOW_PARTED))
                 if begun
-                else "this looks like an ingredient; it belongs above the empty line "
-                "before the method"
+                else tr(
+                    "this looks like an ingredient; it belongs above the empty line "
+                    "before the method"
+                )
             )
             self.complain(row, column, message)
         self.method.append(plain)
@@ -446,7 +460,7 @@ class Reading:
         read = tuple(for_one(line, serves) for line in self.lines)
         lines, unsettled = self._settled(read)
         if not any(line.required for line in lines) and not self.problems:
-            message = "a spec needs at least one line such as “60 ml London dry gin”"
+            message = tr("a spec needs at least one line such as “60 ml London dry gin”")
             self.complain(self.row, 1, message)
         spec = Spec(
             name=self.name,
@@ -470,9 +484,11 @@ class Reading:
         """Take how many it serves from the method, where no field says so; and tell of it."""
         said = serves_in_method(method) if self.fields.serves is None else None
         if said is not None and not self.fields.take(said, self.units) and self.fields.serves:
-            yield (
-                f"The method says “{said.name} {said.value}”, so the amounts are taken for "
-                f"{self.fields.serves:g} serves together."
+            yield tr(
+                "The method says “{words}”, so the amounts are taken "
+                "for {serves:g} serves together.",
+                words=f"{said.name} {said.value}",
+                serves=self.fields.serves,
             )
 
     def _settled(
@@ -500,7 +516,7 @@ class Reading:
             if read.complaints:
                 self.garnishes.append(text)
             elif len(self.lines) >= MOST_LINES:
-                self._refuse_more(row, MOST_LINES, "ingredients")
+                self._refuse_more(row, MOST_LINES, TOO_MANY_LINES)
             else:
                 line = replace(read.line, text=f"Garnish: {read.line.text}")
                 self.lines.append(replace(read, line=line, row=row))
@@ -529,26 +545,49 @@ class Reading:
     def _refuse_more(self, row: int, most: int, things: str) -> None:
         if things not in self._full:
             self._full.add(things)
-            message = f"a spec has at most {most} {things}; the rest of this one is not read"
-            self.complain(row, 1, message)
+            self.complain(row, 1, tr(things, most=most))
 
-    def _told(self, line: ReadLine, complaint: Complaint) -> tuple[ReadLine, str]:
-        """What is wrong; of a name that is not known with what may be meant, while hints last."""
+    def _told(self, line: ReadLine, complaint: Complaint) -> tuple[ReadLine, Callable[[], str]]:
+        """What says what is wrong; while hints last, with what may be meant by an unknown name."""
         if complaint.unknown is None or line.guesses:
-            return line, complaint.say()
+            return line, complaint.say
         if self.hints.left <= 0:
-            return line, unknown_name(complaint.unknown, ())
+            return line, partial(unknown_name, complaint.unknown, ())
         self.hints.left -= 1
         likely = guesses(complaint.unknown, self.tree)
-        names = [str(each.matched) for each in likely]
-        return replace(line, guesses=likely), unknown_name(complaint.unknown, names)
+        return replace(line, guesses=likely), partial(_unknown, complaint.unknown, likely)
+
+
+def _unknown(name: str, likely: Sequence[Match]) -> str:
+    return unknown_name(name, [str(each.matched) for each in likely])
+
+
+def question_in(read: Sequence[ReadLine], tree: FamilyTree) -> str:
+    """What is asked of a line that was read, as it is kept with its spec."""
+    return _in_one(
+        [
+            one.say
+            if one.unknown is None or each.guesses
+            else partial(_unknown, one.unknown, guesses(one.unknown, tree))
+            for each in read
+            for one in each.complaints
+        ]
+    )
+
+
+def _in_one(asked: Sequence[Callable[[], str]]) -> str:
+    return as_sentence("; ".join(say() for say in asked))
 
 
 def _puts_right_what(read: ReadLine, text: str) -> ReadLine:
     """What was not understood of a row that puts another right: it is no line of its own."""
     words = " ".join(text.split())
-    told = f"“{words}” puts a line before it right; write on that line what is meant"
-    asked = Complaint(0, lambda: told)
+    asked = Complaint(
+        0,
+        lambda: tr(
+            "“{words}” puts a line before it right; write on that line what is meant", words=words
+        ),
+    )
     line = replace(read.line, ingredient="", alternatives=(), note="", called="", stated=())
     return replace(read, line=line, complaints=(asked,))
 
@@ -665,7 +704,9 @@ def each_spec(text: str, tree: FamilyTree, units: BarUnits = US_UNITS) -> Iterat
     for count, rows in enumerate(found):
         row = rows[0].number
         if count == MOST_SPECS:
-            message = f"a text holds at most {MOST_SPECS:,} specs; from here on it is not read"
+            message = tr(
+                "a text holds at most {most:,} specs; from here on it is not read", most=MOST_SPECS
+            )
             yield ReadSpec(Spec("", ()), (), (Problem(row, 1, message),), row)
             return
         yield _read_one(rows, Reading(tree, units, row, hints))
@@ -677,7 +718,9 @@ def names_twice(specs: Iterable[ReadSpec]) -> Iterator[Problem]:
     for each in specs:
         row = first.setdefault(folded(each.name), each.row)
         if each.name and row != each.row:
-            message = f"“{each.name}” is in this text twice; it is also on line {row}"
+            message = tr(
+                "“{name}” is in this text twice; it is also on line {row}", name=each.name, row=row
+            )
             yield Problem(each.row, 1, message)
 
 
@@ -685,7 +728,13 @@ def _read_one(rows: Sequence[Row], reading: Reading) -> ReadSpec:
     in_method = False
     for row in _after_name(reading, rows):
         if row.odd:
-            reading.remark(f"line {row.number} is taken for the method of “{reading.name}”")
+            reading.remark(
+                tr(
+                    "line {row} is taken for the method of “{name}”",
+                    row=row.number,
+                    name=reading.name,
+                )
+            )
         header = None if row.empty else header_in(row.text)
         if header and header.name == "method":
             in_method = True
@@ -706,24 +755,31 @@ def _after_name(reading: Reading, rows: Sequence[Row]) -> Sequence[Row]:
     first = rows[0]
     if first.odd:
         reading.take_name(first.text, first.number)
-        told = "the other drinks of this list stand on a line each, with a colon behind the name"
-        reading.complain(first.number, first.column, f"{told}; this line is kept as it is")
+        told = tr(
+            "the other drinks of this list stand on a line each, with a colon behind the name; "
+            "this line is kept as it is"
+        )
+        reading.complain(first.number, first.column, told)
         return rows[1:]
     header = header_in(first.text)
     if header and header.name == "name" and header.value:
         reading.take_name(header.value, first.number)
         return rows[1:]
     if header or is_a_line(first.text, reading.tree):
-        message = "a spec begins with the name of the drink on a line of its own"
+        message = tr("a spec begins with the name of the drink on a line of its own")
         reading.complain(first.number, 1, message)
         return rows
     reading.take_title(first.text, first.number)
     times = times_in_title(first.text)
     if times:
-        many = (
-            f"“{times}” may say how many the amounts are for; write “Serves: {times[1:].strip()}”"
+        told = tr(
+            "“{times}” may say how many the amounts are for; write “Serves: {count}” "
+            "below the name, or “Name: {name}” here",
+            times=times,
+            count=times[1:].strip(),
+            name=reading.name,
         )
-        reading.complain(first.number, 1, f"{many} below the name, or “Name: {reading.name}” here")
+        reading.complain(first.number, 1, told)
     return rows[1:]
 
 
@@ -811,8 +867,13 @@ def _text(
 def _points_at_nothing(text: str) -> ReadLine:
     """A row that points at the one before, and nothing there is put right by it."""
     told = " ".join(text.split())
-    asked = f"“{told}” points at the line before; write on that line what is meant"
-    return ReadLine(Line(told, ""), (Complaint(0, lambda: asked),))
+    asked = Complaint(
+        0,
+        lambda: tr(
+            "“{words}” points at the line before; write on that line what is meant", words=told
+        ),
+    )
+    return ReadLine(Line(told, ""), (asked,))
 
 
 def _fields(spec: Spec) -> Iterator[tuple[str, str]]:

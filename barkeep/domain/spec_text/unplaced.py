@@ -38,6 +38,7 @@ from barkeep.domain.spec_text.found import (
     is_a_number,
     names_in,
 )
+from barkeep.translation import tr, tr_noop
 
 SAME_WITHIN = 0.25
 """How far, as a share, two amounts may differ and be one: *25 ml (1 oz)* (*common practice*)."""
@@ -191,7 +192,7 @@ class Stray:
 
     def say(self) -> str:
         """The question, in a sentence without its stop."""
-        return f"“{self.words}” {self.what}"
+        return tr(self.what, words=self.words)
 
 
 @dataclass(frozen=True, slots=True)
@@ -207,20 +208,22 @@ class Placed:
     grouping: bool = False
 
 
-_ANOTHER_AMOUNT = "is a second amount; give what it measures a line of its own"
+_ANOTHER_AMOUNT = tr_noop("“{words}” is a second amount; give what it measures a line of its own")
 
-_WHOSE_AMOUNT = "was not understood as the amount; begin the line with it"
+_WHOSE_AMOUNT = tr_noop("“{words}” was not understood as the amount; begin the line with it")
 
-_WHOSE_NUMBER = "is a number that belongs to nothing here; write what it counts"
+_WHOSE_NUMBER = tr_noop("“{words}” is a number that belongs to nothing here; write what it counts")
 
-_IN_A_MAKER = (
-    "stands where only a maker's words may; "
+_IN_A_MAKER = tr_noop(
+    "“{words}” stands where only a maker's words may; "
     "put the maker behind the ingredient in brackets, or correct it"
 )
 
-_ANOTHER_THING = "is another ingredient; give it a line of its own"
+_ANOTHER_THING = tr_noop("“{words}” is another ingredient; give it a line of its own")
 
-_DROPPED = "has no place in this line; write it as a note in brackets, or correct it"
+_DROPPED = tr_noop(
+    "“{words}” has no place in this line; write it as a note in brackets, or correct it"
+)
 
 
 def unplaced(

@@ -8,6 +8,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from barkeep.translation import tr
+
 GARNISH = "Garnish: "
 
 
@@ -39,4 +41,4 @@ def other_notes(notes: str) -> tuple[str, ...]:
 
 def unknown_garnish(garnish: str) -> str:
     """What is said of a garnish that is kept in words."""
-    return f"No ingredient is called “{garnish}”; it stays a garnish in words."
+    return tr("No ingredient is called “{garnish}”; it stays a garnish in words.", garnish=garnish)

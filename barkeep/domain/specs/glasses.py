@@ -20,6 +20,7 @@ from barkeep.domain.amounts.measures import show_volume
 from barkeep.domain.phrases import folded
 from barkeep.errors import AmountError, KnowledgeError, NegativeAmount
 from barkeep.shipped_data import Limits, Positive, Text, Texts, by_key, parse, read_field, table_in
+from barkeep.translation import tr, tr_noop
 
 FILE = "glasses.toml"
 SLIGHT_ML = 0.5
@@ -36,7 +37,16 @@ _STATES_LIST = """
 """
 _STATES = frozenset(_STATES_LIST.split())
 """Words in front of a glass's name that leave it the same glass (*common practice*)."""
-_DOES: Mapping[GlassKind, str] = {"tin": "shake", "mixing_glass": "stir"}
+_TOO_MUCH: Mapping[GlassKind, str] = {
+    "tin": tr_noop(
+        "{a_round} round is too much to shake in a {vessel}: up to {most} "
+        "before ice shakes well. Make it in {goes} goes."
+    ),
+    "mixing_glass": tr_noop(
+        "{a_round} round is too much to stir in a {vessel}: up to {most} "
+        "before ice stirs well. Make it in {goes} goes."
+    ),
+}
 _ALTERNATIVES = re.compile(r"\bor\b|[/,;()]")
 
 
@@ -159,7 +169,7 @@ def fits(served_ml: float, glass: Glass, ice_ml: float = 0.0, doubt_ml: float = 
         _refuse_nonsense(value)
     slack_ml = max(SLIGHT_ML, doubt_ml)
     to_brim = _holds(glass.brim_ml, served_ml + ice_ml, slack_ml)
-    if glass.kind in _DOES:
+    if glass.kind in _TOO_MUCH:
         why = _too_much_to_work(served_ml, glass, slack_ml, to_brim)
     else:
         why = _too_much_to_serve(
@@ -175,12 +185,16 @@ def _holds(room_ml: float, volume_ml: float, slack_ml: float) -> bool:
 def _too_much_to_work(served_ml: float, glass: Glass, slack_ml: float, to_brim: bool) -> str:
     """Why a tin or a mixing glass cannot take a round, and in how many goes it can."""
     if not _holds(glass.wash_line_ml, served_ml, slack_ml):
-        does, most = _DOES[glass.kind], show_volume(glass.wash_line_ml)
-        return (
-            f"{_a_volume(served_ml)} round is too much to {does} in a {glass.name}: up to {most} "
-            f"before ice {does}s well. Make it in {ceil(served_ml / glass.wash_line_ml)} goes."
+        return tr(
+            _TOO_MUCH[glass.kind],
+            a_round=_a_volume(served_ml),
+            vessel=glass.name,
+            most=show_volume(glass.wash_line_ml),
+            goes=ceil(served_ml / glass.wash_line_ml),
         )
-    return "" if to_brim else f"A {glass.name} has no room for so much ice. Use less."
+    if to_brim:
+        return ""
+    return tr("A {vessel} has no room for so much ice. Use less.", vessel=glass.name)
 
 
 def _too_much_to_serve(
@@ -189,15 +203,25 @@ def _too_much_to_serve(
     """Why a drink or a batch is too much for what it is served in, and what would help."""
     if _holds(glass.wash_line_ml, served_ml + ice_ml, slack_ml):
         return ""
-    drink = f"{_a_volume(served_ml)} {'batch' if glass.kind == 'jug' else 'drink'}"
+    volume, batch = _a_volume(served_ml), glass.kind == "jug"
+    drink = tr("{volume} batch", volume=volume) if batch else tr("{volume} drink", volume=volume)
     if ice_ml > 0.0:
-        drink += f" with {show_volume(ice_ml)} of ice"
+        drink = tr("{drink} with {volume} of ice", drink=drink, volume=show_volume(ice_ml))
     if to_brim:
-        wash_line = show_volume(glass.wash_line_ml)
-        return f"{drink} fills a {glass.name} past its wash line of {wash_line}."
-    why = f"{drink} does not fit a {glass.name} of {show_volume(glass.brim_ml)}."
+        return tr(
+            "{drink} fills a {vessel} past its wash line of {wash_line}.",
+            drink=drink,
+            vessel=glass.name,
+            wash_line=show_volume(glass.wash_line_ml),
+        )
+    why = tr(
+        "{drink} does not fit a {vessel} of {volume}.",
+        drink=drink,
+        vessel=glass.name,
+        volume=show_volume(glass.brim_ml),
+    )
     less_ice = ice_ml > 0.0 and _holds(glass.wash_line_ml, served_ml, slack_ml)
-    return f"{why} Use less ice, or a larger glass." if less_ice else why
+    return tr("{why} Use less ice, or a larger glass.", why=why) if less_ice else why
 
 
 def _a_volume(volume_ml: float) -> str:
@@ -205,12 +229,12 @@ def _a_volume(volume_ml: float) -> str:
     shown = show_volume(volume_ml)
     number = shown.split()[0]
     vowel = number.startswith("8") or number in ("11", "18")
-    return f"{'An' if vowel else 'A'} {shown}"
+    return tr("An {volume}", volume=shown) if vowel else tr("A {volume}", volume=shown)
 
 
 def _refuse_nonsense(value_ml: float) -> None:
     if not isfinite(value_ml):
-        raise AmountError(f"{value_ml:g} ml", "what is poured is a number of ml")
+        raise AmountError(f"{value_ml:g} ml", tr_noop("what is poured is a number of ml"))
     if value_ml < 0.0:
         raise NegativeAmount(f"{value_ml:g} ml")
 

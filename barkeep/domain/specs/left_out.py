@@ -10,16 +10,17 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.specs.garnish_notes import GARNISH, garnishes_in_words
 from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.domain.specs.spec import Line, Spec, UnsettledLine
+from barkeep.translation import tr, tr_noop
 
 WhyLeftOut = Literal["not_understood", "no_amount", "not_convertible", "optional", "garnish"]
 
 
 _WHY: Mapping[WhyLeftOut, str] = {
-    "not_understood": "it is not understood",
-    "no_amount": "it gives no amount",
-    "not_convertible": "how much its amount comes to is not known",
-    "optional": "it is optional",
-    "garnish": "it is a garnish",
+    "not_understood": tr_noop("it is not understood"),
+    "no_amount": tr_noop("it gives no amount"),
+    "not_convertible": tr_noop("how much its amount comes to is not known"),
+    "optional": tr_noop("it is optional"),
+    "garnish": tr_noop("it is a garnish"),
 }
 
 
@@ -39,7 +40,7 @@ class LeftOut:
 
     def because(self, tree: FamilyTree) -> str:
         """The line and the reason: *“salt, to taste”, for it gives no amount*."""
-        return f"{self.named(tree)}, for {_WHY[self.why]}"
+        return tr("{line}, for {reason}", line=self.named(tree), reason=tr(_WHY[self.why]))
 
 
 def left_out_of(spec: Spec) -> Iterator[LeftOut]:

@@ -17,6 +17,7 @@ from barkeep.domain.liquids.ethanol import STRENGTH_UNIT, degrees_per_abv
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.spec import Spec, base
 from barkeep.errors import BadQuery, spoken_list
+from barkeep.translation import tr, tr_noop
 
 DUE_DAYS = 7
 """How soon something is due that *due* finds, where no number of days is given."""
@@ -37,28 +38,28 @@ barkeep's own: a glass of wine, and what is stirred and mostly spirit, divide th
 """
 
 LANGUAGE = (
-    ("gin sour", "has both words in its name, ingredients, glass or tags"),
-    ('"night train"', "has these words in a row"),
-    ("-egg", "has not, and carries none where that is an allergen"),
-    ("own, classic", "is one of the owner's, came with barkeep"),
-    ("shoot", "is filmed in the next shoot"),
-    ("with:rum", "has a line of rum, or of anything that is a rum"),
-    ("no:egg, no:nuts, without:rum", "has no such line and carries no such allergen"),
-    ("base:gin", "is built on gin, or on anything that is a gin"),
-    ("tag:house, season:winter", "carries the tag"),
-    ("glass:coupe, made:shaken", "says so"),
+    ("gin sour", tr_noop("has both words in its name, ingredients, glass or tags")),
+    ('"night train"', tr_noop("has these words in a row")),
+    ("-egg", tr_noop("has not, and carries none where that is an allergen")),
+    ("own, classic", tr_noop("is one of the owner's, came with barkeep")),
+    ("shoot", tr_noop("is filmed in the next shoot")),
+    ("with:rum", tr_noop("has a line of rum, or of anything that is a rum")),
+    ("no:egg, no:nuts, without:rum", tr_noop("has no such line and carries no such allergen")),
+    ("base:gin", tr_noop("is built on gin, or on anything that is a gin")),
+    ("tag:house, season:winter", tr_noop("carries the tag")),
+    ("glass:coupe, made:shaken", tr_noop("says so")),
     (
         "strength:>25, <12, 18..24, 20",
-        "is that strong when served, in % vol (or proof); 20 is 19 to 21",
+        tr_noop("is that strong when served, in % vol (or proof); 20 is 19 to 21"),
     ),
     (
         "strength:free, light, medium, strong",
-        "is under 0.5, from there to 12, from 12 to 20, from 20 % vol on",
+        tr_noop("is under 0.5, from there to 12, from 12 to 20, from 20 % vol on"),
     ),
-    ("due, due:14", "uses something of the bar that is due in 7, in 14 days"),
+    ("due, due:14", tr_noop("uses something of the bar that is due in 7, in 14 days")),
 )
 """What may be typed, and which specs that finds."""
-NO_FIELD = (
+NO_FIELD = tr_noop(
     "A word with a colon that is none of these is looked for as it stands, and so is what stands "
     "in quotation marks. A line that is not understood is no proof that a drink is without "
     "anything."
@@ -292,7 +293,7 @@ def _all_words(facts: SpecFacts, tree: FamilyTree) -> str:
 def _with(value: str, known: _Known) -> Term:
     key = known.kind(value)
     if key is None:
-        raise BadQuery(f"with:{value}", "no ingredient is called that")
+        raise BadQuery(f"with:{value}", tr_noop("no ingredient is called that"))
     return _any_of(key, known.tree)
 
 
@@ -306,7 +307,7 @@ def _without(value: str, known: _Known) -> Term:
     """No line of it, and none of the allergen."""
     key, allergens = known.kind(value), known.allergens.get(folded(value), frozenset())
     if key is None and not allergens:
-        raise BadQuery(f"without:{value}", "no ingredient and no allergen is called that")
+        raise BadQuery(f"without:{value}", tr_noop("no ingredient and no allergen is called that"))
     free, has_one = _free_of(value, allergens), _any_of(key, known.tree)
     return lambda facts: not has_one(facts) and free(facts)
 
@@ -335,7 +336,7 @@ def _free_of(value: str, allergens: frozenset[str]) -> Term:
 def _base(value: str, known: _Known) -> Term:
     key, tree = known.kind(value), known.tree
     if key is None:
-        raise BadQuery(f"base:{value}", "no ingredient is called that")
+        raise BadQuery(f"base:{value}", tr_noop("no ingredient is called that"))
 
     has_one = _any_of(key, tree)
 
@@ -361,7 +362,7 @@ def _made(value: str, _known: _Known) -> Term:
     said = folded(value)
     wanted = {_DONE.get(said, said)} | {each for each in MADE if each.startswith(said)}
     if wanted.isdisjoint(get_args(Technique)):
-        raise BadQuery(f"made:{value}", f"write one of {spoken_list(MADE, 'or')}")
+        raise BadQuery(f"made:{value}", tr("write one of {words}", words=spoken_list(MADE)))
     return lambda facts: facts.spec.technique in wanted
 
 
@@ -377,11 +378,11 @@ def _bounds(value: str) -> tuple[float, float]:
     between, bound = _RANGE.fullmatch(value), _BOUND.fullmatch(value)
     found = between or bound
     if found and found["degree"] and not found["kind"]:
-        raise BadQuery(f"strength:{value}", "say whether it is US proof or UK proof")
+        raise BadQuery(f"strength:{value}", tr_noop("say whether it is US proof or UK proof"))
     if between and (between["low"] or between["high"]):
         low, high = _strength_of(between, "low", 0.0), _strength_of(between, "high", 100.0)
     elif bound is None:
-        expected = "write a strength such as >25, <12 or 18..24, in % vol, or light"
+        expected = tr_noop("write a strength such as >25, <12 or 18..24, in % vol, or light")
         raise BadQuery(f"strength:{value}", expected)
     elif bound["sign"]:
         number = _strength_of(bound, "number", 0.0)
@@ -390,13 +391,13 @@ def _bounds(value: str) -> tuple[float, float]:
         number = _strength_of(bound, "number", 0.0)
         low, high = number - NEAR_STRENGTH, number + NEAR_STRENGTH
     if low > high:
-        raise BadQuery(f"strength:{value}", "the lower strength comes first")
+        raise BadQuery(f"strength:{value}", tr_noop("the lower strength comes first"))
     return low, high
 
 
 def _due(value: str, _known: _Known) -> Term:
     if not (value.isdecimal() and len(value) < 5):
-        raise BadQuery(f"due:{value}", "write a number of days, such as due:14")
+        raise BadQuery(f"due:{value}", tr_noop("write a number of days, such as due:14"))
     days = int(value)
     return lambda facts: facts.due_in is not None and facts.due_in <= days
 

@@ -14,6 +14,7 @@ from barkeep.domain.amounts.rounding import rounded
 from barkeep.domain.amounts.units import FRACTIONAL, US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.specs.spec import Line, Spec
+from barkeep.translation import tr
 
 MEASURES = frozenset(
     {
@@ -82,10 +83,10 @@ def parts_in_words(spec: Spec, tree: FamilyTree, units: BarUnits = US_UNITS) -> 
     parts = parts_of(spec.lines, tree)
     if parts is not None:
         size = parts.part or Amount(parts.part_ml * spec.serves, None, "ml")
-        return f"1 part = {show_amount(size.value, size.unit, units)}"
+        return tr("1 part = {size}", size=show_amount(size.value, size.unit, units))
     if any(line.unit == "part" for line in spec.lines):
         return ""
-    return "Not shown in parts: that takes two lines in more than spoons, dashes or pieces"
+    return tr("Not shown in parts: that takes two lines in more than spoons, dashes or pieces")
 
 
 def as_parts(lines: Sequence[Line], tree: FamilyTree) -> tuple[str | None, ...]:

@@ -10,6 +10,7 @@ from datetime import date
 from barkeep.domain.amounts.amount import decimal_mark
 from barkeep.domain.phrases import folded
 from barkeep.errors import InvalidField, UnknownName
+from barkeep.translation import tr, tr_noop
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,18 +84,20 @@ _RANGE = re.compile(
     rf"(?P<name>.*\S)\s+(?P<low>{_NUMBER})\s*(?:\bto\b|[-–—])\s*(?P<high>{_NUMBER})"
 )
 _BETWEEN_SCALES = re.compile(r"\s*(?:[;\n]|,(?![0-9]))\s*")
-HOW_SCALES = "write them as “Balance 1 to 5, On theme 1 to 10”"
-HOW_SCORES = "write the scale and a number, who tasted before them if several did: “Ada Balance 4”"
+HOW_SCALES = tr_noop("write them as “Balance 1 to 5, On theme 1 to 10”")
+HOW_SCORES = tr_noop(
+    "write the scale and a number, who tasted before them if several did: “Ada Balance 4”"
+)
 
 
 def show_scale(scale: Scale) -> str:
     """A scale with its ends: *Balance 1 to 5*."""
-    return f"{scale.name} {ends(scale)}"
+    return f"{scale.name} {show_score(scale.low)} to {show_score(scale.high)}"
 
 
 def ends(scale: Scale) -> str:
     """What scores on it may be: *1 to 5*."""
-    return f"{show_score(scale.low)} to {show_score(scale.high)}"
+    return tr("{low} to {high}", low=show_score(scale.low), high=show_score(scale.high))
 
 
 def show_scales(scales: Iterable[Scale]) -> str:
@@ -148,7 +151,7 @@ def read_score(text: str, scales: Sequence[Scale]) -> Score:
 def read_score_value(text: str) -> float:
     """A number as it is scored, such as *4* or *3.5*. Raises `InvalidField`."""
     if not _PLAIN.fullmatch(text.strip()):
-        raise InvalidField("score", text.strip(), "it is a number such as 4 or 3.5")
+        raise InvalidField("score", text.strip(), tr_noop("it is a number such as 4 or 3.5"))
     return _number(text)
 
 
