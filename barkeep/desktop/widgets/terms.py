@@ -13,15 +13,16 @@ from barkeep.desktop.look.metrics import TypeSize, set_type
 from barkeep.desktop.widgets.tips import broken
 from barkeep.documents.help.glossary import word_called
 from barkeep.domain.phrases import capitalised
+from barkeep.translation import spoken
 
 EXPLAINS = "explains"
 
 
 def meaning(name: str) -> str:
     """What one of barkeep's words means, with the word before it."""
-    word = word_called(name)
+    word = word_called(name, spoken())
     assert word is not None, name
-    return f"{capitalised(word.key)}: {word.says}"
+    return f"{capitalised(word.name)}: {word.says}"
 
 
 def explain(widget: QWidget, name: str) -> None:
@@ -53,7 +54,7 @@ def word_in(heading: str) -> str:
     >>> word_in("Ledger, 8 entries"), word_in("Method")
     ('ledger', '')
     """
-    word = word_called(heading.partition(",")[0])
+    word = word_called(heading.partition(",")[0], spoken())
     return "" if word is None else word.key
 
 
