@@ -93,7 +93,7 @@ class _Index:
         return tuple(each for word in self._forms.asked(asked) for each in self._meant(word))
 
     def _meant(self, word: str) -> tuple[str, ...]:
-        """The word itself where it or more of it is anywhere, else the most like it, or its parts."""
+        """The word where it or more of it stands anywhere, else the most like it, or its parts."""
         if any(each.startswith(word) for each in self._pages_with):
             return (word,)
         like = get_close_matches(word, self._pages_with, n=1, cutoff=LIKE)
