@@ -195,16 +195,11 @@ def _row(cells: Sequence[str]) -> str:
     return "".join(("| ", " | ".join(each.replace("|", "\\|") for each in cells), " |"))
 
 
-def query_table(head: Sequence[str], said: Callable[[str], str] = str) -> str:
-    """What may be typed into a search of drinks, with its explanation put into words by `said`."""
-    rows = [(f"`{written}`", said(finds)) for written, finds in LANGUAGE]
-    return f"{markdown_table(head, rows)}\n\n{said(NO_FIELD)}"
-
-
 def _query(language: str) -> str:
     if language in TRANSLATED:
         return _table_written("query", language)
-    return query_table(("written", "a spec is found that"))
+    rows = [(f"`{written}`", finds) for written, finds in LANGUAGE]
+    return f"{markdown_table(('written', 'a spec is found that'), rows)}\n\n{NO_FIELD}"
 
 
 def _words(language: str) -> str:
@@ -230,6 +225,4 @@ def _title_of(place: str, language: str) -> str:
 
 
 _MADE: Mapping[str, Callable[[str], str]] = {"query": _query, "glossary": _words}
-"""The tables of what the core itself knows; `tests/write_help.py` writes those of a face, and
-what the core says in another language.
-"""
+"""The tables of what the core itself knows; `tests/write_help.py` writes those of a face."""

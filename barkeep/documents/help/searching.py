@@ -93,11 +93,12 @@ class _Index:
         return tuple(each for word in self._forms.asked(asked) for each in self._meant(word))
 
     def _meant(self, word: str) -> tuple[str, ...]:
-        """The word where it or more of it stands anywhere, else the most like it, or its parts."""
+        """The word where it or more of it stands anywhere, else its parts, or the most like it."""
         if any(each.startswith(word) for each in self._pages_with):
             return (word,)
-        like = get_close_matches(word, self._pages_with, n=1, cutoff=LIKE)
-        return tuple(like) or self._forms.parts(word, self._pages_with) or (word,)
+        if parts := self._forms.parts(word, self._pages_with):
+            return parts
+        return tuple(get_close_matches(word, self._pages_with, n=1, cutoff=LIKE)) or (word,)
 
     def score(self, page: HelpPage, words: Collection[str]) -> float:
         """How well a page fits: rare words count more."""

@@ -60,12 +60,13 @@ class WordForms:
         return word
 
     def parts(self, word: str, known: Collection[str]) -> tuple[str, ...]:
-        """The known words that one is put together of, the longest beginning first.
+        """The known words that one is put together of, by its longest beginning.
 
-        The beginning alone where only that is known; nothing where nothing is.
+        The last one twice, for it says what the whole is. The beginning alone where only that
+        is known; nothing where nothing is.
 
         >>> forms_of("de").parts("einkaufspreis", {"einkauf", "preis", "ein"})
-        ('einkauf', 'preis')
+        ('einkauf', 'preis', 'preis')
         """
         if not self.joints:
             return ()
@@ -78,7 +79,7 @@ class WordForms:
             for joint in self.joints:
                 rest = word[end:].removeprefix(joint)
                 if len(rest) >= _SHORTEST and rest in known:
-                    return begun, rest
+                    return begun, rest, rest
             if not alone and end > _SHORTEST:
                 alone = (begun,)
         return alone
