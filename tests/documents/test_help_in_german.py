@@ -72,6 +72,15 @@ def test_menus_and_buttons_are_called_as_the_window_calls_them():
     assert wrong == {}
 
 
+def test_what_is_new_is_told_in_german_entry_by_entry():
+    told = [resource_files.read_said("changes.md", language=each) for each in ("en", "de")]
+    english, german = (re.split(r"^(?:- |## )", text, flags=re.MULTILINE) for text in told)
+    assert len(german) == len(english) > 70
+    for one, other in zip(english, german, strict=True):
+        commands = [sorted(re.findall(r"`([a-z-][^`]+)`", each)) for each in (one, other)]
+        assert commands[0] == commands[1] and (one != other or one.startswith("0."))
+
+
 def test_every_word_is_explained_in_german():
     english, german = glossary(), glossary("de")
     assert list(english) == list(german)
