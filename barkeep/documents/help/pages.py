@@ -148,7 +148,7 @@ def _page(key: str, words: str, language: str) -> HelpPage:
     if len(slugs) != len(list(_headings(text))):
         reason = "give it as many headings as the English page has, in the same order"
         raise KnowledgeError(f"{FOLDER}/{language}/{key}.md", "the text", reason)
-    return HelpPage(key, title["words"], text, words, slugs)
+    return HelpPage(key, title["words"], text, words, slugs=slugs)
 
 
 def _text(key: str, language: str) -> str:
