@@ -38,6 +38,18 @@ def read_text(*parts: str, folder: str = "resources") -> str:
     return _at(root(folder), parts).read_text(encoding="utf-8")
 
 
+def read_said(*parts: str, language: str) -> str:
+    """The text of a file in a language: it lies beside the English one, in a folder named so.
+
+    In English where the language has none. Raises `FileNotFoundError`.
+    """
+    *folders, name = parts
+    try:
+        return read_text(*folders, language, name)
+    except FileNotFoundError:
+        return read_text(*parts)
+
+
 def read_bytes(*parts: str, folder: str = "resources") -> bytes:
     """What is in one file, as it is. Raises `FileNotFoundError`."""
     return _at(root(folder), parts).read_bytes()

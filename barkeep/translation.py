@@ -23,13 +23,20 @@ def _in_english(words: str, _about: str) -> str:
     return words
 
 
+ENGLISH = "en"
 _translator: Translator = _in_english
+_language = ENGLISH
 
 
-def speak_through(translator: Translator | None) -> None:
-    """From now on words are translated so; None for English."""
-    global _translator
-    _translator = translator or _in_english
+def speak_through(translator: Translator | None, language: str = ENGLISH) -> None:
+    """From now on words are translated so, into this language; None for English."""
+    global _translator, _language
+    _translator, _language = translator or _in_english, language
+
+
+def spoken() -> str:
+    """The language that is spoken, for texts that are files of their own: *de*."""
+    return _language
 
 
 _stays_english: ContextVar[bool] = ContextVar("stays_english", default=False)

@@ -8,11 +8,12 @@ from functools import partial
 from barkeep.cli.arguments import Arguments, argument, command
 from barkeep.cli.output import Answer, table, wrapped
 from barkeep.documents.help.glossary import Word, word_called
-from barkeep.documents.help.pages import HelpPage, shipped_help
+from barkeep.documents.help.pages import TRANSLATED, Help, HelpPage, shipped_help
 from barkeep.documents.help.plain import plain
 from barkeep.documents.help.searching import Found, look_up
 from barkeep.domain.phrases import capitalised
 from barkeep.errors import UserError
+from barkeep.translation import ENGLISH
 
 MOST_FOUND = 5
 """Pages; those beyond fit less and less."""
@@ -27,6 +28,12 @@ class NothingSaid(UserError):
 
 @command(
     argument("topic", nargs="*", metavar="TOPIC", help="a page, a word, or what you look for"),
+    argument(
+        "--language",
+        choices=(ENGLISH, *TRANSLATED),
+        default=ENGLISH,
+        help="in which the pages and words are written",
+    ),
     description="""\
 A page of the help by its name, what one of barkeep's words means, or where the help
 speaks of what you look for. Without a topic: which pages there are. A word that is a
@@ -41,10 +48,12 @@ keys of the JSON:
 def show(arguments: Arguments) -> Answer:
     """A page, a word, or what is found."""
     asked = " ".join(arguments.topic).strip()
+    language = arguments.language
+    pages = shipped_help(language)
     if not asked:
-        return Answer(_contents_json, _contents())
-    page, word = shipped_help().pages.get(asked.lower()), word_called(asked)
-    found = () if page or word else look_up(asked)[:MOST_FOUND]
+        return Answer(partial(_contents_json, pages), _contents(pages))
+    page, word = pages.pages.get(asked.lower()), word_called(asked, language)
+    found = () if page or word else look_up(asked, language)[:MOST_FOUND]
     if not (page or word or found):
         raise NothingSaid(asked)
     return Answer(
@@ -55,7 +64,7 @@ def show(arguments: Arguments) -> Answer:
 
 def _shown(page: HelpPage | None, word: Word | None, found: Sequence[Found]) -> Iterator[str]:
     if word is not None:
-        yield "\n".join(wrapped(f"{capitalised(word.key)}: {word.says}", ""))
+        yield "\n".join(wrapped(f"{capitalised(word.name)}: {word.says}", ""))
         if page is None:
             yield f"More: barkeep help {word.page.partition('#')[0]}"
     if page is not None:
@@ -70,8 +79,8 @@ def _place(found: Found) -> str:
     return f"{found.page.title}: {heading}" if heading else found.page.title
 
 
-def _contents() -> Iterator[str]:
-    for title, pages in shipped_help().parts:
+def _contents(shipped: Help) -> Iterator[str]:
+    for title, pages in shipped.parts:
         yield title
         for page in pages:
             yield f"  {page.key:<12}{page.title}"
@@ -83,7 +92,7 @@ def _json(page: HelpPage | None, word: Word | None, found: Sequence[Found]) -> M
     return {
         "page": page and {"name": page.key, "title": page.title, "text": page.text},
         "word": word
-        and {"word": word.key, "says": word.says, "also": list(word.also), "page": word.page},
+        and {"word": word.name, "says": word.says, "also": list(word.also), "page": word.page},
         "found": [
             {"name": each.page.key, "title": each.page.title, "section": each.section.heading}
             for each in found
@@ -92,10 +101,10 @@ def _json(page: HelpPage | None, word: Word | None, found: Sequence[Found]) -> M
     }
 
 
-def _contents_json() -> Mapping[str, object]:
+def _contents_json(shipped: Help) -> Mapping[str, object]:
     pages = [
         {"part": part, "name": each.key, "title": each.title, "about": each.about}
-        for part, within in shipped_help().parts
+        for part, within in shipped.parts
         for each in within
     ]
     return {"page": None, "word": None, "found": [], "pages": pages}

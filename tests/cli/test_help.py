@@ -47,3 +47,18 @@ def test_what_is_nowhere_is_said(barkeep):
     assert barkeep("help", "xyzzy").refusal == (
         "The help says nothing of “xyzzy”. Its pages: barkeep help."
     )
+
+
+def test_pages_words_and_what_is_found_are_told_in_german(barkeep, tmp_path):
+    assert "  counting    Das Regal zählen" in barkeep("help", "--language", "de").out
+    assert "Zum Nachschlagen" in barkeep("help", "--language", "de").out
+    shown = barkeep("help", "Sollbestand", "--language", "de")
+    assert shown.out.startswith("Sollbestand: Was du mindestens von etwas haben willst.")
+    assert barkeep("help", "par", "--language", "de").out == shown.out
+    found = barkeep("help", "rohes", "ei", "--language", "de").out.splitlines()[2]
+    assert "barkeep help cautions" in found and "Rohes Ei, Milch und selbst Gemachtes" in found
+    text = barkeep("help", "writing", "--language", "de", "--json").answer["page"]["text"]
+    (spec,) = (each for each in text.split("```")[1::2] if not each.startswith("sh"))
+    (tmp_path / "spec.txt").write_text(spec, "utf-8")
+    read = barkeep("spec", "read", str(tmp_path / "spec.txt")).out
+    assert "4.5 cl London dry gin" in read and "1 spec, none with problems." in read

@@ -46,7 +46,8 @@ class Language:
         self._translators = [each for each in (_qts(language), _own(language)) if each]
         for translator in self._translators:
             self._app.installTranslator(translator)
-        speak_through(_translated if self._translators else None)
+        plain = language.partition("_")[0]
+        speak_through(_translated if self._translators else None, plain)
 
     def leave(self) -> None:
         """Speak English again."""

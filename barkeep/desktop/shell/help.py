@@ -24,7 +24,7 @@ from barkeep.desktop.shell.faults import versions
 from barkeep.desktop.widgets.buttons import accept_by_keys, button, primary_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import SPRING, at_top, column_of, row_of, wide
-from barkeep.translation import tr, tr_noop
+from barkeep.translation import spoken, tr, tr_noop
 
 WORDS = tr_noop("What is in the bar, what it makes tonight, what stands in, and what to buy next.")
 QT_WORDS = tr_noop(
@@ -132,7 +132,7 @@ def licences_as_markdown() -> str:
 
 def changes_as_markdown() -> str:
     """What is new for a user, by version."""
-    return resource_files.read_text("changes.md")
+    return resource_files.read_said("changes.md", language=spoken())
 
 
 def _only_close(dialog: QDialog) -> QHBoxLayout:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from itertools import islice
 
 from PySide6.QtCore import QEvent, QSize, Qt, QUrl
 from PySide6.QtGui import (
@@ -31,10 +32,10 @@ from barkeep.desktop.widgets.buttons import button, offer
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of, wide
 from barkeep.desktop.widgets.search_field import SearchField
 from barkeep.desktop.widgets.type_ahead import type_to_rows
-from barkeep.documents.help.glossary import FIRST_PAGE, slug
+from barkeep.documents.help.glossary import FIRST_PAGE
 from barkeep.documents.help.pages import parted, shipped_help
 from barkeep.documents.help.searching import look_up
-from barkeep.translation import tr, tr_noop
+from barkeep.translation import spoken, tr, tr_noop
 
 SIZE = QSize(900, 620)
 CONTENTS_WIDTH = 250
@@ -91,9 +92,9 @@ class HelpWindow(QWidget):
 
     def _show(self) -> None:
         key, heading = parted(self.place)
-        page = shipped_help().pages[key]
+        page = shipped_help(spoken()).pages[key]
         self.page.read(page.text, page.title)
-        self.page.show_heading(heading)
+        self.page.show_section(page.number_of(heading))
         self.setWindowTitle(tr("{title} – help – barkeep", title=page.title))
         offer(self.back_button, "" if self._at > 0 else tr("This is where you began"))
         is_last = self._at == len(self._been) - 1
@@ -111,7 +112,7 @@ class HelpWindow(QWidget):
 
     def _list_pages(self) -> None:
         self.contents.clear()
-        for title, pages in shipped_help().parts:
+        for title, pages in shipped_help(spoken()).parts:
             self._add_heading(title)
             self._add((page.key, page.title, page.about) for page in pages)
 
@@ -122,7 +123,7 @@ class HelpWindow(QWidget):
             self._mark(parted(self.place)[0])
         else:
             self.contents.clear()
-            found = look_up(words)
+            found = look_up(words, spoken())
             self._add_heading(tr("{number} found", number=len(found)) if found else tr(NOTHING))
             for each in found:
                 heading = each.section.heading
@@ -213,10 +214,10 @@ class _Page(QTextBrowser):
                 form.setCellPadding(HALF)
                 frame.setFormat(form)
 
-    def show_heading(self, name: str) -> None:
-        """Bring a heading to the top; the page's beginning where it has none of this name."""
-        blocks = _blocks(self.document())
-        wanted = next((each for each in blocks if name and _is_called(each, name)), None)
+    def show_section(self, number: int) -> None:
+        """Bring the heading of a section to the top; the page's beginning for the first, 0."""
+        headings = filter(_is_heading, _blocks(self.document()))
+        wanted = next(islice(headings, number, None), None) if number else None
         cursor = QTextCursor(self.document() if wanted is None else wanted)
         self.setTextCursor(cursor)
         self.verticalScrollBar().setValue(
@@ -244,5 +245,5 @@ def _set(block: QTextBlock, ground: QColor) -> None:
     QTextCursor(block).setBlockFormat(form)
 
 
-def _is_called(block: QTextBlock, name: str) -> bool:
-    return block.blockFormat().headingLevel() > 0 and slug(block.text()) == name
+def _is_heading(block: QTextBlock) -> bool:
+    return block.blockFormat().headingLevel() > 0

@@ -13,27 +13,16 @@ from barkeep.desktop.look.metrics import TypeSize, set_type
 from barkeep.desktop.widgets.tips import broken
 from barkeep.documents.help.glossary import word_called
 from barkeep.domain.phrases import capitalised
-from barkeep.translation import tr, tr_noop
+from barkeep.translation import spoken
 
 EXPLAINS = "explains"
-HEADS = (
-    tr_noop("Ledger"),
-    tr_noop("Label"),
-    tr_noop("Made here"),
-    tr_noop("Riff"),
-    tr_noop("Trials"),
-    tr_noop("Stand-ins"),
-    tr_noop("Mise en place"),
-    tr_noop("Serves"),
-)
-"""Words that headings begin with, which are known in another language too."""
 
 
 def meaning(name: str) -> str:
     """What one of barkeep's words means, with the word before it."""
-    word = word_called(name)
+    word = word_called(name, spoken())
     assert word is not None, name
-    return f"{capitalised(tr(word.key))}: {tr(word.says)}"
+    return f"{capitalised(word.name)}: {word.says}"
 
 
 def explain(widget: QWidget, name: str) -> None:
@@ -65,10 +54,7 @@ def word_in(heading: str) -> str:
     >>> word_in("Ledger, 8 entries"), word_in("Method")
     ('ledger', '')
     """
-    first = heading.partition(",")[0]
-    word = word_called(first) or word_called(
-        next((each for each in HEADS if tr(each) == first), "")
-    )
+    word = word_called(heading.partition(",")[0], spoken())
     return "" if word is None else word.key
 
 

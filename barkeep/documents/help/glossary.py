@@ -10,6 +10,7 @@ from barkeep import resource_files
 from barkeep.domain.phrases import folded
 from barkeep.errors import KnowledgeError
 from barkeep.shipped_data import Text, Texts, by_key, parse
+from barkeep.translation import ENGLISH
 
 FILE = "glossary.toml"
 PAGE, FIRST_PAGE = "glossary", "first-hour"
@@ -18,12 +19,21 @@ PAGE, FIRST_PAGE = "glossary", "first-hour"
 
 @dataclass(frozen=True, slots=True)
 class Word:
-    """One word: what it means in a sentence or three, and the place of the help that tells more."""
+    """One word: what it means in a sentence or three, and the place of the help that tells more.
+
+    The key is the English word, by which screens and links name it in every language.
+    """
 
     key: str
     says: Text
     page: Text
     also: Texts = ()
+    word: Text = ""
+
+    @property
+    def name(self) -> str:
+        """The word as its language writes it."""
+        return self.word or self.key
 
     @property
     def place(self) -> str:
@@ -32,9 +42,13 @@ class Word:
 
 
 @cache
-def glossary() -> Mapping[str, Word]:
-    """Every word by itself, in the order of the file. Raises `KnowledgeError` for a broken one."""
-    return read_glossary(resource_files.read_text(FILE))
+def glossary(language: str = ENGLISH) -> Mapping[str, Word]:
+    """Every word by its key, in the order of the English file; in English where it has no other.
+
+    Raises `KnowledgeError` for a broken file.
+    """
+    english = read_glossary(resource_files.read_text(FILE))
+    return {**english, **read_glossary(resource_files.read_said(FILE, language=language))}
 
 
 def read_glossary(text: str, file: str = FILE) -> Mapping[str, Word]:
@@ -42,21 +56,22 @@ def read_glossary(text: str, file: str = FILE) -> Mapping[str, Word]:
     words = by_key(parse(text, file), Word, file)
     seen: dict[str, str] = {}
     for word in words.values():
-        for name in (word.key, *word.also):
+        for name in (word.name, *word.also):
             if seen.setdefault(folded(name), word.key) != word.key:
                 raise KnowledgeError(file, word.key, f"“{name}” is “{seen[folded(name)]}” too")
     return words
 
 
-def word_called(name: str) -> Word | None:
-    """The word that is asked for by a name, such as *Pars* or *beyond doubt*."""
-    return _by_name().get(folded(name))
+def word_called(name: str, language: str = ENGLISH) -> Word | None:
+    """The word that is asked for by a name, such as *Pars* or *beyond doubt*; its key always is."""
+    return _by_name(language).get(folded(name))
 
 
 @cache
-def _by_name() -> Mapping[str, Word]:
-    words = glossary().values()
-    return {folded(name): word for word in words for name in (word.key, *word.also)}
+def _by_name(language: str) -> Mapping[str, Word]:
+    words = glossary(language).values()
+    names = {folded(name): word for word in words for name in (word.name, *word.also)}
+    return {folded(word.key): word for word in words} | names
 
 
 def slug(heading: str) -> str:

@@ -3,26 +3,17 @@
 from __future__ import annotations
 
 import math
-import re
 from collections import Counter
-from collections.abc import Collection, Iterator, Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from difflib import get_close_matches
 from functools import cache
 
 from barkeep.documents.help.glossary import PAGE, word_called
 from barkeep.documents.help.pages import Help, HelpPage, Section, shipped_help
-from barkeep.domain.phrases import folded
+from barkeep.documents.help.word_forms import WordForms, forms_of
+from barkeep.translation import ENGLISH
 
-# fmt: off
-_SAYS_NOTHING = frozenset((
-    "a", "an", "and", "are", "at", "be", "came", "can", "do", "does", "for", "from", "has",
-    "have", "how", "i", "in", "is", "it", "me", "my", "of", "on", "or", "our", "so",
-    "something", "the", "there", "they", "to", "was", "what", "when", "where", "which",
-    "who", "will", "with", "you", "your",
-))
-# fmt: on
-"""Words of a question that say nothing of what it is about."""
 _IN_TITLE, _IN_WORDS, _IN_HEADING, _IN_TEXT = 6.0, 5.0, 3.0, 1.0
 _ASKED_FOR_A_MEANING = 1.5
 """How much the page of words counts where the whole question is one of its words."""
@@ -46,43 +37,15 @@ class Found:
         return f"{self.page.key}#{slug}" if slug else self.page.key
 
 
-def look_up(asked: str) -> tuple[Found, ...]:
+def look_up(asked: str, language: str = ENGLISH) -> tuple[Found, ...]:
     """The pages that fit a question best, none where no word of it stands anywhere."""
-    index = _index()
-    words = [index.meant(each) for each in _asked(asked)]
+    index = _index(language)
+    words = index.meant_by(asked)
     scored = [(index.score(page, words), page) for page in index.help.pages.values()]
-    if word_called(asked) is not None:
+    if word_called(asked, language) is not None:
         scored = [(s * _ASKED_FOR_A_MEANING if p.key == PAGE else s, p) for s, p in scored]
     best = sorted((each for each in scored if each[0] > 0), key=lambda each: -each[0])
     return tuple(Found(page, index.best_section(page, words)) for _score, page in best)
-
-
-def _asked(text: str) -> list[str]:
-    every = list(_stems(text))
-    return [each for each in every if each not in _NOTHING] or every
-
-
-def _stems(text: str) -> Iterator[str]:
-    for each in re.findall(r"[^\W_]+", folded(text)):
-        yield _stem(each)
-
-
-def _stem(word: str) -> str:
-    """A word without what is only its form: *weighing*, *weighed* and *weighs* are one.
-
-    >>> [_stem(each) for each in ("drinks", "batches", "stopped", "filming", "glass", "recipes")]
-    ['drink', 'batch', 'stop', 'film', 'glass', 'recip']
-    """
-    for ending in ("ings", "ing", "ies", "ied", "es", "ed", "s", "y", "e"):
-        if word.endswith(ending) and len(word) - len(ending) >= 3 and not word.endswith("ss"):
-            word = word.removesuffix(ending)
-            if len(word) > 3 and word[-1] == word[-2] and word[-1] not in "ls":
-                word = word[:-1]
-            break
-    return word
-
-
-_NOTHING = frozenset(map(_stem, _SAYS_NOTHING))
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,19 +80,25 @@ def _fitting(word: str, within: Collection[str]) -> Collection[str]:
 class _Index:
     """Every page's words, and how many pages have each."""
 
-    def __init__(self, pages: Help) -> None:
+    def __init__(self, pages: Help, forms: WordForms) -> None:
         self.help = pages
-        self._fields = {page.key: _fields(page) for page in pages.pages.values()}
+        self._forms = forms
+        self._fields = {page.key: _fields(page, forms) for page in pages.pages.values()}
         self._pages_with = Counter(
             word for each in self._fields.values() for word in each.text.keys() | each.words
         )
 
-    def meant(self, word: str) -> str:
-        """The word itself where it or more of it is anywhere, else the most like it."""
+    def meant_by(self, asked: str) -> tuple[str, ...]:
+        """The words of a question, as they stand in some page where they can be found there."""
+        return tuple(each for word in self._forms.asked(asked) for each in self._meant(word))
+
+    def _meant(self, word: str) -> tuple[str, ...]:
+        """The word where it or more of it stands anywhere, else its parts, or the most like it."""
         if any(each.startswith(word) for each in self._pages_with):
-            return word
-        like = get_close_matches(word, self._pages_with, n=1, cutoff=LIKE)
-        return like[0] if like else word
+            return (word,)
+        if parts := self._forms.parts(word, self._pages_with):
+            return parts
+        return tuple(get_close_matches(word, self._pages_with, n=1, cutoff=LIKE)) or (word,)
 
     def score(self, page: HelpPage, words: Collection[str]) -> float:
         """How well a page fits: rare words count more."""
@@ -141,7 +110,8 @@ class _Index:
         return max(page.sections, key=lambda each: self._score_of_section(each, words))
 
     def _score_of_section(self, section: Section, words: Collection[str]) -> float:
-        heading, text = set(_stems(section.heading)), set(_stems(section.text))
+        stems = self._forms.stems
+        heading, text = set(stems(section.heading)), set(stems(section.text))
         return sum(
             self._rarity(each) * (_IN_HEADING * (each in heading) + (each in text))
             for each in words
@@ -151,15 +121,15 @@ class _Index:
         return math.log(1 + len(self._fields) / (1 + self._pages_with[word]))
 
 
-def _fields(page: HelpPage) -> _Fields:
+def _fields(page: HelpPage, forms: WordForms) -> _Fields:
     return _Fields(
-        frozenset(_stems(page.title)),
-        frozenset(_stems(page.words)),
-        frozenset(stem for each in page.sections for stem in _stems(each.heading)),
-        Counter(_stems(page.text)),
+        frozenset(forms.stems(page.title)),
+        frozenset(forms.stems(page.words)),
+        frozenset(stem for each in page.sections for stem in forms.stems(each.heading)),
+        Counter(forms.stems(page.text)),
     )
 
 
 @cache
-def _index() -> _Index:
-    return _Index(shipped_help())
+def _index(language: str) -> _Index:
+    return _Index(shipped_help(language), forms_of(language))

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QApplication, QPushButton, QWidget
 from barkeep import __version__
 from barkeep.desktop.buying.pars import ParsDialog
 from barkeep.desktop.buying.shopping import ShoppingDialog
+from barkeep.desktop.look.language import Language
 from barkeep.desktop.screens.row_table import RowTable
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.shell.help import TextDialog
@@ -29,19 +30,29 @@ from tests.write_help import keys_table
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
-KEY = re.compile(r"`((?:Ctrl|Alt|Shift)\+[^`]+|F[0-9]{1,2}|Del)`")
+KEY = re.compile(r"`((?:Ctrl|Strg|Alt|Shift|Umschalt)\+[^`]+|F[0-9]{1,2}|Del|Entf)`")
 MENU = re.compile(r"\*(File|Edit|View|Bar|Help)\s▸\s([^*]+)\*")
+
+
+def opened_in_full(open_window) -> MainWindow:
+    def nothing(*_given):
+        return None
+
+    return open_window(WindowHooks(nothing, nothing, edit_settings, nothing, new_bar=nothing))
 
 
 @pytest.fixture
 def full_window(open_window):
     """With everything that is offered."""
+    return opened_in_full(open_window)
 
-    def nothing(*_given):
-        return None
 
-    hooks = WindowHooks(nothing, nothing, edit_settings, nothing, new_bar=nothing)
-    return open_window(hooks)
+@pytest.fixture
+def german_window(open_window, qapp):
+    """The same, speaking German."""
+    language = Language(qapp, "de")
+    yield opened_in_full(open_window)
+    language.leave()
 
 
 def press(key, qtbot, held=Qt.KeyboardModifier.NoModifier):
@@ -74,6 +85,16 @@ def plain(text: str) -> str:
     return text.replace("&", "").partition("\t")[0]
 
 
+def keys_named(text: str) -> set[str]:
+    """The keys that a text names, as they are called in the language that is spoken."""
+    native = QKeySequence.SequenceFormat.NativeText
+    return {
+        QKeySequence.fromString(each, native).toString()
+        for found in KEY.findall(text)
+        for each in re.split(" or | oder ", found)
+    }
+
+
 def actions_of(window: MainWindow) -> list[QAction]:
     """Those of the window and of every page."""
     pages = [window.show_page(page.key).bar_actions for page in (*PAGES, *PARTS)]
@@ -89,9 +110,7 @@ def test_every_key_and_menu_that_the_help_names_is_there(full_window):
     known |= {each.key().toString() for each in in_help}
     known.add(full_window.current.more_action.shortcut().toString())
     text = "\n".join(page.text for page in shipped_help().pages.values())
-    named = {
-        QKeySequence(each).toString() for found in KEY.findall(text) for each in found.split(" or ")
-    }
+    named = keys_named(text)
     assert len(named) > 40
     # The editor's own, and the dialogs' in which a name is typed.
     assert named - known - {"Ctrl+Return", "Ctrl+I"} == set()
@@ -103,6 +122,37 @@ def test_every_key_and_menu_that_the_help_names_is_there(full_window):
     for menu, entry in MENU.findall(text):
         assert " ".join(entry.split()) in menus[menu], (menu, entry)
     assert table_called("keys") == keys_table(full_window)
+
+
+def test_a_german_window_has_german_help(german_window, qtbot):
+    """Its table of keys is the window's; written anew by `python -m tests.write_help`."""
+    window = german_window
+    assert table_called("keys", "de") == keys_table(window, "de")
+    english, german = shipped_help().pages, shipped_help("de").pages
+    for key in english:
+        in_english = {QKeySequence(each).toString() for each in KEY.findall(english[key].text)}
+        if key != "keys":
+            assert keys_named(german[key].text) == in_english, key
+    tonight = window.show_page("tonight")
+    settle(window, qtbot)
+    tonight.closeness.chip("close").setFocus()
+    assert tonight.closeness.whatsThis().startswith("Nähe: Wie nah ein Ersatz kommt")
+    help_window = ask(window, qtbot)
+    assert help_window.place == "glossary#closeness"
+    assert help_window.page.textCursor().block().text() == "Nähe"
+    press(Qt.Key.Key_F, qtbot, Qt.KeyboardModifier.ControlModifier)
+    qtbot.keyClicks(QApplication.focusWidget(), "Fuellstand wiegen")
+    assert help_window.contents.item(1).text().startswith("Das Regal zählen")
+    press(Qt.Key.Key_Return, qtbot)
+    assert help_window.page.toPlainText().startswith("Das Regal zählen\n")
+    window.help.show_place("buying#the-shopping-list")
+    assert help_window.page.textCursor().block().text() == "Die Einkaufsliste"
+    help_window.search.clear()
+    rows = map(help_window.contents.item, range(help_window.contents.count()))
+    assert [each.text() for each in rows][:2] == ["Zum Anfang", "Die erste Stunde"]
+    back_to(window, qtbot)
+    window.show_changes()
+    assert "spricht Deutsch" in window.findChild(TextDialog).text.toPlainText()
 
 
 def test_f1_tells_of_the_page_or_part_that_is_shown(full_window, qtbot):
