@@ -291,9 +291,9 @@ class ShootEditor(FormDialog):
         names = [each.name for each in self._bar.snapshot.all_specs]
         self.drink.setPlaceholderText("A drink of the book…")
         self.drink.setAccessibleName("Drink to add")
-        self.drink.setCompleter(
-            NameCompleter([Suggestion(name, name, name) for name in names], self.drink)
-        )
+        completer = NameCompleter([Suggestion(name, name, name) for name in names], self.drink)
+        completer.picked.connect(self.add_typed)
+        self.drink.setCompleter(completer)
         self.drink.installEventFilter(self)
         self.drink.textEdited.connect(lambda _text: self.forgive(DRINKS))
         self.table.setHorizontalHeaderLabels(COLUMNS)
