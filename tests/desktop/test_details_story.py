@@ -351,3 +351,27 @@ def test_the_line_of_stops_is_read_and_gone_along(window, qtbot):
     assert taken == ["shop"] and isinstance(screen.dialog, ShoppingDialog)
     screen.dialog.close()
     assert b"Shop" in picture.as_svg()
+
+
+def test_what_is_done_most_stands_in_one_row_and_the_rest_is_first_under_more(window, qtbot):
+    window.resize(1024, 640)
+    for page in ("tonight", "bottles", "specs", "shoots", "next-bottle", "stand-ins"):
+        window.go(page, None)
+        settle(window, qtbot)
+        bar = window.current.detail.bar
+        tops = {each.y() for each in (*bar.offers.shown, bar.more)}
+        assert len(tops) == 1, page
+    window.go("next-bottle", None)
+    settle(window, qtbot)
+    narrow = offered_in_details(window.current)
+    assert [each.text() for each in window.current.detail.bar.offers.shown] == narrow[:1]
+    window.resize(1600, 800)
+    settle(window, qtbot)
+    assert [each.text() for each in window.current.detail.bar.offers.shown] == narrow[:2]
+    assert offered_in_details(window.current) == narrow
+    window.resize(1024, 640)
+    settle(window, qtbot)
+    entry = window.current.detail.bar.more.menu().actions()[0]
+    assert entry.text().partition("\t")[0] == narrow[1]
+    entry.trigger()
+    assert window.current.key == "stand-ins"

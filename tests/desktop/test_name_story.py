@@ -236,3 +236,98 @@ def test_the_text_of_a_spec_offers_the_likeliest_too(window, qtbot, keyboard):
     keyboard.press(Keys.Key_Return)
     assert text.toPlainText() == "Down Distant\n20 ml lime juice"
     text.setPlainText("")
+
+
+def test_what_begins_so_comes_first_then_words_that_do_then_what_holds_it(
+    ingredient, keyboard, subtests
+):
+    for typed, in_order in (
+        ("lem", ("Lemon, ", "Lemongrass, ")),
+        ("berry", ("Berry shrub, ", "Juniper berries, ", "Raspberry eau-de-vie, perhaps")),
+        ("sec", ("Triple sec, ", "Prosecco, perhaps")),
+        ("lernum", ("Falernum, perhaps", "Falernum syrup, perhaps")),
+        ("monade", ("Sparkling lemonade, perhaps",)),
+        ("vermuht", ("Vermouth, perhaps",)),
+    ):
+        with subtests.test(typed=typed):
+            keyboard.write_over(typed)
+            rows = offered(ingredient)
+            places = [
+                next(n for n, row in enumerate(rows) if row.startswith(each)) for each in in_order
+            ]
+            assert places == sorted(places) and places[0] == 0
+            keyboard.press(Keys.Key_Escape)
+
+
+def test_what_is_only_held_within_a_word_is_never_taken_by_enter_alone(ingredient, keyboard):
+    keyboard.type("lernum")
+    keyboard.press(Keys.Key_Return)
+    assert ingredient.text() == "lernum"
+    keyboard.write_over("lernum")
+    keyboard.press(Keys.Key_Down)
+    keyboard.press(Keys.Key_Return)
+    assert ingredient.text() == "Falernum"
+
+
+@pytest.fixture
+def drink(window, qtbot, keyboard):
+    """The field for a drink of a new shoot, and the names in its running order."""
+    window.show_page("shoots")
+    settle(window, qtbot)
+    screen = window.current
+    screen.view.setFocus()
+    keyboard.press(Keys.Key_N, CTRL)
+    qtbot.waitUntil(lambda: screen.dialog is not None and screen.dialog.isVisible())
+    dialog = screen.dialog
+    dialog.drink.setFocus()
+
+    def order() -> list[str]:
+        return [dialog.table.item(row, 0).text() for row in range(dialog.table.rowCount())]
+
+    yield dialog.drink, order
+    dialog.reject()
+
+
+def test_a_drink_that_is_picked_is_in_the_running_order_without_a_second_enter(
+    drink, keyboard, qtbot
+):
+    field, order = drink
+
+    def go_back() -> None:
+        """The dialog is the active window again, as a window manager leaves it."""
+        if not field.window().isActiveWindow():
+            with qtbot.waitActive(field.window()):
+                field.window().activateWindow()
+        field.setFocus()
+
+    keyboard.type("manh")
+    assert offered(field)[0] == "Manhattan"
+    keyboard.press(Keys.Key_Return)
+    qtbot.waitUntil(lambda: order() == ["Manhattan"])
+    assert field.text() == ""
+    go_back()
+    keyboard.type("moj")
+    names = field.completer().list
+    row = names.visualRect(names.model().index(0, 0)).center()
+    qtbot.mouseClick(names.viewport(), Qt.MouseButton.LeftButton, pos=row)
+    qtbot.waitUntil(lambda: order() == ["Manhattan", "Mojito"])
+    assert field.text() == ""
+    go_back()
+    keyboard.type("Gin Sour")
+    keyboard.press(Keys.Key_Escape)
+    go_back()
+    keyboard.press(Keys.Key_Return)
+    assert order() == ["Manhattan", "Mojito", "Gin Sour"]
+    keyboard.type("daiq")
+    keyboard.press(Keys.Key_Down)
+    keyboard.press(Keys.Key_Tab)
+    assert field.text() == "Daiquiri" and order()[-1] == "Gin Sour"
+
+
+def test_an_ingredient_of_a_form_is_picked_and_the_form_stays(window, ingredient, keyboard, qtbot):
+    dialog = window.current.dialog
+    keyboard.type("sweet v")
+    keyboard.press(Keys.Key_Return)
+    qtbot.waitUntil(lambda: ingredient.text() == "Sweet vermouth")
+    settle(window, qtbot)
+    assert dialog.isVisible() and not any(each.problem.text() for each in dialog.fields.values())

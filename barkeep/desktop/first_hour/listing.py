@@ -338,6 +338,7 @@ class _Question(QWidget):
     def offer_names(self, snapshot: Snapshot) -> None:
         """Offer the kinds that the bar knows by now while one is typed."""
         self._names = NameCompleter(ingredient_names(snapshot.knowledge.tree), self)
+        self._names.picked.connect(self.answered)
 
     def show_line(self, line: ReadLine | None) -> None:
         """Show what is asked of a line, or what becomes of it."""

@@ -95,6 +95,7 @@ class RepairForm(QWidget):
         """Offer the names of these ingredients while one is typed."""
         completer = NameCompleter(ingredient_names(tree), self)
         complete_with(self.fields["ingredient"].edit, completer, lambda _index: self.typed.emit())
+        completer.picked.connect(self.used.emit)
 
     def _teach(self, _words: str, way: Way) -> None:
         self.teach_chosen.emit(self.cells["ingredient"], way)

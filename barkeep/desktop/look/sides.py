@@ -6,10 +6,11 @@ Words are written by `write`: on the side where they belong, each in its own dir
 
 from __future__ import annotations
 
+import unicodedata
 from typing import TypeVar
 
 from PySide6.QtCore import QPointF, QRect, QRectF, Qt
-from PySide6.QtGui import QPainter
+from PySide6.QtGui import QGuiApplication, QPainter
 from PySide6.QtWidgets import QStyle
 
 Place = TypeVar("Place", QRect, QRectF)
@@ -37,13 +38,36 @@ def point_turned_about(point: QPointF, whole: QRectF) -> QPointF:
     return QPointF(whole.left() + whole.right() - point.x(), point.y())
 
 
-def write(painter: QPainter, place: Place, side: Qt.AlignmentFlag, text: str) -> None:
+def write(
+    painter: QPainter, place: Place, side: Qt.AlignmentFlag, text: str, *, wrap: bool = False
+) -> None:
     """Words in a place, at the side where lines begin or end, read as they are written."""
     direction = painter.layoutDirection()
     about = QStyle.visualAlignment(direction, side) | Qt.AlignmentFlag.AlignAbsolute
+    flags = about.value | (Qt.TextFlag.TextWordWrap.value if wrap else 0)
     painter.setLayoutDirection(Qt.LayoutDirection.LayoutDirectionAuto)
-    painter.drawText(place, about.value, text)
+    painter.drawText(place, flags, text)
     painter.setLayoutDirection(direction)
+
+
+READ_FROM_LEFT = "\u200e"
+"""No letter: what stands before it and after is read from the left."""
+
+
+def as_written(text: str) -> str:
+    """Words for who draws them in the direction of the window, such as Qt's own buttons.
+
+    A mark at either end, *Pour…* or *…?*, stays where it was written.
+    """
+    if QGuiApplication.isRightToLeft() and not _runs_left(text):
+        return f"{READ_FROM_LEFT}{text}{READ_FROM_LEFT}"
+    return text
+
+
+def _runs_left(text: str) -> bool:
+    """Whether the first letter with a direction is one of a script that runs from the right."""
+    strong = (unicodedata.bidirectional(each) for each in text)
+    return next((each in ("R", "AL") for each in strong if each in ("L", "R", "AL")), False)
 
 
 def turn_about(painter: QPainter, whole: QRectF) -> None:

@@ -3,15 +3,19 @@
 The likeliest name stands first. Enter takes the first one that holds what was typed as it is
 spelt; what is only alike is offered and never taken unless the arrow keys come to it, since a
 guess must not change what somebody wrote. Escape leaves what was typed.
+
+What begins as it was typed goes first, then what has a word that does; what only holds it within
+a word comes after those, and is offered as a guess is.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from functools import cached_property
 from typing import Protocol, runtime_checkable
 
-from PySide6.QtCore import QAbstractListModel, QEvent, QModelIndex, QObject, Qt
+from PySide6.QtCore import QAbstractListModel, QEvent, QModelIndex, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QCompleter, QLineEdit
 
@@ -27,7 +31,7 @@ from barkeep.desktop.widgets.delegates import Index
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bottles.bottle import Product
 from barkeep.domain.bottles.level_words import quantity
-from barkeep.domain.ingredients.finder import Found, ranked
+from barkeep.domain.ingredients.finder import Found, ranked, with_kinds_above
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.name_search import Fit, Named, NameIndex
 from barkeep.domain.phrases import folded
@@ -91,8 +95,12 @@ class OfferedNames(QAbstractListModel):
 class NameCompleter(QCompleter):
     """Offers what fits a text, likeliest first.
 
-    In a field that takes new words too, `free`, Enter takes only what somebody came to.
+    In a field that takes new words too, `free`, Enter takes only what somebody came to. `picked`
+    comes when one was, by Enter or the mouse, and stands in the field: where Enter does something
+    with what is written there, this does it too, and no second one is needed.
     """
+
+    picked = Signal()
 
     def __init__(
         self,
@@ -112,6 +120,9 @@ class NameCompleter(QCompleter):
         self.setPopup(self.list)
         self.list.setItemDelegate(OfferDelegate(self.list))
         self.list.setAccessibleName(tr("Names"))
+        self._moves_on = False
+        """Whether Tab takes a name: the next field is gone to, and nothing else done."""
+        self.activated.connect(self._on_activated)
 
     def pathFromIndex(self, index: Index) -> str:
         return str(index.data(TEXT))
@@ -149,7 +160,9 @@ class NameCompleter(QCompleter):
         elif key == Qt.Key.Key_Escape:
             self.list.hide()
         elif key == Qt.Key.Key_Tab and self.list.walked:
+            self._moves_on = True
             self._take(chosen)
+            self._moves_on = False
             return False  # and on to the next field
         elif key in _ENTER:
             self.list.selectionModel().clearCurrentIndex()  # or Qt would take the first
@@ -163,6 +176,10 @@ class NameCompleter(QCompleter):
         self.list.hide()
         self.activated[QModelIndex].emit(index)  # type: ignore[index]
         self.activated.emit(text)
+
+    def _on_activated(self, _name: str) -> None:
+        if not self._moves_on:
+            QTimer.singleShot(0, self, self.picked.emit)  # once the field has the name
 
 
 def complete_with(
@@ -187,7 +204,9 @@ class Listed:
         """What fits, likeliest first; all of it where nothing is written."""
         if not text.strip():
             return self._all
-        return [_as_sure_as(hit.fit, hit.value) for hit in self._index.hits(text)]
+        found = [_as_sure_as(hit.fit, hit.value) for hit in self._index.hits(text)]
+        others = (each for each in self._all if _holds(text, _names(each)))
+        return with_others(found, others)
 
 
 @dataclass(frozen=True)
@@ -203,6 +222,21 @@ class Kinds:
 
     def __iter__(self) -> Iterator[Suggestion]:
         """Every name of every kind; an alias says what it is a name of."""
+        return iter(self._every_name)
+
+    def _named(self) -> Iterator[Suggestion]:
+        """Every kind by its own name, with what is said of it."""
+        for key in filter(self._is_among, self.tree):
+            name = self.tree.name(key)
+            family = family_of(key, self.tree)
+            yield Suggestion(name, name, key, beside=family, there=key in self._in_bar)
+
+    @cached_property
+    def _in_bar(self) -> frozenset[str]:
+        return with_kinds_above(self.there, self.tree)
+
+    @cached_property
+    def _every_name(self) -> tuple[Suggestion, ...]:
         found = []
         for key in filter(self._is_among, self.tree):
             name = self.tree.name(key)
@@ -213,14 +247,19 @@ class Kinds:
                 for each in others
                 if folded(each) != folded(name)
             ]
-        return iter(sorted(found, key=lambda each: each.shown.casefold()))
+        return tuple(sorted(found, key=lambda each: each.shown.casefold()))
 
     def fitting(self, text: str) -> Sequence[Suggestion]:
         """What fits, likeliest first; every name where nothing is written."""
         if not text.strip():
             return tuple(self)
         found = ranked(text, self.tree, there=self.there)
-        return [self.offered(each) for each in found if self._is_among(each.key)]
+        fitting = [self.offered(each) for each in found if self._is_among(each.key)]
+        return with_others(fitting, self.holding(text))
+
+    def holding(self, text: str) -> Iterator[Suggestion]:
+        """The kinds whose own name holds a text, be it within a word."""
+        return (each for each in self._named() if _holds(text, (each.shown,)))
 
     def offered(self, found: Found) -> Suggestion:
         """One kind that was found, as it is offered."""
@@ -283,12 +322,32 @@ def _names(each: Suggestion) -> tuple[str, ...]:
     return (each.shown,) if each.shown == each.text else (each.shown, each.text)
 
 
+LEAST_WITHIN = 3
+"""Letters; fewer are within too many words."""
+
+
+def _holds(text: str, names: Iterable[str]) -> bool:
+    """Whether a text stands within a word of one of some names."""
+    wanted = folded(text)
+    return len(wanted) >= LEAST_WITHIN and any(wanted in folded(each) for each in names)
+
+
+def with_others(
+    found: Sequence[Suggestion],
+    others: Iterable[Suggestion],
+) -> Sequence[Suggestion]:
+    """What was found as it is spelt, then others that hold it so, then what is only alike."""
+    sure = [each for each in found if each.sure]
+    known = {each.value for each in sure}
+    within = [replace(each, sure=False) for each in others if each.value not in known]
+    known |= {each.value for each in within}
+    return [*sure, *within, *(each for each in found if not each.sure and each.value not in known)]
+
+
 def _as_sure_as(fit: Fit, each: Suggestion) -> Suggestion:
     if fit > Fit.LIKE or not each.sure:
         return each
-    return Suggestion(
-        each.shown, each.text, each.value, beside=each.beside, there=each.there, sure=False
-    )
+    return replace(each, sure=False)
 
 
 _ENTER = (Qt.Key.Key_Return, Qt.Key.Key_Enter)

@@ -299,9 +299,9 @@ class ShootEditor(FormDialog):
         names = [each.name for each in self._bar.snapshot.all_specs]
         self.drink.setPlaceholderText(tr("A drink of the book…"))
         self.drink.setAccessibleName(tr("Drink to add"))
-        self.drink.setCompleter(
-            NameCompleter([Suggestion(name, name, name) for name in names], self.drink)
-        )
+        completer = NameCompleter([Suggestion(name, name, name) for name in names], self.drink)
+        completer.picked.connect(self.add_typed)
+        self.drink.setCompleter(completer)
         self.drink.installEventFilter(self)
         self.drink.textEdited.connect(lambda _text: self.forgive(DRINKS))
         self.table.setHorizontalHeaderLabels([tr(each) for each in COLUMNS])

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterator, Sequence
 from dataclasses import replace
 
-from barkeep.desktop.screens.name_completion import Suggestion, ingredient_names
+from barkeep.desktop.screens.name_completion import Suggestion, ingredient_names, with_others
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Product
 from barkeep.domain.ingredients.finder import Found, ranked
@@ -40,12 +40,16 @@ class NamesOfLines:
 
     def fitting(self, text: str) -> Sequence[Suggestion]:
         """What fits, likeliest first."""
-        found = ranked(text, self._tree, there=self._kinds.there)
-        kinds = [(each.fit, each.score, self._of_a_kind(each, text)) for each in found]
+        ways = ranked(text, self._tree, there=self._kinds.there)
+        kinds = [(each.fit, each.score, self._of_a_kind(each, text)) for each in ways]
         hits = self._index.hits(text)
         bottles = [(each.fit, each.score, _as_found(each)) for each in hits]
         both = sorted((*kinds, *bottles), key=lambda each: each[:2], reverse=True)
-        return [suggestion for _fit, _score, suggestion in both]
+        found = [suggestion for _fit, _score, suggestion in both]
+        return with_others(found, map(self._by_its_kind, self._kinds.holding(text)))
+
+    def _by_its_kind(self, each: Suggestion) -> Suggestion:
+        return replace(each, text=self._tree.in_sentence(str(each.value)))
 
     def _of_a_kind(self, found: Found, typed: str) -> Suggestion:
         in_full = found.fit is Fit.EXACT and self._tree.by_name.get(folded(typed)) == found.key

@@ -15,15 +15,25 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QPushButton,
     QSpinBox,
+    QStyleOptionButton,
     QToolButton,
     QWidget,
 )
 
 from barkeep.desktop.look.icons import wear
 from barkeep.desktop.look.metrics import HALF, ICON, scaled
+from barkeep.desktop.look.sides import as_written
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.desktop.widgets.type_ahead import type_to_choices
 from barkeep.translation import tr, tr_about
+
+
+class WordedButton(QPushButton):
+    """A button whose words are read as they are written, whichever way the window runs."""
+
+    def initStyleOption(self, option: QStyleOptionButton) -> None:
+        super().initStyleOption(option)
+        option.text = as_written(option.text)
 
 
 def button(
@@ -31,7 +41,7 @@ def button(
 ) -> QPushButton:
     """An ordinary button; like the others it says its words in the language that is spoken."""
     said = tr(text)
-    made = QPushButton(said)
+    made = WordedButton(said)
     made.setAccessibleName(said.replace("&", ""))
     if picture is not None:
         _dress(made, picture)

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QLayoutItem,
     QPushButton,
     QSizePolicy,
+    QStyle,
     QStyleOptionComboBox,
     QWidget,
 )
@@ -87,10 +88,17 @@ class FlowLayout(QLayout):
             left, height = rect.left(), max(item.sizeHint().height() for item in row)
             for item in row if move else ():
                 size = item.sizeHint().boundedTo(QSize(rect.width(), height))
-                item.setGeometry(QRect(QPoint(left, top + (height - size.height()) // 2), size))
+                place = QRect(QPoint(left, top + (height - size.height()) // 2), size)
+                item.setGeometry(QStyle.visualRect(self._direction, rect, place))
                 left += size.width() + self.spacing()
             top += height + self.spacing()
         return max(0, top - rect.top() - self.spacing())
+
+    @property
+    def _direction(self) -> Qt.LayoutDirection:
+        """From which side the rows begin."""
+        on = self.parentWidget()
+        return Qt.LayoutDirection.LeftToRight if on is None else on.layoutDirection()
 
     def _rows(self, width: int) -> list[list[QLayoutItem]]:
         """The items row by row, as many in each as fit."""
@@ -218,6 +226,7 @@ class ChoiceChip(QComboBox):
         super().__init__(parent)
         self.setAccessibleName(tr(name))
         self.setProperty("chip", True)
+        self.setProperty("from_right", self.isRightToLeft())
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         self.currentIndexChanged.connect(self._show_choice)
 

@@ -1,6 +1,7 @@
 """The bar over the details: what they are of, what is done with it most, and the rest under More.
 
-It stays where it is while the details below it are scrolled.
+It stays where it is while the details below it are scrolled. What is done most stands in one row:
+the last ones that have no room there are the first under More.
 """
 
 from __future__ import annotations
@@ -8,9 +9,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import partial
+from itertools import accumulate
 
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtGui import QAction
+from PySide6.QtGui import QAction, QResizeEvent
 from PySide6.QtWidgets import QMenu, QPushButton, QWidget
 
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize
@@ -61,6 +63,11 @@ class DetailBar(QWidget):
         self._menu.setAccessibleName(tr("More that can be done"))
         self._shown: list[tuple[str, str]] = []
         self._doings: list[QAction] = []
+        self._under_more: Sequence[Offered] = ()
+        self._widths: dict[tuple[str, str, bool], int] = {}
+        """How wide a button of each look is, in pixels."""
+        self._beside = 0
+        """How many of them are shown."""
         self.more.setMenu(self._menu)
         self.offers.end_with(self.more)
         column_of(
@@ -97,14 +104,39 @@ class DetailBar(QWidget):
         if first is not None:
             self._menu.setActiveAction(first)
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        if self._beside != self._fitting():
+            with laid_out_once(self):
+                self._offer()
+
+    def _fitting(self) -> int:
+        """How many of what is done most stand beside More in one row; the first in any case."""
+        room = self.width() - 2 * PAD - self.more.sizeHint().width()
+        widths = (self._widths[_look(each)] for each in self._acts.often)
+        wanted = accumulate(width + UNIT for width in widths)
+        return max(1, sum(each <= room for each in wanted))
+
+    def _measure(self, often: Sequence[Offered]) -> None:
+        """Know how wide the button of each is: it is asked of one that was put in the row."""
+        if all(_look(each) in self._widths for each in often):
+            return
+        self.offers.fill(often, self._held)
+        for each, shown in zip(often, self.offers.shown, strict=True):
+            shown.ensurePolished()
+            self._widths[_look(each)] = shown.sizeHint().width()
+
     def _offer(self) -> None:
         acts, focused = self._acts, self._focused_words()
         before = self.offers.shown
-        self.offers.fill(acts.often, self._held)
+        self._measure(acts.often)
+        self._beside = self._fitting()
+        self.offers.fill(acts.often[: self._beside], self._held)
+        more = (*acts.often[self._beside :], *acts.more)
         if before != self.offers.shown:
             self._folds.grow()  # a button that is new would be the last for the Tab key
         self.offers.setVisible(bool(acts))
-        self._fill_menu(acts.more)
+        self._fill_menu(more)
         reasons = [each.why_not(self._held) for each in acts.often]
         reasons += [self._held for each in acts.more if each.writes]
         said = " ".join(filter(None, dict.fromkeys(reasons)))
@@ -119,6 +151,7 @@ class DetailBar(QWidget):
 
     def _fill_menu(self, more: Sequence[Offered]) -> None:
         """The entries stay where they say the same: a row further in a list few change."""
+        self._under_more = more
         shown = [(each.text, each.keys) for each in more]
         if shown != self._shown or not self._menu.actions():
             self._shown = shown
@@ -134,10 +167,14 @@ class DetailBar(QWidget):
 
     def _entry(self, number: int) -> QAction:
         """An entry with its keys beside it; they are the page's, and do nothing here."""
-        each = self._acts.more[number]
+        each = self._under_more[number]
         made = self._menu.addAction(f"{tr(each.text)}\t{each.keys}" if each.keys else tr(each.text))
-        made.triggered.connect(lambda: self._acts.more[number].act())
+        made.triggered.connect(lambda: self._under_more[number].act())
         return made
+
+
+def _look(offered: Offered) -> tuple[str, str, bool]:
+    return tr(offered.text), offered.picture, offered.primary
 
 
 def _more_button() -> QPushButton:

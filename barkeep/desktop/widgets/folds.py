@@ -6,10 +6,11 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QObject, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QMouseEvent, QPalette, QResizeEvent
-from PySide6.QtWidgets import QBoxLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QBoxLayout, QWidget
 
 from barkeep.desktop.look.icons import wear
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, set_type
+from barkeep.desktop.widgets.buttons import WordedButton
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import at_top, column_of, laid_out_once, row_of, wide
 from barkeep.desktop.widgets.terms import explain_instead, word_in
@@ -63,7 +64,7 @@ class Folds(QObject):
         self._said = {key: how == "open" for key, _, how in said if how in ("open", "shut")}
 
 
-class _FoldButton(QPushButton):
+class _FoldButton(WordedButton):
     """Enter and Space turn it, Right opens, Left closes, Up and Down go to its neighbours."""
 
     wanted = Signal(bool)

@@ -7,7 +7,14 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QEvent, QSize, Qt, Signal
-from PySide6.QtGui import QFocusEvent, QPainter, QPaintEvent, QPalette, QResizeEvent
+from PySide6.QtGui import (
+    QFocusEvent,
+    QGuiApplication,
+    QPainter,
+    QPaintEvent,
+    QPalette,
+    QResizeEvent,
+)
 from PySide6.QtWidgets import QLabel, QSizePolicy, QWidget
 
 from barkeep.desktop.look.icons import pixmap
@@ -21,7 +28,7 @@ def text_label(
     text: str, size: TypeSize = TypeSize.BODY, *, quiet: bool = False, wrap: bool = False
 ) -> QLabel:
     """A label of one step of the type scale; `quiet` is for what is said in passing."""
-    label = QLabel(text)
+    label = _FromRight(text) if QGuiApplication.isRightToLeft() else QLabel(text)
     label.setTextFormat(Qt.TextFormat.PlainText)
     set_type(label, size)
     label.setWordWrap(wrap)
@@ -33,7 +40,34 @@ def text_label(
 def selectable(label: QLabel) -> QLabel:
     """Let a label's words be marked and copied."""
     label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+    begin_at_side(label)
     return label
+
+
+def begin_at_side(label: QLabel) -> None:
+    """Let words that can be marked begin where all others do: Qt goes by their own direction."""
+    if QGuiApplication.isRightToLeft():
+        sides = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignAbsolute
+        label.setAlignment(sides | Qt.AlignmentFlag.AlignVCenter)
+
+
+class _FromRight(QLabel):
+    """Plain words at the right of a window that runs from there, read as they are written."""
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        by_mouse = Qt.TextInteractionFlag.TextSelectableByMouse
+        if self.textInteractionFlags() & by_mouse or self.textFormat() != Qt.TextFormat.PlainText:
+            super().paintEvent(event)
+            return
+        paint_from_right(self)
+
+
+def paint_from_right(label: QLabel) -> None:
+    """Paint plain words where lines begin, each read in its own direction."""
+    painter, room = QPainter(label), label.contentsRect()
+    painter.setPen(label.palette().color(label.foregroundRole()))
+    painter.setFont(label.font())
+    write(painter, room, label.alignment(), label.text(), wrap=label.wordWrap())
 
 
 def copyable(text: str, size: TypeSize = TypeSize.BODY, *, quiet: bool = False) -> QLabel:
@@ -163,6 +197,7 @@ class LinkLabel(QLabel):
             | Qt.TextInteractionFlag.LinksAccessibleByMouse
             | Qt.TextInteractionFlag.LinksAccessibleByKeyboard
         )
+        begin_at_side(self)
         self.linkActivated.connect(self.followed)
         self.show_parts(parts)
 

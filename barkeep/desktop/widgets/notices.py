@@ -13,12 +13,12 @@ from PySide6.QtGui import (
     QPainter,
     QPaintEvent,
 )
-from PySide6.QtWidgets import QFrame, QMessageBox, QPushButton, QSizePolicy, QWidget
+from PySide6.QtWidgets import QFrame, QMessageBox, QSizePolicy, QWidget
 
 from barkeep.desktop.look.icons import pixmap, wear
 from barkeep.desktop.look.metrics import HALF, ICON, PAD, RADIUS, UNIT, WIDE
 from barkeep.desktop.look.tones import blend, current_tones
-from barkeep.desktop.widgets.buttons import accept_by_keys, quiet_button
+from barkeep.desktop.widgets.buttons import WordedButton, accept_by_keys, quiet_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import Slot, row_of, wide
 from barkeep.desktop.widgets.said_aloud import announce as announce
@@ -71,7 +71,7 @@ class _Notice(QFrame):
         super().__init__(parent)
         self._act: Callable[[], object] | None = None
         self._words = text_label("", wrap=True)
-        self._button = QPushButton()
+        self._button = WordedButton()
         self._button.clicked.connect(self._on_act)
         self._close = quiet_button("clear", tr_noop("Dismiss"), send_away)
 

@@ -5,11 +5,13 @@ The explanation is a tooltip, what a screen reader says, and what F1 on the widg
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QRect, Qt
 from PySide6.QtGui import QFocusEvent, QPainter, QPaintEvent, QPalette, QPen
 from PySide6.QtWidgets import QLabel, QToolTip, QWidget
 
 from barkeep.desktop.look.metrics import TypeSize, set_type
+from barkeep.desktop.look.sides import on_its_side
+from barkeep.desktop.widgets.labels import paint_from_right
 from barkeep.desktop.widgets.tips import broken
 from barkeep.documents.help.glossary import word_called
 from barkeep.domain.phrases import capitalised
@@ -101,7 +103,10 @@ class TermLabel(QLabel):
         QToolTip.hideText()
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        super().paintEvent(event)
+        if self.isRightToLeft():
+            paint_from_right(self)
+        else:
+            super().paintEvent(event)
         if not self._is_marked:
             return
         painter, roles, has_focus = QPainter(self), QPalette.ColorRole, self.hasFocus()
@@ -112,5 +117,6 @@ class TermLabel(QLabel):
         words = self.fontMetrics().size(Qt.TextFlag.TextShowMnemonic, self.text())
         # A label that is as high as a field has its words in the middle of it.
         base = min(room.center().y() + words.height() // 2, room.bottom())
-        right = min(room.left() + words.width(), room.right())
-        painter.drawLine(QPoint(room.left(), base), QPoint(right, base))
+        line = QRect(room.left(), base, min(words.width(), room.width()), 1)
+        line = on_its_side(painter, line, room)
+        painter.drawLine(line.topLeft(), line.topRight())
