@@ -224,7 +224,8 @@ class Desktop(QObject):
 
     def look_around(self) -> None:
         """Show a copy of the sample bar, which is gone once the program ends."""
-        home = None if self._bar is None else self._bar.at
+        here = None if self._bar is None else self._bar.at
+        home = self._home if here == self._sample else here
         self.open(self.sample())
         self._home = home
 

@@ -5,6 +5,7 @@ Over an empty bar and over the sample bar; dialogs are closed as they come.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from functools import partial
 
 import pytest
@@ -12,8 +13,10 @@ from PySide6.QtGui import QAction, QImage
 from PySide6.QtWidgets import (
     QAbstractButton,
     QApplication,
+    QDialog,
     QFileDialog,
     QPushButton,
+    QToolButton,
     QWhatsThis,
     QWidget,
 )
@@ -173,6 +176,45 @@ def silent_actions(window, key, qtbot, asked) -> list[str]:
         elif not idle(action) and not shows(window, qtbot, asked, action.trigger):
             silent.append(f"{action.text()} does nothing that shows")
     return silent
+
+
+@pytest.mark.parametrize("window", ["sample"], indirect=True)
+def test_no_button_or_action_of_a_dialog_of_the_menus_is_deaf(window, qtbot, asked):
+    deaf: dict[str, None] = {}
+    opened: set[str] = set()
+    for key in (*KEYS, *PART_KEYS):
+        begin(window, key, qtbot)
+        for action in (*window.current.bar_actions, *(window.actions_.all if not opened else ())):
+            if not opens(action):
+                continue
+            action.trigger()
+            for dialog in filter(lambda each: isinstance(each, QDialog), others(window)):
+                opened.add(type(dialog).__name__)
+                deaf |= dict.fromkeys(
+                    f"{type(dialog).__name__}: {each}" for each in unheard(dialog)
+                )
+            begin(window, key, qtbot)
+    assert len(opened) >= 20, opened
+    assert list(deaf) == []
+
+
+def opens(action) -> bool:
+    """Whether it is given, and asks for something first."""
+    return action.isVisible() and action.isEnabled() and action.text().split("\t")[0].endswith("…")
+
+
+def unheard(dialog) -> Iterator[str]:
+    """The buttons and actions of a dialog that nobody hears."""
+    of_actions = {each for each in dialog.findChildren(QToolButton) if each.defaultAction()}
+    for each in {*dialog.findChildren(QPushButton), *dialog.findChildren(QToolButton)} - of_actions:
+        sent = ("2clicked(bool)", "2toggled(bool)", "2clicked()", "2triggered(QAction*)")
+        if each.menu() is None and each.group() is None and not any(map(each.receivers, sent)):
+            yield each.text() or each.accessibleName() or each.objectName()
+    for each in dialog.findChildren(QAction):
+        sent = ("2triggered(bool)", "2triggered()", "2toggled(bool)")
+        stands_alone = each.menu() is None and each.actionGroup() is None and not each.isSeparator()
+        if stands_alone and not any(map(each.receivers, sent)):
+            yield each.text()
 
 
 def name_of(button) -> tuple[str, str, str]:
