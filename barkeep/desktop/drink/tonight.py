@@ -649,7 +649,7 @@ def _followings(drink: Drink, tree: FamilyTree) -> Iterator[DetailRow]:
 
 
 def _subtitle(drink: Drink, tree: FamilyTree) -> str:
-    parts = [base_of(drink.spec, tree).name, drink.spec.glass, *drink.questions]
+    parts = [base_of(drink.spec, tree).name, tr(drink.spec.glass), *drink.questions]
     if drink.makeable:
         parts.append(serves_in_words(drink, tree))
     return " · ".join(part for part in parts if part)
