@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from barkeep.application.knowledge import shipped
 from barkeep.domain.cautions.allergens import shipped_allergens
 from barkeep.domain.cautions.cautions import Caution, of_allergens, shipped_cautions
 from barkeep.domain.drink.balance import styles
@@ -20,6 +21,7 @@ from barkeep.domain.specs.telling_garnishes import shipped_telling_garnishes
 def said_in_data() -> Iterator[str]:
     """Each of them in English, as its file has it; some more than once."""
     yield from _to_be_minded()
+    yield from _reasons()
     looks, glassware = shipped_looks(), shipped_glassware()
     yield from (each.name for each in styles().values())
     yield from (*looks.named_clear, *looks.named_cloudy)
@@ -37,6 +39,13 @@ def _to_be_minded() -> Iterator[str]:
         yield from _of_caution(each)
     yield from (each.word for each in allergens.all)
     yield from (allergens.sentences.contains, allergens.sentences.brought_in)
+
+
+def _reasons() -> Iterator[str]:
+    """Why something stands in, why nothing does, and why two things are not the same."""
+    knowledge = shipped()
+    for each in (*knowledge.stand_ins, *knowledge.none, *knowledge.tree.confusables):
+        yield each.why
 
 
 def _of_caution(caution: Caution) -> Iterator[str]:

@@ -117,7 +117,7 @@ def _ratio(spec: Spec, place: int, key: str, *, option: str, snapshot: Snapshot)
         return offer.ratio
     asked = tree.in_sentence(line.ingredient)
     friend = next((each.why for each in answer.confusables if each.ingredient == key), "")
-    why = f"; {friend.rstrip('.')}" if friend else ""
+    why = f"; {tr(friend).rstrip('.')}" if friend else ""
     raise InvalidField(
         option,
         tree.name(key),

@@ -23,7 +23,7 @@ from barkeep.domain.amounts.measures import show_quantity
 from barkeep.domain.bottles.bottle import Product
 from barkeep.domain.drink.costs import cost_in_words
 from barkeep.domain.phrases import price_in_words
-from barkeep.translation import tr, tr_noop
+from barkeep.translation import tr, tr_about, tr_noop
 
 MIDNIGHT = tr_noop("From midnight to midnight, by the ledger; at the prices that are known now.")
 NOTHING = tr_noop("What is poured in Tonight, from Bottles and in the log of a shoot is counted")
@@ -40,7 +40,11 @@ class _Poured:
 
 def _columns(currency: str) -> tuple[Column[_Poured], ...]:
     return (
-        Column(tr("Poured"), lambda row: row.product.title, tooltip=lambda row: row.product.title),
+        Column(
+            tr_about("column", "Poured"),
+            lambda row: row.product.title,
+            tooltip=lambda row: row.product.title,
+        ),
         Column(tr("Amount"), lambda row: show_quantity(row.amount, row.product.unit), right=True),
         Column(
             tr("Cost"), lambda row: price_in_words(row.cost, currency, tr("not known")), right=True

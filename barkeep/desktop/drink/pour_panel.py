@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QPoint, QSignalBlocker, Qt, Signal
-from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QSizePolicy, QWidget
 
 from barkeep.desktop.drink.analysis_panel import BalancePicture
@@ -36,6 +36,8 @@ from barkeep.domain.bar.shoots import ChosenPour
 from barkeep.translation import tr, tr_noop
 
 POUR_KEYS, RIFF_KEYS = "Ctrl+Return", "Ctrl+R"
+LEAST_LINES = 3
+"""So many lines of what goes in are seen at least before the title has room."""
 NOT_KNOWN_YET = tr_noop("Nothing in it can be counted yet.")
 
 
@@ -164,6 +166,13 @@ class PourPanel(QWidget):
             shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
             shortcut.activated.connect(act)
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Without room for all, the buttons and the lines go before the title."""
+        super().resizeEvent(event)
+        lines = LEAST_LINES * self.fontMetrics().lineSpacing()
+        others = lines + self._foot.heightForWidth(self.width())
+        self._head.setVisible(self.height() >= others + self._head.sizeHint().height())
+
     @property
     def chosen(self) -> tuple[ChosenPour, ...]:
         """What is poured for the lines that pour something else."""
@@ -243,7 +252,9 @@ class PourPanel(QWidget):
 
     def _lay_out(self) -> None:
         words = column_of(self._title, self.brief, SPRING, gap=HALF)
-        head = row_of(wide(words), at_top(self._picture), margins=(PAD, PAD, PAD, HALF))
+        self._head = QWidget()
+        head_margins = (PAD, PAD, PAD, HALF)
+        row_of(wide(words), at_top(self._picture), on=self._head, margins=head_margins)
         name = text_label(tr("Riff’s name"), quiet=True)
         name.setBuddy(self.riff_name)
         self._riff = QWidget()
@@ -264,11 +275,12 @@ class PourPanel(QWidget):
         )
         column.addStretch(1)
         self.scrolled = ScrolledPage(tr("Pour"), scaled(264))
+        self.scrolled.setMinimumHeight(self.fontMetrics().lineSpacing())
         self.scrolled.show_page(self._page)
-        foot = QWidget()
-        foot.setLayout(FlowLayout((self.pour_button, self.riff_button, self.back_button)))
-        foot.setContentsMargins(PAD, UNIT, PAD, UNIT)
-        column_of(head, rule(), wide(self.scrolled), rule(), foot, on=self, gap=0)
+        self._foot = QWidget()
+        self._foot.setLayout(FlowLayout((self.pour_button, self.riff_button, self.back_button)))
+        self._foot.setContentsMargins(PAD, UNIT, PAD, UNIT)
+        column_of(self._head, rule(), wide(self.scrolled), rule(), self._foot, on=self, gap=0)
 
 
 def minded_row(row: CautionRow) -> DetailRow:

@@ -72,7 +72,7 @@ from barkeep.domain.specs.shown_lines import ShownLine, shown_lines
 from barkeep.domain.specs.spec import Spec, UnsettledLine, with_unsettled
 from barkeep.domain.stand_ins.corrections import Correction, correction_for
 from barkeep.domain.stand_ins.in_a_drink import riff_with
-from barkeep.translation import tr, tr_noop
+from barkeep.translation import tr, tr_about, tr_noop
 
 CORRECTION = "tonight-correction"
 """Under which the question is asked what a drink with stand-ins needs."""
@@ -289,7 +289,10 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         """What is done with a drink; where something is missing, that first."""
         return_keys = QKeySequence(Qt.Key.Key_Return)
         spec = Offered(
-            tr("Open the spec"), self._open_spec, keys=_native(return_keys), writes=False
+            tr_about("on a button", "Open the spec"),
+            self._open_spec,
+            keys=_native(return_keys),
+            writes=False,
         )
         pour = Offered(POUR, self.pour_current, keys=_native(QKeySequence(POUR_KEYS)))
         cautions = Offered(ALL_CAUTIONS, self.show_all_cautions, writes=False)
@@ -649,7 +652,7 @@ def _followings(drink: Drink, tree: FamilyTree) -> Iterator[DetailRow]:
 
 
 def _subtitle(drink: Drink, tree: FamilyTree) -> str:
-    parts = [base_of(drink.spec, tree).name, drink.spec.glass, *drink.questions]
+    parts = [base_of(drink.spec, tree).name, tr(drink.spec.glass), *drink.questions]
     if drink.makeable:
         parts.append(serves_in_words(drink, tree))
     return " · ".join(part for part in parts if part)

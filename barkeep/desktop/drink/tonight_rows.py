@@ -180,7 +180,7 @@ def tonight_columns(tree: FamilyTree) -> tuple[Column[TonightRow], ...]:
             tooltip=lambda row: _tip(row.worked_out(), tree),
         ),
         Column(
-            tr_about("column", "Tonight"),
+            tr("Tonight"),
             lambda row: VERDICT_WORDS[row.verdict].name,
             key=lambda row: (_BEST_FIRST[row.verdict], row.spec.name.casefold()),
             roles={VERDICT_ROLE: lambda row: row.verdict},

@@ -46,7 +46,7 @@ from barkeep.domain.pouring.use_up_words import (
     uses_in_words,
 )
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS
-from barkeep.translation import tr, tr_noop
+from barkeep.translation import tr, tr_about, tr_noop
 
 A_TICK_EACH = (1, 2, 7, 14, 30, 61, 122)
 """In days: so far apart days may be written on the line."""
@@ -58,17 +58,23 @@ AN_EVENING = 6
 """So many serves are asked for until it is said otherwise."""
 
 
-COLUMNS: tuple[Column[UsedIn], ...] = (
-    Column(tr_noop("Drink"), lambda row: row.spec.name),
-    Column(
-        tr_noop("Verdict"),
-        lambda row: VERDICT_WORDS[row.verdict].name,
-        key=lambda row: (VERDICTS.index(row.verdict), -sum(each.amount for each in row.uses)),
-        roles={VERDICT_ROLE: lambda row: row.verdict},
-    ),
-    Column(tr_noop("Serves"), lambda row: str(row.serves), key=lambda row: row.serves, right=True),
-    Column(tr_noop("Uses"), lambda row: uses_in_words(row), tooltip=lambda row: uses_in_words(row)),
-)
+def _columns() -> tuple[Column[UsedIn], ...]:
+    return (
+        Column(tr("Drink"), lambda row: row.spec.name),
+        Column(
+            tr("Verdict"),
+            lambda row: VERDICT_WORDS[row.verdict].name,
+            key=lambda row: (VERDICTS.index(row.verdict), -sum(each.amount for each in row.uses)),
+            roles={VERDICT_ROLE: lambda row: row.verdict},
+        ),
+        Column(
+            tr_about("column", "Serves"),
+            lambda row: str(row.serves),
+            key=lambda row: row.serves,
+            right=True,
+        ),
+        Column(tr("Uses"), lambda row: uses_in_words(row), tooltip=lambda row: uses_in_words(row)),
+    )
 
 
 class UseUpScreen(StoppableScreen, OfParts, TableScreen[UsedIn]):
@@ -95,7 +101,7 @@ class UseUpScreen(StoppableScreen, OfParts, TableScreen[UsedIn]):
                 ".",
             ),
         )
-        super().__init__(context, COLUMNS, empty, parent)
+        super().__init__(context, _columns(), empty, parent)
         self.serves = number_field(tr("Serves at most"), 0, MOST_SERVES)
         self.days = number_field(tr("Days ahead"), 0, MOST_DAYS)
         self.closeness = FilterChips(tr("Stand-ins"), CLOSENESS, "close")

@@ -97,7 +97,7 @@ _PRINTED = (
 def _row(
     printed: tuple[str, str, int], before: float | None, after: float | None, currency: str
 ) -> FigureRow:
-    label, unit, digits = printed
+    label, unit, digits = tr(printed[0]), *printed[1:]
     unit = unit or currency
     was, now = _shown(before, unit, digits), _shown(after, unit, digits)
     if before is None or after is None or was == now:
@@ -109,7 +109,7 @@ def _row(
 
 
 def _shown(value: float | None, unit: str, digits: int) -> str:
-    return NOT_KNOWN if value is None else f"{value:.{digits}f} {unit}"
+    return tr(NOT_KNOWN) if value is None else f"{value:.{digits}f} {unit}"
 
 
 def _figures(spec: Spec, snapshot: Snapshot) -> DrinkFigures:

@@ -41,12 +41,6 @@ _PLACES: dict[Quality, dict[Place, str]] = {
         "above": tr_noop("sourer"),
     },
 }
-_IN_FREEZER: dict[InFreezer, str] = {
-    "liquid": tr_noop("stays liquid"),
-    "borderline": tr_noop("stays liquid only just"),
-    "slush": tr_noop("turns to slush"),
-    "frozen": tr_noop("freezes"),
-}
 
 
 @dataclass(frozen=True, slots=True)
@@ -273,8 +267,17 @@ def _cost(analysis: Analysis, tree: FamilyTree) -> str:
     return tr("{priced} and {names} without a known price", priced=priced, names=names)
 
 
+def _how_it_comes_out(of_freezer: InFreezer) -> str:
+    return {
+        "liquid": tr_about("a drink in a freezer", "stays liquid"),
+        "borderline": tr_about("a drink in a freezer", "stays liquid only just"),
+        "slush": tr_about("a drink in a freezer", "turns to slush"),
+        "frozen": tr_about("a drink in a freezer", "freezes"),
+    }[of_freezer]
+
+
 def _freezer(frozen: Frozen) -> tuple[str, str]:
-    said = tr(_IN_FREEZER[frozen.in_freezer])
+    said = _how_it_comes_out(frozen.in_freezer)
     note = tr(
         "Ice forms {begins}; a freezer has {freezer:.0f} °C",
         begins=frozen.begins,

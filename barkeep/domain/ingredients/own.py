@@ -17,7 +17,7 @@ OWN = "the owner's own"
 _PARTS_OF_KEYS = re.compile(r"[a-z0-9]+")
 _FIRST_OF_TWO = re.compile(r" (?:of|with|from|infused with|made with) ")
 _FIGURES = {
-    "abv_percent": "% vol",
+    "abv_percent": tr_noop("% vol"),
     "sugar_g_per_l": tr_noop("g/l of sugar"),
     "acid_g_per_l": tr_noop("g/l of acid"),
 }

@@ -342,7 +342,7 @@ def _compared(wanted: Ingredient, offered: Ingredient, *, balanced: bool) -> Ite
 
 
 _TOLD_FROM = (
-    (1.0, tr_noop("stronger"), tr_noop("weaker"), "% vol"),
+    (1.0, tr_noop("stronger"), tr_noop("weaker"), tr_noop("% vol")),
     (20.0, tr_noop("sweeter"), tr_noop("drier"), tr_noop("g/l sugar")),
     (3.0, tr_noop("sourer"), tr_noop("less sour"), tr_noop("g/l acid")),
 )
