@@ -24,7 +24,7 @@ from PySide6.QtWidgets import (
 from barkeep.application.done import Done, Step
 from barkeep.application.shopping import MOST_PACKAGES, bought_of
 from barkeep.desktop.buying.pars import ParsDialog
-from barkeep.desktop.look.metrics import HALF, PAD, TypeSize, scaled
+from barkeep.desktop.look.metrics import HALF, PAD, TypeSize, dialog_size, scaled
 from barkeep.desktop.screens.form_dialog import read_number
 from barkeep.desktop.screens.list_stack import look_like_a_list
 from barkeep.desktop.screens.operations import RefusedInBanner, run_operation
@@ -38,8 +38,10 @@ from barkeep.desktop.widgets.buttons import (
     offer,
     primary_button,
 )
+from barkeep.desktop.widgets.chips import FlowLayout
+from barkeep.desktop.widgets.fields import labelled
 from barkeep.desktop.widgets.labels import text_label
-from barkeep.desktop.widgets.layouts import DIALOG, SPRING, Card, column_of, row_of, wide
+from barkeep.desktop.widgets.layouts import DIALOG, Card, column_of, row_of, wide
 from barkeep.desktop.widgets.notices import Banner
 from barkeep.desktop.widgets.terms import explain
 from barkeep.desktop.widgets.ticks import Tickable, TickList
@@ -268,7 +270,7 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         super().__init__(parent)
         accept_by_keys(self)
         self.setWindowTitle(tr("Shopping list"))
-        self.resize(*SIZE)
+        self.resize(dialog_size(*SIZE))
         self._bar, self._background = context.bar, context.background
         self._tree = self._bar.snapshot.knowledge.tree
         self._found: ShoppingList | None = None
@@ -471,8 +473,13 @@ class ShoppingDialog(RefusedInBanner, QDialog):
             self.with_pars,
             self.pars_button,
         )
+        with_list = (self.copy_button, self.all_button, self.off_button)
         right = column_of(
-            self.total, text_label(tr(HOW), quiet=True, wrap=True), wide(Card(self.table)), self.why
+            self.total,
+            text_label(tr(HOW), quiet=True, wrap=True),
+            wide(Card(self.table)),
+            self.why,
+            FlowLayout(with_list, asks_for_one_row=True),
         )
         column_of(
             self.heading,
@@ -485,21 +492,6 @@ class ShoppingDialog(RefusedInBanner, QDialog):
         )
 
     def _buttons(self) -> QHBoxLayout:
-        words = text_label(tr("Bough&t on"))
-        words.setTextFormat(Qt.TextFormat.AutoText)
-        words.setBuddy(self.on)
-        at = text_label(tr("&at"))
-        at.setTextFormat(Qt.TextFormat.AutoText)
-        at.setBuddy(self.shop)
-        return row_of(
-            self.copy_button,
-            self.all_button,
-            self.off_button,
-            SPRING,
-            words,
-            self.on,
-            at,
-            self.shop,
-            self.close_button,
-            self.put_button,
-        )
+        where = (labelled(tr("Bough&t on"), self.on), labelled(tr("&at"), self.shop))
+        bought = FlowLayout(where, asks_for_one_row=True)
+        return row_of(wide(bought), self.close_button, self.put_button)

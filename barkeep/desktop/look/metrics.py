@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from enum import Enum
 
+from PySide6.QtCore import QSize
 from PySide6.QtGui import QFont, QFontMetricsF
 from PySide6.QtWidgets import QApplication, QWidget
 
@@ -37,6 +38,12 @@ def dialog_width(pixels: float) -> int:
     """How wide a dialog must be for its words, or as wide as the screen lets it be."""
     screen = QApplication.primaryScreen().availableGeometry().width() - 2 * PAD
     return min(scaled(pixels), max(screen, round(pixels)))
+
+
+def dialog_size(width: float, height: float) -> QSize:
+    """How large a dialog must be for its words, or as large as the screen lets it be."""
+    screen = QApplication.primaryScreen().availableGeometry().height() - 2 * PAD
+    return QSize(dialog_width(width), min(scaled(height), max(screen, round(height))))
 
 
 class TypeSize(Enum):

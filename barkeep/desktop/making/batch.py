@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 )
 
 from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS, AllCautionsDialog
-from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize
+from barkeep.desktop.look.metrics import PAD, UNIT, TypeSize, dialog_size
 from barkeep.desktop.screens.list_stack import look_like_a_list
 from barkeep.desktop.screens.screen import ScreenContext
 from barkeep.desktop.widgets.buttons import accept_by_keys, button
@@ -196,7 +196,7 @@ class BatchDialog(QDialog):
         self.close_button = button(tr("C&lose"), self.reject)
         self._fill_choices()
         self._lay_out()
-        self.resize(*SIZE)
+        self.resize(dialog_size(*SIZE))
         self.target.currentIndexChanged.connect(lambda _at: self._on_target())
         self.amount.textChanged.connect(lambda _text: self.work_out())
         for box in (self.served, self.tin):

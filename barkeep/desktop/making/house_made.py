@@ -22,7 +22,7 @@ from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient
 from barkeep.application.making import InputsShort, NoRecipe
 from barkeep.desktop.bottles.labels import read_date
-from barkeep.desktop.look.metrics import UNIT, TypeSize
+from barkeep.desktop.look.metrics import UNIT, TypeSize, dialog_size
 from barkeep.desktop.publishing.publish import publish_label
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.name_completion import NameCompleter, complete_with, makeable_names
@@ -237,7 +237,7 @@ class MakeDialog(FormDialog):
         self._add_fields()
         self._lay_out_panel()
         self.say_intro(tr(INTRO))
-        self.resize(*SIZE)
+        self.resize(dialog_size(*SIZE))
         if ingredient is not None:
             self.choose(ingredient, amount)
         self._renew()

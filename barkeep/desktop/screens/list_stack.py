@@ -11,6 +11,7 @@ from PySide6.QtWidgets import (
     QHeaderView,
     QPushButton,
     QStackedWidget,
+    QStyle,
     QTableView,
     QTreeView,
     QWidget,
@@ -155,7 +156,7 @@ class FittedColumns(QObject):
     def _widths(self, room: int) -> dict[int, int]:
         header = header_of(self._view)
         wanted = {
-            column: self._wanted.get(column, scaled(UNTOLD))
+            column: self._wants(column)
             for column in range(header.count())
             if not header.isSectionHidden(column)
         }
@@ -167,14 +168,27 @@ class FittedColumns(QObject):
             for column, width in wanted.items()
         }
 
-    def _least(self, column: int, wanted: int) -> int:
-        """How narrow a column may become: half a number is another one."""
+    def _wants(self, column: int) -> int:
+        """What was said of it; over numbers the title is read in full, in whatever language."""
+        wanted = self._wanted.get(column, scaled(UNTOLD))
+        if not self._holds_numbers(column):
+            return wanted
+        header, metrics = header_of(self._view), QStyle.PixelMetric
+        titled = header.sectionSizeFromContents(column).width()
+        mark = header.style().pixelMetric(metrics.PM_HeaderMarkSize, None, header)
+        margin = header.style().pixelMetric(metrics.PM_HeaderMargin, None, header)
+        return max(wanted, titled - mark - 2 * margin)  # the mark stands over the words
+
+    def _holds_numbers(self, column: int) -> bool:
         header, role = header_of(self._view), Qt.ItemDataRole.TextAlignmentRole
         side = header.model().headerData(column, Qt.Orientation.Horizontal, role)
-        is_number = side is not None and bool(Qt.AlignmentFlag.AlignRight & side)
-        if is_number or column in self._whole:
+        return side is not None and bool(Qt.AlignmentFlag.AlignRight & side)
+
+    def _least(self, column: int, wanted: int) -> int:
+        """How narrow a column may become: half a number is another one."""
+        if self._holds_numbers(column) or column in self._whole:
             return wanted
-        titled = header.sectionSizeFromContents(column).width()
+        titled = header_of(self._view).sectionSizeFromContents(column).width()
         return max(round(wanted * NARROWEST), min(wanted, titled))
 
     def _on_resized(self, column: int, _before: int, _now: int) -> None:

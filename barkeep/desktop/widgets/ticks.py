@@ -183,9 +183,8 @@ class TickList(QWidget, Generic[T]):
         self.ticked_words.setText(tr("{number} ticked", number=len(self.ticked)))
 
     def _lay_out(self) -> None:
-        row = row_of(
-            self.tick_shown, self.untick, Slot(self.ticked_words, 1, Qt.AlignmentFlag.AlignRight)
-        )
+        both = FlowLayout((self.tick_shown, self.untick), asks_for_one_row=True)
+        row = row_of(wide(both), Slot(self.ticked_words, 0, Qt.AlignmentFlag.AlignRight))
         column_of(self.search, wide(Card(self.view)), row, on=self)
 
 
