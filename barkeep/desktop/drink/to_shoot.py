@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 
 from barkeep.application.bar import Bar
 from barkeep.application.done import Done
+from barkeep.desktop.look.metrics import dialog_width
 from barkeep.desktop.screens.form_dialog import FormDialog
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.screen import Screen
@@ -23,6 +24,7 @@ from barkeep.translation import tr, tr_noop
 
 ADD_TO_SHOOT = tr_noop("Add to a s&hoot…")
 ADD_TO_SHOOT_KEYS = "Ctrl+J"
+WIDTH = 440
 SHOOT, THEME, ON = "shoot", "theme", "on"
 NEXT_DAYS = 7
 """A shoot that is begun here is planned so many days ahead, to begin with."""
@@ -60,18 +62,19 @@ class AddToShoot(FormDialog):
             self.shoot.addItem(_said(each), each.id)
         self.shoot.addItem(tr("A new shoot"), None)
         self.add_field(SHOOT, tr("&Shoot"), self.shoot)
-        self._of_a_new_one = self.begin_part()
         self.add_field(THEME, tr("&Theme"), self.theme)
         self.add_field(ON, tr("&Day"), self.on)
         likely = next_shoot(snapshot.shoots, snapshot.on)
         self.shoot.setCurrentIndex(self.shoot.findData(None if likely is None else likely.id))
         self.shoot.currentIndexChanged.connect(lambda _row: self._show_choice())
         self._show_choice()
+        self.setMinimumWidth(dialog_width(WIDTH))
         (self.shoot if likely else self.theme).setFocus()
 
     def submit(self) -> None:
         self.clear_refusal()
         run_operation(self, self._add, self._finish)
+        self.has_problems()  # which takes the keyboard to what is lacking
 
     def _add(self) -> Done[Addition]:
         shoots, chosen = self._bar.shoots, self._chosen
@@ -99,7 +102,10 @@ class AddToShoot(FormDialog):
     def _show_choice(self) -> None:
         """Say what would be added to what is chosen, and ask for what a new one needs."""
         chosen = self._chosen
-        self._of_a_new_one.setVisible(chosen is None)
+        for name in (THEME, ON):
+            field = self.fields[name]
+            field.label.setVisible(chosen is None)
+            field.widget.setVisible(chosen is None)
         self.forgive(THEME)
         planned = with_added(chosen or self._new, self._specs)
         self.say_intro(_plan_in_words(planned))
