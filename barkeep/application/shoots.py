@@ -50,6 +50,7 @@ from barkeep.domain.shoots.log import (
     refuse_pours_beyond,
     refuse_spills_beyond,
 )
+from barkeep.domain.shoots.running_order import Addition, with_added
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import InvalidField, UnknownName, UserError
 from barkeep.store import shoots as shoot_rows
@@ -133,11 +134,32 @@ class Shoots(UseCases):
             raise RemovedSince(tr("the shoot {theme}", theme=seen.theme))
         return self._rewrite(shoot.id, changed)
 
+    def add_drinks(self, shoot_id: int, specs: Sequence[Spec]) -> Done[Addition]:
+        """Put specs at the end of a shoot's running order; those there already keep their place.
+
+        Nothing is written where all are there. Raises `UnknownName`, and `InvalidField` for a
+        shoot that is logged.
+        """
+        planned = with_added(self._shoot(shoot_id), specs)
+        if not planned.added:
+            return Done(planned, frozenset(), "")
+        found: list[Addition] = []
+
+        def changed(now: Shoot) -> Shoot:
+            found.append(with_added(now, specs))
+            return found[-1].shoot
+
+        names = f"{len(specs)} drinks" if len(specs) > 1 else specs[0].name
+        done = self._rewrite(shoot_id, changed, f"Add {names} to shoot {planned.shoot.theme}")
+        return Done(replace(found[-1], shoot=done.value), done.changes, done.label, done.step)
+
     def _is_gone(self, shoot_id: int | None) -> bool:
         with self._session.store.reading() as connection:
             return shoot_rows.read_shoot(connection, shoot_id or 0) is None
 
-    def _rewrite(self, of: int | None, changed: Callable[[Shoot], Shoot]) -> Done[Shoot]:
+    def _rewrite(
+        self, of: int | None, changed: Callable[[Shoot], Shoot], label: str = ""
+    ) -> Done[Shoot]:
         """Make a shoot what `changed` makes of it as it is within the transaction."""
         with self._session.writing() as work:
             before, shoot_id = _there(work, of)
@@ -155,7 +177,7 @@ class Shoots(UseCases):
                     "state", "logged", tr("log the shoot, which says what was poured")
                 )
             self._refuse_filmed_ahead(checked)
-            work.label = f"Change shoot {checked.theme}"
+            work.label = label or f"Change shoot {checked.theme}"
             work.put("shoot", (shoot_id,), checked)
         return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 

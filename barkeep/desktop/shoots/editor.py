@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import asdict, replace
 from datetime import date, datetime, time
 from functools import partial
@@ -27,6 +27,7 @@ from barkeep.desktop.screens.kept import START_AFRESH, KeptTyping, when_left
 from barkeep.desktop.screens.list_stack import look_like_a_list
 from barkeep.desktop.screens.name_completion import NameCompleter, Suggestion
 from barkeep.desktop.screens.operations import run_operation
+from barkeep.desktop.shoots.dragging import OrderTable
 from barkeep.desktop.widgets.buttons import button, day_field, day_in, number_field, quiet_button
 from barkeep.desktop.widgets.delegates import RowDelegate
 from barkeep.desktop.widgets.labels import text_label
@@ -39,6 +40,7 @@ from barkeep.domain.bar.shoots import (
     Shoot,
     ShootDrink,
 )
+from barkeep.domain.shoots.running_order import moved
 from barkeep.errors import InvalidField, UnknownName, UserError
 from barkeep.translation import tr, tr_noop
 
@@ -46,7 +48,10 @@ WIDTH, ROWS_HEIGHT, NOTES_HEIGHT = 680, 152, 64
 THEME, ON, STARTS, DRINKS, NOTES = "theme", "on", "starts", "drinks", "notes"
 COLUMNS = (tr_noop("Drink"), tr_noop("Tests"), tr_noop("Camera"), tr_noop("Tasting"))
 DRINK, BASE = "drink", "base"
-ORDER_HINT = tr_noop("Alt+Up and Alt+Down move a drink, Delete takes it out.")
+ORDER_HINT = tr_noop(
+    "Drag a drink to its place, or move it with Alt+Up and Alt+Down. "
+    "Delete takes it out, Ctrl+Z takes that back."
+)
 
 
 class ShootEditor(FormDialog):
@@ -69,6 +74,8 @@ class ShootEditor(FormDialog):
         )
         self._bar, self._shoot, self._kept = bar, shoot, kept
         self._drinks: list[ShootDrink] = []
+        self._undoes: list[Callable[[Sequence[ShootDrink]], Sequence[ShootDrink]]] = []
+        """What takes each change of the running order back, the last at the end."""
         self.theme = QLineEdit(shoot.theme)
         self.on = day_field(shoot.on, shown="yyyy-MM-dd")
         self.starts = QLineEdit(f"{shoot.starts:%H:%M}" if shoot.starts else "")
@@ -76,7 +83,7 @@ class ShootEditor(FormDialog):
         self.drink = QLineEdit()
         self.add_button = button(tr("Add"), self.add_typed)
         self.add_button.setAutoDefault(False)
-        self.table = QTableWidget(0, len(COLUMNS))
+        self.table = OrderTable(len(COLUMNS))
         self.notes = QPlainTextEdit(shoot.notes)
         self._add_fields()
         self._show_drinks(shoot.drinks)
@@ -99,6 +106,7 @@ class ShootEditor(FormDialog):
             self.refuse(DRINKS, tr("{name} is in the running order already", name=spec.name))
             return False
         self._drinks.append(ShootDrink(spec.id, spec.name))
+        self._undoes.append(lambda now: [each for each in now if each.name != spec.name])
         self._add_row(self._drinks[-1])
         self.drink.clear()
         return True
@@ -107,18 +115,27 @@ class ShootEditor(FormDialog):
         """Move the chosen drink up or down."""
         at = self.table.currentRow()
         if 0 <= at < len(self._drinks) and 0 <= at + by < len(self._drinks):
-            drinks = list(self._read_drinks())
-            drinks.insert(at + by, drinks.pop(at))
-            self._show_drinks(drinks)
-            self.table.setCurrentCell(at + by, 0)
+            self._place(at, at + by)
+
+    def take_back(self) -> None:
+        """Take back what was moved, added or taken out last; the serves stay as they are."""
+        if self._undoes:
+            self._show_drinks(self._undoes.pop()(self._read_drinks()))
+            self.table.setCurrentCell(0, 0)
+
+    def _place(self, number: int, to: int) -> None:
+        self._undoes.append(partial(moved, number=to, to=number))
+        self._show_drinks(moved(self._read_drinks(), number, to))
+        self.table.setCurrentCell(to, 0)
 
     def drop_current(self) -> None:
         """Take the chosen drink out."""
         at = self.table.currentRow()
         if 0 <= at < len(self._drinks):
-            drinks = list(self._read_drinks())
-            del drinks[at]
-            self._show_drinks(drinks)
+            drinks = self._read_drinks()
+            dropped = drinks[at]
+            self._undoes.append(lambda now: [*now[:at], dropped, *now[at:]])
+            self._show_drinks([*drinks[:at], *drinks[at + 1 :]])
 
     def submit(self) -> None:
         self.clear_refusal()
@@ -176,6 +193,8 @@ class ShootEditor(FormDialog):
                 self.move_current(1)
             case Qt.Key.Key_Delete:
                 self.drop_current()
+            case Qt.Key.Key_Z if event.modifiers() == Qt.KeyboardModifier.ControlModifier:
+                self.take_back()
             case _:
                 return False
         return True
@@ -274,6 +293,7 @@ class ShootEditor(FormDialog):
         self.starts.setText(typed[STARTS])
         self.drink.setText(typed[DRINK])
         self.notes.setPlainText(typed[NOTES])
+        self._undoes.clear()
         self._show_drinks(drinks)
 
     def _finish(self, done: object) -> None:
@@ -315,6 +335,7 @@ class ShootEditor(FormDialog):
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         self.table.setMinimumHeight(ROWS_HEIGHT)
         self.table.installEventFilter(self)
+        self.table.dragged.connect(self._place)
         top = row_of(wide(self.drink), self.add_button)
         for picture, name, act in (
             ("chevron-up", tr("Move the drink up"), lambda: self.move_current(-1)),
@@ -330,7 +351,7 @@ class ShootEditor(FormDialog):
         )
         return part
 
-    def _show_drinks(self, drinks: tuple[ShootDrink, ...] | list[ShootDrink]) -> None:
+    def _show_drinks(self, drinks: Sequence[ShootDrink]) -> None:
         self._drinks = []
         self.table.setRowCount(0)
         self.order_changed.emit()

@@ -11,9 +11,18 @@ from functools import partial
 from typing import Any
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import (
+    QDragEnterEvent,
+    QDragLeaveEvent,
+    QDragMoveEvent,
+    QDropEvent,
+    QKeySequence,
+    QShortcut,
+)
 from PySide6.QtWidgets import QAbstractButton, QCheckBox, QPushButton, QWidget
 
 from barkeep.desktop.look.metrics import HALF, PAD, TypeSize
+from barkeep.desktop.shoots.dragging import DrinkHead, DropLine, carried_by, gap_at, place_in
 from barkeep.desktop.shoots.rows import (
     PouredLine,
     ShootAnswer,
@@ -79,6 +88,14 @@ class ShootPage(FilledColumn):
         self._folds = folds
         self.shoot_id: int | None = None
         """Whose page it is."""
+        self._acts: ShootActs | None = None
+        self._heads: list[QWidget] = []
+        self._last: QWidget = self
+        self._drop_line = DropLine(self)
+        self.setAcceptDrops(True)
+        for keys, by in (("Alt+Up", -1), ("Alt+Down", 1)):
+            shortcut = QShortcut(QKeySequence(keys), self, partial(self._move_focused, by))
+            shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         self.ticks: dict[str, QCheckBox] = {}
         self.drinks: list[DrinkPart] = []
 
@@ -88,11 +105,63 @@ class ShootPage(FilledColumn):
         told.tell()
         shown = self.fill_with(told.pieces)
         self.shoot_id = answer.shoot.id
+        self._acts = acts if answer.shoot.log is None and not acts.held else None
+        self._heads = [shown[place] for place in told.heads]
+        self._last = shown[told.drinks[-1]] if told.drinks else self
         self.ticks = {key: _box_of(shown[place]) for key, place in told.ticks.items()}
         self.drinks = [
             DrinkPart(drink.name, _buttons_of(shown[place]))
             for drink, place in zip(answer.shoot.drinks, told.drinks, strict=False)
         ]  # none, while they are folded
+
+    def _move_focused(self, by: int) -> None:
+        """Move the drink whose buttons have the keyboard up or down."""
+        focused = self.focusWidget()
+        parts = enumerate(self.drinks)
+        number = next((at for at, each in parts if focused in each.buttons.values()), None)
+        if number is not None and 0 <= number + by < len(self.drinks):
+            self._place(number, number + by)
+
+    def _place(self, number: int, to: int) -> None:
+        if self._acts is not None and number != to:
+            self._acts.move(number, to - number)
+
+    def dragMoveEvent(self, event: QDragMoveEvent) -> None:
+        """Show where it would go; of another shoot, or of one that is logged, nowhere."""
+        if not self._takes(event):
+            event.ignore()
+            return
+        event.acceptProposedAction()
+        gap = gap_at(event.position().y(), self._tops, self._end)
+        self._drop_line.show_at(self._end if gap == len(self._heads) else self._tops[gap])
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        if self._takes(event):
+            event.acceptProposedAction()
+
+    def dragLeaveEvent(self, _event: QDragLeaveEvent) -> None:
+        self._drop_line.hide()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        self._drop_line.hide()
+        number = carried_by(event)
+        if number is not None and self._takes(event):
+            event.acceptProposedAction()
+            gap = gap_at(event.position().y(), self._tops, self._end)
+            self._place(number, place_in(gap, number))
+
+    def _takes(self, event: QDropEvent) -> bool:
+        number = carried_by(event)
+        return number is not None and number < len(self._heads) and self._acts is not None
+
+    @property
+    def _tops(self) -> list[float]:
+        return [float(each.y()) for each in self._heads]
+
+    @property
+    def _end(self) -> float:
+        """Where the last drink ends: below its buttons."""
+        return float(self._last.geometry().bottom())
 
     def focused_name(self) -> str:
         """What has the keyboard on this page; empty where it is elsewhere."""
@@ -136,6 +205,15 @@ class DrinkPart:
         return name.startswith(f"{self.name}: ")
 
 
+def drink_head(number: int, words: str, *, above: int, movable: bool) -> Piece[DrinkHead]:
+    """The name of a drink of the running order."""
+    return Piece(
+        ("drink", above),
+        partial(DrinkHead, above),
+        lambda made: made.fill(number, words, movable=movable),
+    )
+
+
 OTHERWISE, BATCH = tr_noop("Pour otherwise…"), tr_noop("Batch…")
 
 
@@ -154,13 +232,17 @@ class _Stops(StopLinePicture):
 
 
 class _Told:
-    """All that is told of one shoot, piece by piece; `ticks` and `drinks` are places in it."""
+    """All that is told of one shoot, piece by piece.
+
+    `ticks`, `drinks` (the buttons of each) and `heads` are places in it.
+    """
 
     def __init__(self, answer: ShootAnswer, acts: ShootActs, folds: Folds) -> None:
         self._answer, self._acts, self._folds = answer, acts, folds
         self.pieces: list[Piece[Any]] = []
         self.ticks: dict[str, int] = {}
         self.drinks: list[int] = []
+        self.heads: list[int] = []
 
     def tell(self) -> None:
         """Tell all of it, what matters now first; of what is folded its line alone."""
@@ -258,7 +340,10 @@ class _Told:
         drink = answer.shoot.drinks[number]
         there = spec_of(drink, answer.snapshot) is not None
         above = PAD if number else 0
-        self.pieces.append(words(f"{number + 1}. {drink.name}", TypeSize.STRONG, above=above))
+        self.heads.append(len(self.pieces))
+        movable = answer.shoot.log is None and not self._acts.held and len(answer.shoot.drinks) > 1
+        title = f"{number + 1}. {drink.name}"
+        self.pieces.append(drink_head(number, title, above=above, movable=movable))
         removed = "" if there else tr(" Its spec was removed.")
         self._say(f"{serves_in_words(drink.serves)}.{removed}", quiet=True)
         for line in poured_lines(answer, number) if there else ():

@@ -52,6 +52,7 @@ from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.drinks import as_poured, spec_of
 from barkeep.domain.shoots.plan import Rescue, as_of, rescued
+from barkeep.domain.shoots.running_order import moved
 from barkeep.domain.shoots.stops import Stop, left_to_make
 from barkeep.domain.specs.shown_lines import names_and_kind
 from barkeep.translation import tr, tr_noop
@@ -144,7 +145,7 @@ class ShootsScreen(TableScreen[Shoot]):
         self.add_filter(self.chips)
         self.add_header_button(primary_button(tr("New shoot…"), self.write_new))
         empty.acted.connect(self.write_new)
-        set_widths(self.view, (196, 100, 80), whole=(1,))
+        set_widths(self.view, (188, 108, 80), whole=(1,))
         sort_by(self.view, 1, descending=True)
         on_activated(self.view, self.edit_current)
         self.splitter.setSizes([420, 520])
@@ -265,11 +266,13 @@ class ShootsScreen(TableScreen[Shoot]):
 
     def move_drink(self, shoot: Shoot, number: int, by: int) -> None:
         """Move a drink in the running order."""
-        drinks = list(shoot.drinks)
-        drinks.insert(number + by, drinks.pop(number))
+        self.place_drink(shoot, number, number + by)
+
+    def place_drink(self, shoot: Shoot, number: int, to: int) -> None:
+        """Put a drink at another place of the running order."""
         self.change(
             shoot,
-            replace(shoot, drinks=tuple(drinks)),
+            replace(shoot, drinks=moved(shoot.drinks, number, to)),
             tr("Moved {name}", name=shoot.drinks[number].name),
         )
 

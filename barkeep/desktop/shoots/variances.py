@@ -84,7 +84,7 @@ class VariancesDialog(QDialog):
             margins=PAD,
         )
         self.resize(960, 560)
-        set_widths(self.view, (272, 72, 80, 120, 80))
+        set_widths(self.view, (248, 72, 104, 140, 100))
         if self.table.rows:
             self.view.selectRow(0)
         self.view.setFocus(Qt.FocusReason.OtherFocusReason)

@@ -16,6 +16,7 @@ from barkeep.application.stale import spec_changed_since
 from barkeep.desktop.drink.analysis_view import bars_among_kin, correction_words, view_of
 from barkeep.desktop.drink.camera_sheet import open_on_camera
 from barkeep.desktop.drink.finding import Finding, language_as_help
+from barkeep.desktop.drink.to_shoot import ADD_TO_SHOOT, ADD_TO_SHOOT_KEYS, add_to_shoot
 from barkeep.desktop.drink.words import ANY_BASE, kinds_by_name
 from barkeep.desktop.making.batch import open_batch
 from barkeep.desktop.screens.list_stack import set_widths
@@ -233,6 +234,7 @@ class SpecsScreen(TableScreen[SpecRow]):
         if own and any(each.settles for each in questions):
             often.insert(0, Offered(tr("Settle"), self.settle_current))
         rest = [offered[each] for each in (BATCH, ON_CAMERA, *([REMOVE] if own else []))]
+        rest.insert(1, offered[ADD_TO_SHOOT])
         return DetailActs(tuple(often), tuple(map(self.offered, rest)))
 
     def _further_of(self, spec: Spec) -> Iterator[SpecPart]:
@@ -315,6 +317,11 @@ class SpecsScreen(TableScreen[SpecRow]):
         spec = self._chosen()
         if spec is not None:
             open_on_camera(camera_drinks([(spec, 1)], self.context.bar.snapshot), self)
+
+    def add_to_shoot(self) -> None:
+        """Put the chosen specs into a shoot."""
+        self.banner.clear()
+        add_to_shoot(self, [row.spec for row in self.chosen])
 
     # What is done with the trials of the chosen spec
 
@@ -452,6 +459,7 @@ class SpecsScreen(TableScreen[SpecRow]):
                 (SHOW_TONIGHT, "Ctrl+T", "tonight", self.show_tonight, True),
                 (BATCH, "Ctrl+B", "pour", self.batch_current, True),
                 (ON_CAMERA, "F8", "shoots", self.show_on_camera, True),
+                (ADD_TO_SHOOT, ADD_TO_SHOOT_KEYS, "add", self.add_to_shoot, True),
             )
         )
 
