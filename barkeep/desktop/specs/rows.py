@@ -17,7 +17,7 @@ from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink
 from barkeep.domain.specs.shown_lines import ingredients_in_brief
 from barkeep.domain.specs.spec import Spec
-from barkeep.translation import tr, tr_noop
+from barkeep.translation import tr, tr_about, tr_noop
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -106,7 +106,7 @@ def origin(spec: Spec) -> str:
     """Whose the spec is, in a word."""
     if spec.classic:
         return tr("Classic")
-    return tr("Riff") if spec.riff_of else tr("Own")
+    return tr("Riff") if spec.riff_of else tr_about("whose a spec is", "Own")
 
 
 def _best_first(row: SpecRow) -> tuple[int, str]:
