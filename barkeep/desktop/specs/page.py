@@ -222,17 +222,17 @@ class SpecsScreen(TableScreen[SpecRow]):
 
     def _acts(self, spec: Spec, questions: Sequence[OpenQuestion]) -> DetailActs:
         """An own spec is edited, a classic riffed on; what is asked of its lines goes first."""
-        offered = {each.text(): each for each in self.of_a_row}
+        edit, riff, remove, show_tonight, batch, on_camera = self.of_a_row
         own = not spec.classic
         often = [
-            self.offered(offered[RIFF], tr("Riff…")),
-            self.offered(offered[SHOW_TONIGHT], tr("Show in Tonight")),
+            self.offered(riff, tr("Riff…")),
+            self.offered(show_tonight, tr("Show in Tonight")),
         ]
         if own:
-            often.insert(0, self.offered(offered[EDIT], tr("Edit…")))
+            often.insert(0, self.offered(edit, tr("Edit…")))
         if own and any(each.settles for each in questions):
             often.insert(0, Offered(tr("Settle"), self.settle_current))
-        rest = [offered[each] for each in (BATCH, ON_CAMERA, *([REMOVE] if own else []))]
+        rest = [batch, on_camera, *([remove] if own else [])]
         return DetailActs(tuple(often), tuple(map(self.offered, rest)))
 
     def _further_of(self, spec: Spec) -> Iterator[SpecPart]:
