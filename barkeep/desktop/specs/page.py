@@ -428,7 +428,8 @@ class SpecsScreen(TableScreen[SpecRow]):
         """Every kind something is built on, by name; the choice stays where it still stands."""
         tree = self.context.bar.snapshot.knowledge.tree
         kinds = kinds_by_name({row.base.kind for row in rows if row.base.kind}, tree)
-        offer_choices(self.bases, [ANY_BASE, *kinds])
+        any_base, of_none = ANY_BASE
+        offer_choices(self.bases, [(tr(any_base), of_none), *kinds])
 
     def _prepare_filters(self) -> None:
         self.origins.chosen.connect(lambda _choice: self.filter_again())
@@ -437,7 +438,7 @@ class SpecsScreen(TableScreen[SpecRow]):
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
         self.bases.setMinimumContentsLength(14)
-        self.bases.addItem(tr("Any base"), None)
+        self.bases.addItem(tr(ANY_BASE[0]), None)
         self.bases.currentIndexChanged.connect(lambda _index: self.filter_again())
         self.add_filter(self.origins)
         self.add_filter(self.bases)
