@@ -21,7 +21,13 @@ from barkeep.desktop.making.batch import open_batch
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.screen import ScreenContext
-from barkeep.desktop.screens.table_screen import TableScreen, on_activated, one_or_many, sort_by
+from barkeep.desktop.screens.table_screen import (
+    OneOrMore,
+    TableScreen,
+    on_activated,
+    one_or_many,
+    sort_by,
+)
 from barkeep.desktop.specs.drafts import for_edit, for_new, for_riff
 from barkeep.desktop.specs.editor import SpecEditor, SpecWriting
 from barkeep.desktop.specs.family import (
@@ -222,17 +228,16 @@ class SpecsScreen(TableScreen[SpecRow]):
 
     def _acts(self, spec: Spec, questions: Sequence[OpenQuestion]) -> DetailActs:
         """An own spec is edited, a classic riffed on; what is asked of its lines goes first."""
-        edit, riff, remove, show_tonight, batch, on_camera = self.of_a_row
-        own = not spec.classic
+        offered, own = self._of_a_row, not spec.classic
         often = [
-            self.offered(riff, tr("Riff…")),
-            self.offered(show_tonight, tr("Show in Tonight")),
+            self.offered(offered[RIFF], tr("Riff…")),
+            self.offered(offered[SHOW_TONIGHT], tr("Show in Tonight")),
         ]
         if own:
-            often.insert(0, self.offered(edit, tr("Edit…")))
+            often.insert(0, self.offered(offered[EDIT], tr("Edit…")))
         if own and any(each.settles for each in questions):
             often.insert(0, Offered(tr("Settle"), self.settle_current))
-        rest = [batch, on_camera, *([remove] if own else [])]
+        rest = [offered[each] for each in (BATCH, ON_CAMERA, *([REMOVE] if own else []))]
         return DetailActs(tuple(often), tuple(map(self.offered, rest)))
 
     def _further_of(self, spec: Spec) -> Iterator[SpecPart]:
@@ -444,7 +449,7 @@ class SpecsScreen(TableScreen[SpecRow]):
         self.add_filter(self.bases)
 
     def _prepare_actions(self) -> None:
-        self.list_actions(
+        self._offer_actions(
             (
                 (tr("&New spec…"), Keys.New, "add", self.write_new, False),
                 (EDIT, ("Ctrl+E", "F2"), "specs", self.edit_current, True),
@@ -455,6 +460,14 @@ class SpecsScreen(TableScreen[SpecRow]):
                 (ON_CAMERA, "F8", "shoots", self.show_on_camera, True),
             )
         )
+
+    def _offer_actions(
+        self, actions: Sequence[tuple[str, OneOrMore, str, Callable[[], object], bool]]
+    ) -> None:
+        """Offer these, and keep those of a row by their words before they are translated."""
+        self.list_actions(actions)
+        words = [words for words, *_others, of_a_row in actions if of_a_row]
+        self._of_a_row = dict(zip(words, self.of_a_row, strict=True))
 
     def _prepare_view(self) -> None:
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
