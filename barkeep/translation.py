@@ -19,19 +19,6 @@ Translator = Callable[[str, str], str]
 """A sentence in English, and what tells it from the same words elsewhere -> as it is said."""
 
 
-def _in_english(words: str, _about: str) -> str:
-    return words
-
-
-_translator: Translator = _in_english
-
-
-def speak_through(translator: Translator | None) -> None:
-    """From now on words are translated so; None for English."""
-    global _translator
-    _translator = translator or _in_english
-
-
 _stays_english: ContextVar[bool] = ContextVar("stays_english", default=False)
 
 
@@ -47,6 +34,19 @@ def kept_in_english() -> Iterator[None]:
 
 def _said(words: str, about: str) -> str:
     return words if _stays_english.get() else _translator(words, about)
+
+
+def _in_english(words: str, _about: str) -> str:
+    return words
+
+
+_translator: Translator = _in_english
+
+
+def speak_through(translator: Translator | None) -> None:
+    """From now on words are translated so; None for English."""
+    global _translator
+    _translator = translator or _in_english
 
 
 def tr(words: str, /, **fields: object) -> str:
