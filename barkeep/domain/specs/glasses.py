@@ -121,7 +121,8 @@ def glass_in_words(text: str) -> str:
     One of barkeep's own names is said in the language that is spoken; in English, and where
     the writer's words say more, they stay as they are.
     """
-    known = shipped_glassware().by_name.get(_plain(text))
+    by_name, plain = shipped_glassware().by_name, _plain(text)
+    known = by_name.get(plain) or by_name.get(f"{plain} glass")
     if known is None:
         return text
     said = tr(known.name)
