@@ -19,6 +19,23 @@ Translator = Callable[[str, str], str]
 """A sentence in English, and what tells it from the same words elsewhere -> as it is said."""
 
 
+_stays_english: ContextVar[bool] = ContextVar("stays_english", default=False)
+
+
+@contextmanager
+def kept_in_english() -> Iterator[None]:
+    """What is said inside stays English, in this thread alone: for words that a bar keeps."""
+    before = _stays_english.set(True)
+    try:
+        yield
+    finally:
+        _stays_english.reset(before)
+
+
+def _said(words: str, about: str) -> str:
+    return words if _stays_english.get() else _translator(words, about)
+
+
 def _in_english(words: str, _about: str) -> str:
     return words
 
@@ -37,23 +54,6 @@ def speak_through(translator: Translator | None, language: str = ENGLISH) -> Non
 def spoken() -> str:
     """The language that is spoken, for texts that are files of their own: *de*."""
     return _language
-
-
-_stays_english: ContextVar[bool] = ContextVar("stays_english", default=False)
-
-
-@contextmanager
-def kept_in_english() -> Iterator[None]:
-    """What is said inside stays English, in this thread alone: for words that a bar keeps."""
-    before = _stays_english.set(True)
-    try:
-        yield
-    finally:
-        _stays_english.reset(before)
-
-
-def _said(words: str, about: str) -> str:
-    return words if _stays_english.get() else _translator(words, about)
 
 
 def tr(words: str, /, **fields: object) -> str:

@@ -103,7 +103,7 @@ def drink_facts(spec: Spec, snapshot: Snapshot, *, words: Words = "brief") -> Dr
         abv_percent=strength,
         standard_drinks=drinks,
         country=found.country,
-        allergens=tuple(each.word for each in minded.allergens),
+        allergens=tuple(tr(each.word) for each in minded.allergens),
         cautions=(
             *map(_not_understood, spec.unsettled),
             *_cautions_in_words(minded, general, words),
@@ -231,7 +231,7 @@ def _allergens(bottle: Bottle, snapshot: Snapshot) -> tuple[str, ...]:
         if recipe.made == bottle.ingredient:
             keys |= {each.ingredient for each in recipe.inputs}
     home_made = {bottle.ingredient} if bottle.product.house_made else ()
-    return tuple(each.word for each in allergens_of(keys, knowledge.tree, home_made))
+    return tuple(tr(each.word) for each in allergens_of(keys, knowledge.tree, home_made))
 
 
 OF_SPECS: tuple[Kind, ...] = ("card", "menu", "description")

@@ -45,7 +45,6 @@ from barkeep.desktop.widgets.drink_picture import draw_drink
 from barkeep.documents.printed.paper import Mark, Size
 from barkeep.documents.printed.templates import Frame
 from barkeep.domain.drink.picture import DrinkPicture
-from barkeep.translation import tr
 
 _MARK_COLOUR, _FRAME_COLOUR, _NOTE_COLOUR = QColor("#808080"), QColor("#404040"), QColor("#4d4d4d")
 _BETWEEN_FRAMES_MM = 1.0
@@ -223,7 +222,7 @@ class PagePainter:
         if self._painter is None:
             self._painter = QPainter()
             if not self._painter.begin(self._device):
-                raise OSError(tr("the printer takes nothing"))
+                raise OSError("the printer takes nothing")
             self._painter.scale(
                 self._device.logicalDpiX() / PER_INCH, self._device.logicalDpiY() / PER_INCH
             )

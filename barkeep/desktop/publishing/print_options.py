@@ -19,8 +19,8 @@ from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import row_of, wide
 from barkeep.documents.printed.paper import Size, shipped_sizes
-from barkeep.documents.printed.templates import Kind, Template, shipped_templates
-from barkeep.translation import tr, tr_noop
+from barkeep.documents.printed.templates import SHORT, TITLES, Kind, Template, shipped_templates
+from barkeep.translation import tr, tr_about, tr_noop
 
 ITSELF = "itself"
 """The paper that is as large as the card."""
@@ -82,15 +82,15 @@ class PrintOptions(QWidget):
         """Offer what there is for a kind, as it was left; `title` is a menu's to begin with."""
         self._kind = kind
         self.blockSignals(True)
-        _offer(self.template, [(tr(each.title), each) for each in shipped_templates(kind)])
+        _offer(self.template, [(_said(each), each) for each in shipped_templates(kind)])
         itself = _ITSELF_WORDS.get(kind)
         sizes = shipped_sizes()
         if itself is not None:
             which = sizes["card"] if kind == "card" else sizes["label"]
-            _offer(self.size_, [(tr(each.title), each) for each in which])
+            _offer(self.size_, [(each.title, each) for each in which])
         else:
             self.size_.clear()
-        papers: list[tuple[str, object]] = [(tr(each.title), each) for each in sizes["paper"]]
+        papers: list[tuple[str, object]] = [(each.title, each) for each in sizes["paper"]]
         _offer(self.paper, papers + ([(tr(itself), ITSELF)] if itself else []))
         for sized in (self.size_, self._labels["size"]):
             sized.setVisible(itself is not None)
@@ -143,6 +143,12 @@ class PrintOptions(QWidget):
         second = row_of(self._labels["title"], wide(self.title), PAD, self.strength, self.allergens)
         grid.addLayout(first, 0, 0)
         grid.addLayout(second, 1, 0)
+
+
+def _said(template: Template) -> str:
+    if template.title == SHORT:
+        return tr_about("a list with less on it", "Short")
+    return tr(template.title) if template.title in TITLES else template.title
 
 
 def _name(label: QLabel, widget: QWidget) -> None:

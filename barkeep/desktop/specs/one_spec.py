@@ -55,6 +55,7 @@ from barkeep.domain.pouring.serves_in_words import serves_in_words
 from barkeep.domain.pouring.verdicts import Drink
 from barkeep.domain.spec_text.settling import OpenQuestion
 from barkeep.domain.specs.garnish_notes import garnishes_in_words, other_notes
+from barkeep.domain.specs.glasses import glass_in_words, ice_in_words
 from barkeep.domain.specs.shown_lines import ShownLine, names_in_sentence
 from barkeep.domain.specs.spec import Line, Spec, UnsettledLine, with_unsettled
 from barkeep.errors import spoken_list
@@ -174,7 +175,7 @@ class SpecPage(QWidget):
 
     def _fill_head(self, shown: SpecShown) -> None:
         spec, drink = shown.spec, shown.drink
-        facts = (technique_in_words(spec), spec.glass, _ice(spec))
+        facts = (technique_in_words(spec), glass_in_words(spec.glass), _ice(spec))
         say(self._facts, " · ".join(each for each in facts if each))
         say(self._tags, tr("Tags: {tags}", tags=", ".join(spec.tags)) if spec.tags else "")
         self._parent.setVisible(bool(spec.riff_of))
@@ -339,7 +340,7 @@ def _serves(drink: Drink, tree: FamilyTree) -> str:
 def _ice(spec: Spec) -> str:
     if not spec.ice or "ice" in spec.ice.casefold():
         return spec.ice
-    return tr("{ice} ice", ice=spec.ice)
+    return tr("{ice} ice", ice=ice_in_words(spec.ice))
 
 
 def _words_of(spec: Spec) -> Iterator[tuple[str, str, str]]:

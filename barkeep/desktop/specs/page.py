@@ -22,7 +22,13 @@ from barkeep.desktop.making.batch import open_batch
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.operations import run_operation
 from barkeep.desktop.screens.screen import ScreenContext
-from barkeep.desktop.screens.table_screen import TableScreen, on_activated, one_or_many, sort_by
+from barkeep.desktop.screens.table_screen import (
+    OneOrMore,
+    TableScreen,
+    on_activated,
+    one_or_many,
+    sort_by,
+)
 from barkeep.desktop.specs.drafts import for_edit, for_new, for_riff
 from barkeep.desktop.specs.editor import SpecEditor, SpecWriting
 from barkeep.desktop.specs.family import (
@@ -223,8 +229,7 @@ class SpecsScreen(TableScreen[SpecRow]):
 
     def _acts(self, spec: Spec, questions: Sequence[OpenQuestion]) -> DetailActs:
         """An own spec is edited, a classic riffed on; what is asked of its lines goes first."""
-        offered = {each.text(): each for each in self.of_a_row}
-        own = not spec.classic
+        offered, own = self._of_a_row, not spec.classic
         often = [
             self.offered(offered[RIFF], tr("Riff…")),
             self.offered(offered[SHOW_TONIGHT], tr("Show in Tonight")),
@@ -435,7 +440,8 @@ class SpecsScreen(TableScreen[SpecRow]):
         """Every kind something is built on, by name; the choice stays where it still stands."""
         tree = self.context.bar.snapshot.knowledge.tree
         kinds = kinds_by_name({row.base.kind for row in rows if row.base.kind}, tree)
-        offer_choices(self.bases, [ANY_BASE, *kinds])
+        any_base, of_none = ANY_BASE
+        offer_choices(self.bases, [(tr(any_base), of_none), *kinds])
 
     def _prepare_filters(self) -> None:
         self.origins.chosen.connect(lambda _choice: self.filter_again())
@@ -444,13 +450,13 @@ class SpecsScreen(TableScreen[SpecRow]):
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
         self.bases.setMinimumContentsLength(14)
-        self.bases.addItem(tr("Any base"), None)
+        self.bases.addItem(tr(ANY_BASE[0]), None)
         self.bases.currentIndexChanged.connect(lambda _index: self.filter_again())
         self.add_filter(self.origins)
         self.add_filter(self.bases)
 
     def _prepare_actions(self) -> None:
-        self.list_actions(
+        self._offer_actions(
             (
                 (tr("&New spec…"), Keys.New, "add", self.write_new, False),
                 (EDIT, ("Ctrl+E", "F2"), "specs", self.edit_current, True),
@@ -462,6 +468,14 @@ class SpecsScreen(TableScreen[SpecRow]):
                 (ADD_TO_SHOOT, ADD_TO_SHOOT_KEYS, "add", self.add_to_shoot, True),
             )
         )
+
+    def _offer_actions(
+        self, actions: Sequence[tuple[str, OneOrMore, str, Callable[[], object], bool]]
+    ) -> None:
+        """Offer these, and keep those of a row by their words before they are translated."""
+        self.list_actions(actions)
+        words = [words for words, *_others, of_a_row in actions if of_a_row]
+        self._of_a_row = dict(zip(words, self.of_a_row, strict=True))
 
     def _prepare_view(self) -> None:
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))

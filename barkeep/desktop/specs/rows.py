@@ -15,9 +15,10 @@ from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.evening import Evening, Placed
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink
+from barkeep.domain.specs.glasses import glass_in_words
 from barkeep.domain.specs.shown_lines import ingredients_in_brief
 from barkeep.domain.specs.spec import Spec
-from barkeep.translation import tr, tr_noop
+from barkeep.translation import tr, tr_about, tr_noop
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -80,7 +81,7 @@ def spec_columns() -> tuple[Column[SpecRow], ...]:
         ),
         Column(tr("Base"), lambda row: row.base.name),
         Column(tr("Technique"), lambda row: technique_in_words(row.spec)),
-        Column(tr("Glass"), lambda row: row.spec.glass),
+        Column(tr("Glass"), lambda row: glass_in_words(row.spec.glass)),
         Column(tr("Origin"), lambda row: origin(row.spec)),
     )
 
@@ -106,7 +107,7 @@ def origin(spec: Spec) -> str:
     """Whose the spec is, in a word."""
     if spec.classic:
         return tr("Classic")
-    return tr("Riff") if spec.riff_of else tr("Own")
+    return tr("Riff") if spec.riff_of else tr_about("whose a spec is", "Own")
 
 
 def _best_first(row: SpecRow) -> tuple[int, str]:

@@ -11,6 +11,7 @@ from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.drink.picture import DrinkPicture
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.specs.garnish_notes import garnishes_in_words
+from barkeep.domain.specs.glasses import glass_in_words, ice_in_words
 from barkeep.domain.specs.spec import Spec
 from barkeep.translation import tr
 
@@ -70,7 +71,9 @@ def camera_drink(
 
 def _head(spec: Spec, serves: int) -> str:
     made = tr("one serve") if serves == 1 else tr("{serves} serves, amounts for one", serves=serves)
-    return " · ".join(each for each in (spec.glass, spec.ice, made) if each)
+    return " · ".join(
+        each for each in (glass_in_words(spec.glass), ice_in_words(spec.ice), made) if each
+    )
 
 
 def _pours(poured: Sequence[PrintedLine]) -> Iterator[CameraStep]:

@@ -15,6 +15,7 @@ from barkeep.domain.drink.picture import DrinkPicture
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.text import line_text
 from barkeep.domain.specs.garnish_notes import garnishes_in_words
+from barkeep.domain.specs.glasses import glass_in_words, ice_in_words
 from barkeep.domain.specs.shown_lines import names_in_sentence, without_garnish
 from barkeep.domain.specs.spec import Line, Spec, UnsettledLine
 from barkeep.errors import spoken_list
@@ -197,8 +198,8 @@ def card_content(
             )
         ),
         method=_paragraphs(spec.method),
-        glass=spec.glass,
-        ice=spec.ice,
+        glass=glass_in_words(spec.glass),
+        ice=ice_in_words(spec.ice),
         serves="" if spec.serves == 1.0 else tr("Makes {serves:g}", serves=spec.serves),
         riff=tr("After {riff_of}", riff_of=spec.riff_of) if spec.riff_of else "",
         credit=", ".join(each for each in (spec.credit, spec.source) if each),

@@ -18,6 +18,7 @@ from barkeep.documents.printed.paper import FOLDER
 from barkeep.documents.printed.run_sheet import RUN_SHEET_PARTS
 from barkeep.errors import KnowledgeError
 from barkeep.shipped_data import Limits, NotNegative, Text, Texts, parse, read, table_in, without
+from barkeep.translation import tr_noop
 
 Kind = Literal["card", "menu", "label", "prep", "description", "run_sheet"]
 KINDS: tuple[Kind, ...] = get_args(Kind)
@@ -33,6 +34,19 @@ Length = Annotated[float, Limits(gt=0.0, le=1000.0)]
 
 Colour = Annotated[str, Limits(pattern=r"\A#[0-9a-f]{6}\Z", description="written as #1d3b44")]
 
+TITLES = (
+    tr_noop("Bench"),
+    tr_noop("Centred"),
+    tr_noop("Plain"),
+    tr_noop("One a page"),
+    tr_noop("One after another"),
+    tr_noop("Framed"),
+    tr_noop("Two columns"),
+    tr_noop("For the bench"),
+)
+"""What shipped templates are called, to be translated where they are offered."""
+SHORT = "Short"
+"""One more, whose word means something else of a drink."""
 BODY = "body"
 """The style of whatever has none of its own."""
 _PARTS: Mapping[Kind, frozenset[str]] = {

@@ -528,9 +528,9 @@ def _read_item(
     whole = draft.rest
     try:
         take_around(draft)
-    except (AmountError, NegativeAmount) as error:
+    except (AmountError, NegativeAmount):
         line = Line(text, "", garnish=garnish)
-        wrong = Complaint(item.place(draft.begins), partial(str, error))  # said anew each time
+        wrong = Complaint(item.place(draft.begins), partial(_no_amount, item.text, units))
         return ReadLine(line, (wrong,))
     line = Line(
         text=text,
@@ -541,6 +541,15 @@ def _read_item(
     read = _finish(line, draft, tree)
     told = tuple(replace(each, at=item.place(each.at)) for each in read.complaints)
     return replace(read, complaints=told) if told else read
+
+
+def _no_amount(text: str, units: BarUnits) -> str:
+    """What is wrong with an amount, found anew: what was read is kept, and languages change."""
+    try:
+        take_around(begun(text, units))
+    except (AmountError, NegativeAmount) as error:
+        return str(error)
+    raise ValueError(f"“{text}” is read by now")
 
 
 def _finish(line: Line, draft: Draft, tree: FamilyTree) -> ReadLine:

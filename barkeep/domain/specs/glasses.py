@@ -115,6 +115,35 @@ def glass_named(text: str) -> Glass | None:
     return None
 
 
+def glass_in_words(text: str) -> str:
+    """A spec's glass as a person reads it.
+
+    One of barkeep's own names is said in the language that is spoken; in English, and where
+    the writer's words say more, they stay as they are.
+    """
+    by_name, plain = shipped_glassware().by_name, _plain(text)
+    known = by_name.get(plain) or by_name.get(f"{plain} glass")
+    if known is None:
+        return text
+    said = tr(known.name)
+    return text if said == known.name else said
+
+
+ICE_WORDS = (
+    tr_noop("cubes"),
+    tr_noop("crushed"),
+    tr_noop("one large cube"),
+    tr_noop("one large piece"),
+    tr_noop("none"),
+)
+"""What the book's drinks say of their ice."""
+
+
+def ice_in_words(text: str) -> str:
+    """A spec's ice as a person reads it: the book's words are translated, any others stay."""
+    return tr(text) if text in ICE_WORDS else text
+
+
 def glass_as_written(text: str) -> Glass | None:
     """As `glass_named`, called what its writer calls it, without what only says its state.
 

@@ -8,7 +8,13 @@ from barkeep import resource_files
 from barkeep.documents.printed.blocks import Rows, card_blocks, label_blocks, menu_groups
 from barkeep.documents.printed.labels import LabelContent
 from barkeep.documents.printed.menus import menu_content
-from barkeep.documents.printed.templates import KINDS, read_template, shipped_templates
+from barkeep.documents.printed.templates import (
+    KINDS,
+    SHORT,
+    TITLES,
+    read_template,
+    shipped_templates,
+)
 from barkeep.errors import KnowledgeError
 from tests.documents.printed.drinks_to_publish import cards
 from tests.walked import walked
@@ -91,3 +97,10 @@ def test_a_menu_has_its_title_first_and_its_small_print_last(tree):
     assert [block.text for block in title] == ["Platform One"]
     assert [first[0].text, second[0].text] == [card.name for card in cards(tree)[:2]]
     assert small[-1].text == "Drive on water."
+
+
+def test_what_templates_are_called_is_translated():
+    assert {each.title for kind in KINDS for each in shipped_templates(kind)} == {
+        *TITLES,
+        SHORT,
+    }
