@@ -123,5 +123,6 @@ def test_what_a_german_bartender_types_finds_the_page_first():
 
 def test_a_language_without_a_help_has_the_english_one():
     other = shipped_help("xx")
-    assert other.pages == ENGLISH.pages and glossary("xx") == glossary()
+    sections = [[page.sections for page in each.pages.values()] for each in (ENGLISH, other)]
+    assert sections[0] == sections[1] and glossary("xx") == glossary()
     assert [each.page.key for each in look_up("weigh a bottle", "xx")][:1] == ["counting"]
