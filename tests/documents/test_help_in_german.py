@@ -30,7 +30,7 @@ def said_by_the_window(page: HelpPage) -> Iterator[str]:
 
 
 def bare(words: str) -> str:
-    return words.replace("&", "").rstrip("….")
+    return words.replace("&", "").rstrip(" ….")
 
 
 def test_every_page_is_there_in_german():
