@@ -20,6 +20,8 @@ QUESTIONS = Path(__file__).resolve().parent.parent / "reference" / "help_questio
 ENGLISH, GERMAN = shipped_help(), shipped_help("de")
 LINK = re.compile(r"\]\(([^)]+)\)")
 BLOCK = re.compile(r"^```sh\n.*?^```$", re.MULTILINE | re.DOTALL)
+OTHERWISE = {"Riff of", "settled on"}
+"""What a line of a spec begins with is read in English alone, and what is not named but said."""
 SAID = re.compile(r"\*\*?([^*]+?):?\*\*?")
 
 
@@ -30,7 +32,7 @@ def said_by_the_window(page: HelpPage) -> Iterator[str]:
 
 
 def bare(words: str) -> str:
-    return words.replace("&", "").rstrip("….")
+    return words.replace("&", "").rstrip(" ….")
 
 
 def test_every_page_is_there_in_german():
@@ -67,7 +69,7 @@ def test_menus_and_buttons_are_called_as_the_window_calls_them():
     for key, page in ENGLISH.pages.items():
         there = set(said_by_the_window(GERMAN.pages[key]))
         for words in said_by_the_window(page):
-            if words in german and not german[words] & there:
+            if words in german.keys() - OTHERWISE and not german[words] & there:
                 wrong[f"{key}: {words}"] = german[words]
     assert wrong == {}
 
@@ -123,5 +125,6 @@ def test_what_a_german_bartender_types_finds_the_page_first():
 
 def test_a_language_without_a_help_has_the_english_one():
     other = shipped_help("xx")
-    assert other.pages == ENGLISH.pages and glossary("xx") == glossary()
+    sections = [[page.sections for page in each.pages.values()] for each in (ENGLISH, other)]
+    assert sections[0] == sections[1] and glossary("xx") == glossary()
     assert [each.page.key for each in look_up("weigh a bottle", "xx")][:1] == ["counting"]

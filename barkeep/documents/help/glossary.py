@@ -47,7 +47,9 @@ def glossary(language: str = ENGLISH) -> Mapping[str, Word]:
 
     Raises `KnowledgeError` for a broken file.
     """
-    english = read_glossary(resource_files.read_text(FILE))
+    if language == ENGLISH:
+        return read_glossary(resource_files.read_text(FILE))
+    english = glossary()
     return {**english, **read_glossary(resource_files.read_said(FILE, language=language))}
 
 

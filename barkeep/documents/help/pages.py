@@ -133,6 +133,7 @@ def shipped_help(language: str = ENGLISH) -> Help:
     )
 
 
+@cache
 def _contents(language: str) -> Mapping[str, object]:
     text = resource_files.read_said(FOLDER, CONTENTS, language=language)
     return parse(text, f"{FOLDER}/{CONTENTS}", "part", "words", "where")
@@ -144,8 +145,8 @@ def _page(key: str, words: str, language: str) -> HelpPage:
     if title is None or len(text.split("\n\n")) < 3:
         reason = "begin it with “# ” and its title, then a sentence that says what it is about"
         raise KnowledgeError(f"{FOLDER}/{key}.md", "the text", reason)
-    slugs = _slugs(key, language)
-    if len(slugs) != len(list(_headings(text))):
+    slugs = () if language == ENGLISH else _slugs(key, language)
+    if slugs and len(slugs) != len(list(_headings(text))):
         reason = "give it as many headings as the English page has, in the same order"
         raise KnowledgeError(f"{FOLDER}/{language}/{key}.md", "the text", reason)
     return HelpPage(key, title["words"], text, words, slugs=slugs)

@@ -19,6 +19,8 @@ _ASKED_FOR_A_MEANING = 1.5
 """How much the page of words counts where the whole question is one of its words."""
 _BEGINS = 4
 """So many letters of a word may stand for all of it."""
+_BEGUN = 0.6
+"""How much of its weight a word has that is only the beginning of what stands there."""
 LIKE = 0.8
 """How like a word must be that is taken for one that is nowhere."""
 
@@ -66,7 +68,7 @@ class _Fields:
             (self.headings, _IN_HEADING),
         ):
             if _fitting(word, where):
-                weight += much
+                weight += much if word in where else much * _BEGUN
         return weight
 
 

@@ -48,11 +48,17 @@ def full_window(open_window):
 
 
 @pytest.fixture
-def german_window(open_window, qapp):
-    """The same, speaking German."""
+def german(qapp):
+    """What is said is said in German."""
     language = Language(qapp, "de")
-    yield opened_in_full(open_window)
+    yield language
     language.leave()
+
+
+@pytest.fixture
+def german_window(german, open_window):
+    """With everything that is offered, in German."""
+    return opened_in_full(open_window)
 
 
 def press(key, qtbot, held=Qt.KeyboardModifier.NoModifier):
