@@ -44,9 +44,11 @@ from barkeep.domain.bottles.bottle import (
     history,
 )
 from barkeep.domain.bottles.paid import Payment
+from barkeep.domain.phrases import counted
 from barkeep.errors import InvalidField, LevelAboveSize
 from barkeep.store import bottles as bottle_rows
 from barkeep.store.unit_of_work import UnitOfWork
+from barkeep.translation import tr
 
 
 class Inventory(UseCases):
@@ -72,7 +74,7 @@ class Inventory(UseCases):
         with self._session.writing(f"Change product {checked.title}") as work:
             old = product_there(work, product_id)
             words = partial(label_in_words, tree=self._session.tree)
-            what = f"the label of {old.title}"
+            what = tr("the label of {title}", title=old.title)
             refuse_stale(what, seen=seen, now=old, mine=checked, words=words)
             refuse_taken(work, checked, apart_from=product_id)
             _refuse_overfull(work, old, checked)
@@ -87,7 +89,7 @@ class Inventory(UseCases):
             work.label = f"Remove product {product.title}"
             count = bottle_rows.bottles_of(work.connection, product_id)
             if count:
-                users = f"{count} bottle{'s' * (count > 1)}"
+                users = counted(count, "bottle")
                 raise StillInUse(product.title, users, several=count > 1)
             work.put("product", (product_id,), None)
         return self._session.finished(work, lambda _bar: product)
@@ -126,7 +128,9 @@ class Inventory(UseCases):
         """
         checked = checked_draft(draft, self._session.tree)
         if payment is not None and checked.price not in (None, payment.amount):
-            expected = f"{payment.amount:.2f} was paid for it; leave one of the two out"
+            expected = tr(
+                "{amount:.2f} was paid for it; leave one of the two out", amount=payment.amount
+            )
             raise InvalidField("price", f"{checked.price:.2f}", expected)
         with self._session.writing() as work:
             product = take_in(work, checked)
@@ -171,12 +175,12 @@ class Inventory(UseCases):
         `WrongState` for an empty bottle, which is to be counted.
         """
         if not isfinite(change) or change == 0:
-            raise InvalidField("correction", change, "it adds or takes away an amount")
+            raise InvalidField("correction", change, tr("it adds or takes away an amount"))
 
         def put_right(work: UnitOfWork, bottle: Bottle) -> None:
             by = change
             if bottle.level.state == "empty":
-                raise WrongState(bottle.product.title, "empty", "count it if something is left")
+                raise WrongState(bottle.product.title, "empty", tr("count it if something is left"))
             if by < 0:
                 by = -taken_from(bottle, -by)
             else:
@@ -205,7 +209,7 @@ class Inventory(UseCases):
         Raises `UnknownName`, and `InvalidField` for a place before itself.
         """
         if before == bottle_id:
-            raise InvalidField("before", f"#{before}", "name another bottle")
+            raise InvalidField("before", f"#{before}", tr("name another bottle"))
 
         def put(work: UnitOfWork, _bottle: Bottle) -> None:
             along = {each.id: each for each in bottle_rows.read_bottles(work.connection)}
@@ -233,7 +237,7 @@ class Inventory(UseCases):
         wanted = BottleFacts(made=made, use_by=use_by)
 
         def put(work: UnitOfWork, bottle: Bottle) -> None:
-            what = f"the dates of {bottle.product.title}"
+            what = tr("the dates of {title}", title=bottle.product.title)
             refuse_stale(what, seen=seen, now=bottle, mine=wanted, words=dates_in_words)
             work.change("bottle", (bottle_id,), made=made, use_by=use_by)
 
@@ -293,7 +297,7 @@ def _refuse_overfull(work: UnitOfWork, old: Product, draft: Label) -> None:
         if bottle.product.id == old.id
     ]
     if own and draft.unit != old.unit:
-        expected = f"its bottles are counted in {old.unit}"
+        expected = tr("its bottles are counted in {unit}", unit=tr(old.unit))
         raise InvalidField("unit", draft.unit, expected)
     for bottle in own:
         if bottle.level.amount > draft.size + ROUNDING:

@@ -52,6 +52,7 @@ from barkeep.domain.ingredients.slips import (
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.errors import UserError
+from barkeep.translation import tr
 
 LONGEST = 400
 """Characters; a longer line is prose."""
@@ -201,9 +202,9 @@ def _read_line(line: str, place: _Place, terms: Terms) -> ListedRow:
     plain = _without_marks(line)
     reading = _Reading(written, [*_parts(plain)])
     if _STRUCK.search(line):
-        reading.ask("product", "it is struck out: leave it out, or take it", "")
+        reading.ask("product", tr("it is struck out: leave it out, or take it"), "")
     if place.unticked:
-        reading.ask("product", "others are ticked and it is not: leave it out, or take it", "")
+        reading.ask("product", tr("others are ticked and it is not: leave it out, or take it"), "")
     _take_facts(reading)
     _take_name(reading, place, terms)
     return _row(reading, place, terms)
@@ -401,7 +402,11 @@ def _size(reading: _Reading, found: re.Match[str], put: Put) -> bool:
     if put("size", size):
         return True
     if put("level", size):
-        what = f"is “{size}” what is left? “{reading.cells['size']}” is taken for its size"
+        what = tr(
+            "is “{amount}” what is left? “{size}” is taken for its size",
+            amount=size,
+            size=reading.cells["size"],
+        )
         reading.ask("level", what, size)
         return True
     return False
@@ -440,7 +445,10 @@ def _opened(reading: _Reading, found: re.Match[str], put: Put) -> bool:
         if found["word"].casefold() == "since":
             return False
         if put("opened", "yes"):
-            said = f"“{day}” is no day that can be read; write one as 2026-03-31, or take today"
+            said = tr(
+                "“{day}” is no day that can be read; write one as 2026-03-31, or take today",
+                day=day,
+            )
             reading.ask("opened", said, "yes")
         return True
     return put("opened", day)
@@ -514,10 +522,14 @@ def _take_name(reading: _Reading, place: _Place, terms: Terms) -> None:
         likely = _sure(place.under, tree)
         reading.cells["product"] = reading.cells["ingredient"] = likely or reading.written
         if likely:
-            reading.ask("ingredient", f"it names no kind; it stands below “{place.under}”", likely)
+            reading.ask(
+                "ingredient",
+                tr("it names no kind; it stands below “{under}”", under=place.under),
+                likely,
+            )
         return
     if _SEVERAL.fullmatch(", ".join(left)):
-        reading.ask("product", "it may be several bottles: write each on a line of its own", "")
+        reading.ask("product", tr("it may be several bottles: write each on a line of its own"), "")
     name = _name_of(left, tree)
     name = _below_heading(left, name, place, tree)
     reading.cells.update({"product": name.product, "ingredient": name.kind})
@@ -525,11 +537,17 @@ def _take_name(reading: _Reading, place: _Place, terms: Terms) -> None:
         reading.cells["maker"] = name.maker
     if name.odd:
         reading.ask(
-            "product", f"“{name.odd}” says nothing known; it stays with the name", name.product
+            "product",
+            tr("“{odd}” says nothing known; it stays with the name", odd=name.odd),
+            name.product,
         )
     if name.likely:
         kind = tree.in_sentence(tree.by_name[folded(name.likely)])
-        reading.ask("ingredient", f"“{' '.join(left)}” is likely {kind}", name.likely)
+        reading.ask(
+            "ingredient",
+            tr("“{words}” is likely {kind}", words=" ".join(left), kind=kind),
+            name.likely,
+        )
 
 
 def _without_count(reading: _Reading, left: list[str], tree: FamilyTree) -> list[str]:
@@ -724,10 +742,14 @@ def _settle_percent(bare: str, reading: _Reading, usual: float | None) -> None:
         return
     if usual and usual >= STRONG and share % 5:
         reading.cells.setdefault("abv", bare)
-        reading.ask("abv", f"“{bare}” is likely its strength, and not what is left", bare)
+        reading.ask(
+            "abv", tr("“{bare}” is likely its strength, and not what is left", bare=bare), bare
+        )
         return
     reading.cells.setdefault("level", bare)
-    reading.ask("level", f"“{bare}” is likely what is left, and not its strength", bare)
+    reading.ask(
+        "level", tr("“{bare}” is likely what is left, and not its strength", bare=bare), bare
+    )
 
 
 def _guess(reading: _Reading, key: str | None, tree: FamilyTree) -> Iterator[str]:

@@ -11,6 +11,7 @@ from barkeep.domain.bottles.containers import Container
 from barkeep.domain.bottles.level_words import Comparison
 from barkeep.domain.bottles.levels import MeasuredLevel, judged, parse_level
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.translation import tr, tr_noop
 
 ROUNDING = 1e-9
 
@@ -19,12 +20,18 @@ ROUNDING = 1e-9
 class Typed:
     """A level as it was given, and how that read.
 
-    `is_amount` says that the words are an amount, which can be typed again.
+    `is_amount` says that the words are an amount, which can be typed again. Other words are kept
+    in English, whatever is spoken: `said` are those a person reads.
     """
 
     measured: MeasuredLevel
     words: str
     is_amount: bool = False
+
+    @property
+    def said(self) -> str:
+        """How it read."""
+        return self.words if self.is_amount else tr(self.words)
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,6 +134,22 @@ def on_the_shelf(bottle: Bottle) -> bool:
     return bottle.level.state == "open" and bottle.product.unit == "ml"
 
 
+TENTHS = (
+    tr_noop("empty"),
+    tr_noop("1 tenth"),
+    tr_noop("2 tenths"),
+    tr_noop("3 tenths"),
+    tr_noop("4 tenths"),
+    tr_noop("5 tenths"),
+    tr_noop("6 tenths"),
+    tr_noop("7 tenths"),
+    tr_noop("8 tenths"),
+    tr_noop("9 tenths"),
+    tr_noop("full"),
+)
+"""A level of so many tenths in words, as a count keeps it."""
+
+
 def tenths(bottle: Bottle, many: int) -> Typed:
     """So many tenths of a bottle, judged by eye; pieces are counted, which leaves no doubt."""
     size = bottle.product.size
@@ -134,8 +157,7 @@ def tenths(bottle: Bottle, many: int) -> Typed:
         measured = MeasuredLevel(size * many / 10, "volume", 0.0)
     else:
         measured = judged(many / 10, size)
-    words = {0: "empty", 1: "1 tenth", 10: "full"}.get(many, f"{many} tenths")
-    return Typed(measured, words)
+    return Typed(measured, TENTHS[many])
 
 
 def at_share(bottle: Bottle, share: float) -> Typed:
@@ -148,7 +170,7 @@ def at_share(bottle: Bottle, share: float) -> Typed:
 
 def as_expected(bottle: Bottle) -> Typed:
     """The level the ledger says, looked at and found to be so."""
-    return Typed(found_at(bottle, bottle.level.amount), "expected")
+    return Typed(found_at(bottle, bottle.level.amount), tr_noop("expected"))
 
 
 def found_at(bottle: Bottle, amount: float) -> MeasuredLevel:
