@@ -253,16 +253,20 @@ def _dates(row: BottleRow, ingredient: Ingredient) -> Iterator[DetailRow]:
         yield DetailRow(_keeps(ingredient.shelf_life_days), tr("Keeps"))
 
 
-_LENGTHS = (365, tr_noop("year")), (30, tr_noop("month")), (7, tr_noop("week"))
-"""Days, and what so many are called."""
+_LENGTHS = (
+    (365, tr_noop("year"), tr_noop("years")),
+    (30, tr_noop("month"), tr_noop("months")),
+    (7, tr_noop("week"), tr_noop("weeks")),
+)
+"""Days, and what so many are called, of one and of several."""
 
 
 def _keeps(days: int) -> str:
     """How long such a thing keeps, in the unit one would say it in."""
-    for length, word in _LENGTHS:
+    for length, one, several in _LENGTHS:
         if days >= 2 * length or (days >= length and days % length == 0):
             many = round(days / length)
-            return tr("about {time}", time=counted(many, word))
+            return tr("about {time}", time=counted(many, one, several))
     return counted(days, "day")
 
 

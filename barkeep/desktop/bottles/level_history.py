@@ -26,7 +26,6 @@ from barkeep.desktop.widgets.picture import Picture
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.level_steps import LevelStep
 from barkeep.domain.bottles.level_words import doubt_of, quantity, with_doubt
-from barkeep.domain.phrases import counted
 from barkeep.translation import tr, tr_noop
 
 NAME = tr_noop("Level over time")
@@ -209,13 +208,20 @@ class LevelHistory(Picture):
         unit, first, last = bottle.product.unit, self.steps[0], self.steps[-1]
         now = with_doubt(last.after, last.after_sigma, unit)
         counts = sum(each.is_count for each in self.steps)
+        told = tr_noop(
+            "From {first} on {day} to {now} today, in {n} entries, {counts} counts among them"
+        )
+        if counts == 1:
+            told = tr_noop(
+                "From {first} on {day} to {now} today, in {n} entries, 1 count among them"
+            )
         return tr(
-            "From {first} on {day} to {now} today, in {n} entries, {counts} among them",
+            told,
             first=quantity(first.after, unit),
             day=self._day(first.at),
             now=now,
             n=len(self.steps),
-            counts=counted(counts, "count"),
+            counts=counts,
         )
 
 

@@ -65,7 +65,6 @@ from barkeep.domain.bottles.counting import (
     exactly,
     tenths,
 )
-from barkeep.domain.phrases import counted
 from barkeep.errors import UserError
 from barkeep.translation import tr, tr_noop
 
@@ -89,8 +88,8 @@ class CountSheet(QDialog):
         self.table: RowTable[CountRow] = RowTable(count_columns(), self)
         self.table.show_rows(rows)
         self.view = QTableView()
-        write = tr("Write {counts}", counts=counted(len(rows), "count"))
-        self.write_button = primary_button(write, self.accept, "check")
+        write = tr_noop("Write 1 count" if len(rows) == 1 else "Write {n} counts")
+        self.write_button = primary_button(tr(write, n=len(rows)), self.accept, "check")
         self.back_button = button(tr("Go on counting"), self.reject)
         self._prepare_view()
         self._lay_out()
