@@ -297,7 +297,7 @@ def _refuse_overfull(work: UnitOfWork, old: Product, draft: Label) -> None:
         if bottle.product.id == old.id
     ]
     if own and draft.unit != old.unit:
-        expected = tr("its bottles are counted in {unit}", unit=tr(old.unit))
+        expected = tr("its bottles are counted in {unit}", unit=old.unit)
         raise InvalidField("unit", draft.unit, expected)
     for bottle in own:
         if bottle.level.amount > draft.size + ROUNDING:

@@ -403,8 +403,8 @@ def _size(reading: _Reading, found: re.Match[str], put: Put) -> bool:
         return True
     if put("level", size):
         what = tr(
-            "is “{amount}” what is left? “{size}” is taken for its size",
-            amount=size,
+            "is “{left}” what is left? “{size}” is taken for its size",
+            left=size,
             size=reading.cells["size"],
         )
         reading.ask("level", what, size)
@@ -545,7 +545,7 @@ def _take_name(reading: _Reading, place: _Place, terms: Terms) -> None:
         kind = tree.in_sentence(tree.by_name[folded(name.likely)])
         reading.ask(
             "ingredient",
-            tr("“{words}” is likely {kind}", words=" ".join(left), kind=kind),
+            tr("“{left}” is likely {kind}", left=" ".join(left), kind=kind),
             name.likely,
         )
 
