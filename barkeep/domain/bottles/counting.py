@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from datetime import date
 
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bottles.bottle import Bottle
@@ -105,15 +106,16 @@ class ShelfCount:
     def rows(
         self, bottles: Iterable[Bottle], tree: FamilyTree, *, everything: bool
     ) -> tuple[CountRow, ...]:
-        """The bottles to count along the shelf: the open ones, or really all.
+        """The bottles to count along the shelf: the open ones and new ones, or really all.
 
         What has been counted stays in view either way.
         """
         along = sorted(bottles, key=lambda each: (each.position, each.id))
+        new = _new_ones(along)
         return tuple(
             CountRow(bottle, tree.name(bottle.ingredient), self.typed.get(bottle.id))
             for bottle in along
-            if everything or bottle.id in self or on_the_shelf(bottle)
+            if everything or bottle.id in self or on_the_shelf(bottle) or bottle.id in new
         )
 
     def row(self, row: CountRow) -> CountRow:
@@ -125,13 +127,28 @@ class ShelfCount:
         return tuple(row for row in self.rows(bottles, tree, everything=True) if row.typed)
 
     def left_out(self, bottles: Iterable[Bottle]) -> int:
-        """How many bottles that a count begins with have none."""
+        """How many open bottles have no count."""
         return sum(on_the_shelf(each) and each.id not in self for each in bottles)
 
 
 def on_the_shelf(bottle: Bottle) -> bool:
-    """Whether a bottle is one of those a count begins with: open, and holding a liquid."""
+    """Whether a bottle is open, and holds a liquid."""
     return bottle.level.state == "open" and bottle.product.unit == "ml"
+
+
+def _new_ones(bottles: Sequence[Bottle]) -> frozenset[int]:
+    """The sealed liquids that came in since the last count of the shelf, and have none."""
+    counts = [each.level.counted.date() for each in bottles if each.level.counted is not None]
+    last = max(counts, default=date.min)
+    return frozenset(
+        each.id
+        for each in bottles
+        if each.level.state == "sealed"
+        and each.product.unit == "ml"
+        and each.level.counted is None
+        and each.received is not None
+        and each.received >= last
+    )
 
 
 TENTHS = (
