@@ -38,9 +38,10 @@ from barkeep.domain.phrases import folded
 from barkeep.errors import InvalidField, Problem, Stopped, TwoIngredients, UserError
 from barkeep.store import bottles as bottle_rows
 from barkeep.store.unit_of_work import UnitOfWork
+from barkeep.translation import tr, tr_about, tr_noop
 
-NO_BOTTLE = Problem(1, 1, "there is no bottle in it")
-STILL_TO_COME = "that day is still to come"
+NO_BOTTLE = Problem(1, 1, tr_noop("there is no bottle in it"))
+STILL_TO_COME = tr_noop("that day is still to come")
 EVERY = 25
 """Bottles between two calls of a progress."""
 
@@ -93,7 +94,7 @@ def look_at_bottles(
         terms.units,
         currency=terms.currency,
         today=terms.today,
-        reached=_stopping(progress, "Reading"),
+        reached=_stopping(progress, tr("Reading")),
     )
     return sorted_out(found, found.listed, snapshot)
 
@@ -104,7 +105,7 @@ def look_at_list(
     """As `look_at_bottles`, of a text that may be a table with a header or a bottle a line."""
     if is_bottles_csv(text):
         return look_at_bottles(snapshot, text, progress)
-    found = read_bottle_lines(text, terms_of(snapshot), _stopping(progress, "Reading"))
+    found = read_bottle_lines(text, terms_of(snapshot), _stopping(progress, tr("Reading")))
     return sorted_out(found, found.listed, snapshot)
 
 
@@ -142,7 +143,7 @@ def with_ready_answers(
 
     Raises `Stopped` where `progress` says not to go on.
     """
-    reached = _stopping(progress, "Reading")
+    reached = _stopping(progress, tr("Reading"))
     found: list[ListedRow] = []
     for number, row in enumerate(rows):
         if number % EVERY == 0:
@@ -163,19 +164,17 @@ def _stopping(
 
 
 OF_THE_PRODUCT: Mapping[str, str] = {
-    "strength": "abv_percent",
-    "sugar": "sugar_g_per_l",
-    "price": "price",
-    "acid": "acid_g_per_l",
-    "density": "density_g_per_ml",
-    "shape": "shape",
-    "barcode": "barcode",
+    tr_noop("strength"): "abv_percent",
+    tr_noop("sugar"): "sugar_g_per_l",
+    tr_noop("price"): "price",
+    tr_noop("acid"): "acid_g_per_l",
+    tr_noop("density"): "density_g_per_ml",
+    tr_noop("shape"): "shape",
+    tr_noop("barcode"): "barcode",
 }
 """What a row may say of a product, by its word: the bar's own is kept where it says another, but
 the price, which is what was paid last."""
 
-
-_LAST = "is noted as paid, and is its price from now on unless it was bought again since."
 
 _Named = tuple[str, float, str]
 """By what a product is known: its title, folded, its size and its unit."""
@@ -243,20 +242,34 @@ class _Sorting:
         """What a row says of a product otherwise than the bar, or than an earlier row."""
         known, first = self.known.get(named), self.first[named]
         there: Label = known or first.draft
-        where = "the bar" if known else f"line {first.line}"
+        where = tr("the bar") if known else tr("line {line}", line=first.line)
         for name, field_name in OF_THE_PRODUCT.items():
             mine, theirs = getattr(there, field_name), getattr(listed.draft, field_name)
             if theirs not in (None, "") and theirs != mine:
                 kept = _shown(mine)
                 if known and name == "price":
-                    yield f"The product’s price in the bar is {kept}; {_shown(theirs)} {_LAST}"
+                    yield tr(
+                        "The product’s price in the bar is {kept}; {paid} is noted as paid, "
+                        "and is its price from now on unless it was bought again since.",
+                        kept=kept,
+                        paid=_shown(theirs),
+                    )
                     continue
-                yield f"The product’s {name} stays as in {where}: {kept}, not {_shown(theirs)}."
+                yield tr(
+                    "The product’s {name} stays as in {where}: {kept}, not {shown}.",
+                    name=tr(name),
+                    where=where,
+                    kept=kept,
+                    shown=_shown(theirs),
+                )
 
 
 def _without(there: int, row: ListedRow, listed: ListedBottle) -> ListedRow:
     """A row of several bottles, some of which are there already."""
-    said = f"{there} of the {listed.count} {'is' if there == 1 else 'are'} there already."
+    told = tr_noop("{there} of the {count} is there already.")
+    if there != 1:
+        told = tr_noop("{there} of the {count} are there already.")
+    said = tr(told, there=there, count=listed.count)
     left = replace(listed, count=listed.count - there)
     return replace(row, bottle=left, remarks=(*row.remarks, said))
 
@@ -264,7 +277,7 @@ def _without(there: int, row: ListedRow, listed: ListedBottle) -> ListedRow:
 def _shown(value: float | str | None) -> str:
     if isinstance(value, float):
         return f"{value:g}"
-    return value or "none"
+    return value or tr_about("where a label says nothing", "none")
 
 
 def _two_kinds(here: Label, there: Label, line: int, tree: FamilyTree) -> TwoIngredients:
@@ -274,7 +287,9 @@ def _two_kinds(here: Label, there: Label, line: int, tree: FamilyTree) -> TwoIng
 
 def _other_in_the_bar(here: Label, there: Label, tree: FamilyTree) -> InvalidField:
     wanted, known = map(tree.in_sentence, (here.ingredient, there.ingredient))
-    return InvalidField("ingredient", wanted, f"the bar has {there.title} as {known}")
+    return InvalidField(
+        "ingredient", wanted, tr("the bar has {title} as {known}", title=there.title, known=known)
+    )
 
 
 # Taking in
@@ -329,7 +344,7 @@ class TakingIn:
         Nothing is written where there are any. Raises `Stopped` where
         `progress` says not to go on.
         """
-        reached = _stopping(progress, "The import")
+        reached = _stopping(progress, tr("The import"))
         coming: list[_Coming] = []
         problems: list[Problem] = []
         for number, row in enumerate(rows):
@@ -432,5 +447,5 @@ def _located(error: UserError, row: ListedBottle) -> Problem:
 
 def _opened_at(day: date, now: datetime) -> datetime:
     if day > now.date():
-        raise InvalidField("opened", day, STILL_TO_COME)
+        raise InvalidField("opened", day, tr(STILL_TO_COME))
     return min(datetime.combine(day, time(12)), now)

@@ -74,7 +74,7 @@ class Inventory(UseCases):
         with self._session.writing(f"Change product {checked.title}") as work:
             old = product_there(work, product_id)
             words = partial(label_in_words, tree=self._session.tree)
-            what = f"the label of {old.title}"
+            what = tr("the label of {title}", title=old.title)
             refuse_stale(what, seen=seen, now=old, mine=checked, words=words)
             refuse_taken(work, checked, apart_from=product_id)
             _refuse_overfull(work, old, checked)
@@ -237,7 +237,7 @@ class Inventory(UseCases):
         wanted = BottleFacts(made=made, use_by=use_by)
 
         def put(work: UnitOfWork, bottle: Bottle) -> None:
-            what = f"the dates of {bottle.product.title}"
+            what = tr("the dates of {title}", title=bottle.product.title)
             refuse_stale(what, seen=seen, now=bottle, mine=wanted, words=dates_in_words)
             work.change("bottle", (bottle_id,), made=made, use_by=use_by)
 

@@ -18,18 +18,19 @@ from barkeep.store.location import read_location
 from barkeep.store.place import in_a_file, place_of
 from barkeep.store.refusals import NoBarThere
 from barkeep.store.saving import Salvage, save_what_can_be, what_can_be_saved
+from barkeep.translation import tr_noop
 
 _NAMES: Mapping[str, tuple[str, str]] = {
-    "product": ("product", "products"),
-    "bottle": ("bottle", "bottles"),
-    "ledger": ("ledger entry", "ledger entries"),
-    "spec": ("spec", "specs"),
-    "trial": ("trial", "trials"),
-    "shoot": ("shoot", "shoots"),
-    "own_ingredient": ("ingredient of your own", "ingredients of your own"),
-    "own_stand_in": ("stand-in of your own", "stand-ins of your own"),
-    "own_recipe": ("recipe of your own", "recipes of your own"),
-    "setting": ("setting", "settings"),
+    "product": (tr_noop("product"), tr_noop("products")),
+    "bottle": (tr_noop("bottle"), tr_noop("bottles")),
+    "ledger": (tr_noop("ledger entry"), tr_noop("ledger entries")),
+    "spec": (tr_noop("spec"), tr_noop("specs")),
+    "trial": (tr_noop("trial"), tr_noop("trials")),
+    "shoot": (tr_noop("shoot"), tr_noop("shoots")),
+    "own_ingredient": (tr_noop("ingredient of your own"), tr_noop("ingredients of your own")),
+    "own_stand_in": (tr_noop("stand-in of your own"), tr_noop("stand-ins of your own")),
+    "own_recipe": (tr_noop("recipe of your own"), tr_noop("recipes of your own")),
+    "setting": (tr_noop("setting"), tr_noop("settings")),
 }
 """The tables a person knows of, in the words of the screens."""
 

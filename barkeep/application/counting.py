@@ -24,6 +24,7 @@ from barkeep.domain.bottles.taring import odd_glass, tare_again, weighed_empty, 
 from barkeep.errors import InvalidField
 from barkeep.store import bottles as bottle_rows
 from barkeep.store.unit_of_work import UnitOfWork
+from barkeep.translation import tr
 
 if TYPE_CHECKING:
     from barkeep.domain.bottles.levels import MeasuredLevel
@@ -104,28 +105,47 @@ class Weighed:
     def warning(self) -> str:
         """What is odd about the weight of the empty bottle, as part of a sentence; else empty."""
         odd = odd_glass(self.bottle)
+        if not odd:
+            return ""
         size = f"{self.bottle.product.size:g} ml"
-        return f"that is {odd} for a bottle of {size}, so look at the scale again" if odd else ""
+        if odd == "light":
+            return tr("that is light for a bottle of {size}, so look at the scale again", size=size)
+        return tr("that is heavy for a bottle of {size}, so look at the scale again", size=size)
 
     @property
     def sentence(self) -> str:
         """What is known now."""
         product, tare = self.bottle.product, self.bottle.tare
         if self.waits_for_empty:
-            return (
-                f"{product.title} weighs {self.weight_g:g} g full. Weigh it again once it is "
-                "empty: then the density of what is in it is known, and bottles of it can be "
-                "counted on a scale."
+            return tr(
+                "{title} weighs {weight_g:g} g full. Weigh it again once it is empty: then the "
+                "density of what is in it is known, and bottles of it can be counted on a scale.",
+                title=product.title,
+                weight_g=self.weight_g,
             )
-        parts = [f"{product.title} weighs {tare_in_words(tare)} empty"] if tare else []
+        parts = []
+        if tare:
+            said = tare_in_words(tare)
+            parts.append(tr("{title} weighs {tare} empty", title=product.title, tare=said))
         parts += [self.warning] if self.warning else []
         if self.density_g_per_ml is not None:
-            parts.append(f"what is in {product.title} weighs {self.density_g_per_ml:.3f} g per ml")
+            parts.append(
+                tr(
+                    "what is in {title} weighs {density_g_per_ml:.3f} g per ml",
+                    title=product.title,
+                    density_g_per_ml=self.density_g_per_ml,
+                )
+            )
         elif self.holds_ml is not None:
             full_g = self.bottle.full_g or 0.0
             parts.append(
-                f"with {full_g:g} g full that would be {self.holds_ml:.0f} ml in it, not "
-                f"{product.size:g}, so look at both weights again"
+                tr(
+                    "with {full_g:g} g full that would be {holds_ml:.0f} ml in it, not {size:g}, "
+                    "so look at both weights again",
+                    full_g=full_g,
+                    holds_ml=self.holds_ml,
+                    size=product.size,
+                )
             )
         return f"{'; '.join(parts)}."
 
@@ -194,7 +214,7 @@ class Counting(UseCases):
             bottle = bottle_there(work, bottle_id)
             work.label = f"Weigh {bottle.product.title} {'full' if full else 'empty'}"
             found = weighed(bottle, weight_g, full, self._session.snapshot)
-            what = f"the weight of {bottle.product.title}"
+            what = tr("the weight of {title}", title=bottle.product.title)
             refuse_stale(what, seen=seen, now=bottle, mine=found.bottle, words=weights_in_words)
             put_measured(work, found.bottle)
             if found.density_g_per_ml is not None:
@@ -212,14 +232,16 @@ class Counting(UseCases):
         Raises `UnknownName`, `InvalidField`, and `ChangedSince` where it is not as it was `seen`.
         """
         if dash_ml is not None and not LEAST_DASH_ML <= dash_ml <= MOST_DASH_ML:
-            expected = f"a dash is {LEAST_DASH_ML:g} to {MOST_DASH_ML:g} ml"
+            least, most = LEAST_DASH_ML, MOST_DASH_ML
+            expected = tr("a dash is {least:g} to {most:g} ml", least=least, most=most)
             raise InvalidField("dash", f"{dash_ml:g} ml", expected)
 
         def put(work: UnitOfWork, bottle: Bottle) -> None:
             if bottle.product.unit != "ml":
                 title = bottle.product.title
-                raise InvalidField("dash", title, "only what is poured has a dasher")
-            what, wanted = f"the dasher of {bottle.product.title}", replace(bottle, dash_ml=dash_ml)
+                raise InvalidField("dash", title, tr("only what is poured has a dasher"))
+            what = tr("the dasher of {title}", title=bottle.product.title)
+            wanted = replace(bottle, dash_ml=dash_ml)
             refuse_stale(what, seen=seen, now=bottle, mine=wanted, words=dasher_in_words)
             put_measured(work, wanted)
 

@@ -17,6 +17,7 @@ from barkeep.domain.drink.costs import Cost, cost_of_amounts
 from barkeep.errors import InvalidField
 from barkeep.store import bottles as bottle_rows
 from barkeep.store.unit_of_work import UnitOfWork
+from barkeep.translation import tr
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,7 +36,11 @@ class PouredOn:
 def spilled_in_words(poured: PouredOn) -> tuple[str, ...]:
     """*30 ml of Dock Light was spilled: not counted.*, of each product."""
     return tuple(
-        f"{show_quantity(amount, product.unit)} of {product.title} was spilled: not counted."
+        tr(
+            "{amount} of {title} was spilled: not counted.",
+            amount=show_quantity(amount, product.unit),
+            title=product.title,
+        )
         for product, amount in poured.spilled
     )
 
@@ -56,7 +61,7 @@ class Paying(UseCases):
         """
         today = self._session.clock().date()
         if day is not None and day > today:
-            raise InvalidField("paid", day, "that day is still to come")
+            raise InvalidField("paid", day, tr("that day is still to come"))
         with self._session.writing() as work:
             product = product_there(work, product_id)
             work.label = f"Note what was paid for {product.title}"
@@ -102,8 +107,8 @@ class Paying(UseCases):
 def checked_payment(payment: Payment, product: Product) -> Payment:
     """The payment without stray blanks. Raises `InvalidField`."""
     if product.house_made:
-        raise InvalidField("product", product.title, "it is made here, not bought")
-    refuse_beyond("paid", payment.amount, None, "it is nothing or more")
+        raise InvalidField("product", product.title, tr("it is made here, not bought"))
+    refuse_beyond("paid", payment.amount, None, tr("it is nothing or more"))
     return Payment(payment.amount, " ".join(payment.shop.split()))
 
 

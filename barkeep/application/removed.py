@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from barkeep.application.done import Done
 from barkeep.application.paying import follow_newest
@@ -13,6 +13,17 @@ from barkeep.store.bottles import product_named, product_paid_for
 from barkeep.store.removed import Removed, RemovedKind, product_behind, read_removed
 from barkeep.store.specs import taken_names
 from barkeep.store.unit_of_work import UnitOfWork
+from barkeep.translation import tr_noop
+
+_REMOVED: Mapping[RemovedKind, str] = {
+    "bottle": tr_noop("removed bottle"),
+    "product": tr_noop("removed product"),
+    "spec": tr_noop("removed spec"),
+    "trial": tr_noop("removed trial"),
+    "shoot": tr_noop("removed shoot"),
+    "paid": tr_noop("removed paid"),
+}
+"""Each kind as it is said where none is found."""
 
 
 class RemovedThings(UseCases):
@@ -36,7 +47,7 @@ class RemovedThings(UseCases):
                 if (each.kind, each.id) == (kind, thing_id)
             ]
             if not found:
-                raise UnknownName(f"removed {kind}", f"#{thing_id}")
+                raise UnknownName(_REMOVED[kind], f"#{thing_id}")
             (thing,) = found
             work.label = f"Bring back {thing.name}"
             _bring_product(work, thing)
@@ -66,7 +77,7 @@ def find_removed(things: Sequence[Removed], kind: RemovedKind, which: str) -> Re
     found = found or [each for each in of_kind if folded(each.name) == folded(which)]
     if len(found) > 1:
         choices = tuple(f"#{each.id} {each.name}" for each in found)
-        raise AmbiguousName(f"removed {kind}", which, choices)
+        raise AmbiguousName(_REMOVED[kind], which, choices)
     if not found:
-        raise UnknownName(f"removed {kind}", which, tuple(each.name for each in of_kind[:3]))
+        raise UnknownName(_REMOVED[kind], which, tuple(each.name for each in of_kind[:3]))
     return found[0]

@@ -24,6 +24,7 @@ from barkeep.domain.bottles.bottle import (
 )
 from barkeep.domain.bottles.shapes import shipped_shapes
 from barkeep.domain.bottles.taring import HEAVIEST_G_PER_ML, LIGHTEST_G_PER_ML
+from barkeep.domain.days import day_said
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.errors import (
     DuplicateName,
@@ -35,6 +36,7 @@ from barkeep.errors import (
 )
 from barkeep.store import bottles as bottle_rows
 from barkeep.store.unit_of_work import UnitOfWork
+from barkeep.translation import tr, tr_noop
 
 if TYPE_CHECKING:
     from barkeep.domain.bottles.levels import MeasuredLevel
@@ -46,7 +48,14 @@ class WrongState(UserError):
     bottle: str
     state: str
     advice: str
-    says = "{bottle} is {state} already: {advice}."
+
+    def __str__(self) -> str:
+        return tr(
+            "{bottle} is {state} already: {advice}.",
+            bottle=self.bottle,
+            state=tr(self.state),
+            advice=self.advice,
+        )
 
 
 class NeverOffered(UserError):
@@ -66,8 +75,11 @@ class StillInUse(UserError):
     several: bool = True
 
     def __str__(self) -> str:
-        refer = "refer" if self.several else "refers"
-        return f"{self.thing} cannot be removed: {self.users} still {refer} to it."
+        if self.several:
+            told = tr_noop("{thing} cannot be removed: {users} still refer to it.")
+        else:
+            told = tr_noop("{thing} cannot be removed: {users} still refers to it.")
+        return tr(told, thing=self.thing, users=self.users)
 
 
 ROUNDING = 1e-6
@@ -118,10 +130,14 @@ def open_one(work: UnitOfWork, bottle: Bottle) -> Entry:
     """Break the seal. Raises `WrongState` for a bottle that is open or empty."""
     title, level = bottle.product.title, bottle.level
     if level.state == "open":
-        since = f"it was opened on {level.opened}" if level.opened else "there is nothing to do"
+        since = (
+            tr("it was opened on {day}", day=day_said(level.opened))
+            if level.opened
+            else tr("there is nothing to do")
+        )
         raise WrongState(title, "open", since)
     if level.state == "empty":
-        raise WrongState(title, "empty", "count it if something is left")
+        raise WrongState(title, "empty", tr("count it if something is left"))
     return work.append(bottle.id, "open")
 
 
@@ -135,14 +151,14 @@ def take_one(
 def empty_one(work: UnitOfWork, bottle: Bottle, note: str) -> Entry:
     """Say that nothing is left. Raises `WrongState` for a bottle that is empty."""
     if bottle.level.state == "empty":
-        raise WrongState(bottle.product.title, "empty", "there is nothing to do")
+        raise WrongState(bottle.product.title, "empty", tr("there is nothing to do"))
     return work.append(bottle.id, "empty", note=note)
 
 
 def level_within(level: float, of: Label, may_be_nothing: bool = False) -> float:
     """A level in the label's unit, at most its size. Raises `InvalidField`, `LevelAboveSize`."""
     if not isfinite(level) or level < 0 or (level == 0 and not may_be_nothing):
-        raise InvalidField("level", level, "a bottle holds more than nothing")
+        raise InvalidField("level", level, tr("a bottle holds more than nothing"))
     if level > of.size + ROUNDING:
         raise LevelAboveSize(level, of.size, of.unit, of.title)
     return min(level, of.size)
@@ -154,7 +170,7 @@ def taken_from(bottle: Bottle, amount: float) -> float:
     Raises `InvalidField` for nothing or less, `NotEnoughLeft` for more than is left.
     """
     if not isfinite(amount) or amount <= 0:
-        raise InvalidField("amount", amount, "it is more than nothing")
+        raise InvalidField("amount", amount, tr("it is more than nothing"))
     left, product = bottle.level.amount, bottle.product
     if amount > left + ROUNDING:
         raise NotEnoughLeft(amount, left, product.unit, product.title)
@@ -165,16 +181,17 @@ def taken_from(bottle: Bottle, amount: float) -> float:
 def refuse_dates(made: date | None, use_by: date | None) -> None:
     """Raises `InvalidField` where a use-by day lies before the day of making."""
     if made and use_by and use_by < made:
-        raise InvalidField("use by", use_by, f"it was made on {made}, after that")
+        expected = tr("it was made on {day}, after that", day=day_said(made))
+        raise InvalidField("use by", use_by, expected)
 
 
 def refuse_repeats(bottle_ids: Sequence[int]) -> None:
     """Raises `InvalidField` where a bottle is named twice, or none is."""
     if not bottle_ids:
-        raise InvalidField("bottles", "", "name at least one")
+        raise InvalidField("bottles", "", tr("name at least one"))
     for bottle_id in bottle_ids:
         if bottle_ids.count(bottle_id) > 1:
-            raise InvalidField("bottles", f"#{bottle_id}", "each is named once")
+            raise InvalidField("bottles", f"#{bottle_id}", tr("each is named once"))
 
 
 def said(amount: float, of: Bottle | Label) -> str:
@@ -198,16 +215,17 @@ def checked_draft(draft: Label, tree: FamilyTree) -> Label:
     """
     name, maker = " ".join(draft.name.split()), " ".join(draft.maker.split())
     if not name:
-        raise InvalidField("name", draft.name, "a product needs a name")
+        raise InvalidField("name", draft.name, tr("a product needs a name"))
     if draft.unit not in get_args(Unit):
-        raise InvalidField("unit", draft.unit, "it is ml, g or each")
+        raise InvalidField("unit", draft.unit, tr("it is ml, g or each"))
     if not (isfinite(draft.size) and draft.size > 0):
-        raise InvalidField("size", draft.size, "it is more than nothing")
+        raise InvalidField("size", draft.size, tr("it is more than nothing"))
     refuse_figures(draft)
-    refuse_beyond("price", draft.price, None, "it is nothing or more")
+    refuse_beyond("price", draft.price, None, tr("it is nothing or more"))
     _refuse_unlikely(draft.density_g_per_ml)
     if draft.shape is not None and draft.shape not in shipped_shapes():
-        raise InvalidField("shape", draft.shape, f"it is one of {', '.join(shipped_shapes())}")
+        shapes = ", ".join(shipped_shapes())
+        raise InvalidField("shape", draft.shape, tr("it is one of {shapes}", shapes=shapes))
     key = find_ingredient(tree, draft.ingredient)
     barcode = checked_gtin(draft.barcode)
     if (name, maker, key, barcode) == (draft.name, draft.maker, draft.ingredient, draft.barcode):
@@ -218,15 +236,20 @@ def checked_draft(draft: Label, tree: FamilyTree) -> Label:
 def _refuse_unlikely(density_g_per_ml: float | None) -> None:
     lightest, heaviest = LIGHTEST_G_PER_ML, HEAVIEST_G_PER_ML
     if density_g_per_ml is not None and not lightest <= density_g_per_ml <= heaviest:
-        raise InvalidField("density", density_g_per_ml, f"it is {lightest:g} to {heaviest:g} g/ml")
+        raise InvalidField(
+            "density",
+            density_g_per_ml,
+            tr("it is {lightest:g} to {heaviest:g} g/ml", lightest=lightest, heaviest=heaviest),
+        )
 
 
 def refuse_figures(of: Label | Ingredient) -> None:
     """Raises `InvalidField` for a strength, sugar or acid that there cannot be."""
-    refuse_beyond("strength", of.abv_percent, STRONGEST, "it is 0 to 100 % vol")
+    refuse_beyond("strength", of.abv_percent, STRONGEST, tr("it is 0 to 100 % vol"))
     for field, value in (("sugar", of.sugar_g_per_l), ("acid", of.acid_g_per_l)):
-        refuse_beyond(field, value, None, "it is 0 g/l or more")
-        refuse_beyond(field, value, DENSEST_G_PER_L, f"it is 0 to {DENSEST_G_PER_L:,.0f} g/l")
+        refuse_beyond(field, value, None, tr("it is 0 g/l or more"))
+        expected = tr("it is 0 to {densest:,.0f} g/l", densest=DENSEST_G_PER_L)
+        refuse_beyond(field, value, DENSEST_G_PER_L, expected)
 
 
 def refuse_beyond(field: str, value: float | None, highest: float | None, expected: str) -> None:

@@ -8,17 +8,20 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, fields
+from datetime import date
 from typing import TypeVar
 
 from barkeep.domain.bar.shoots import Shoot, ShootDrink
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.bottles.bottle import BottleFacts, Label, Tare
+from barkeep.domain.days import day_said, moment_said
 from barkeep.domain.ingredients.relations import StandIn
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.specs.spec import Spec
 from barkeep.domain.specs.trials import Trial, show_score
 from barkeep.errors import UserError
+from barkeep.translation import tr, tr_about, tr_noop
 
 T = TypeVar("T")
 Words = Mapping[str, str]
@@ -43,12 +46,19 @@ class ChangedSince(UserError):
 
     def __str__(self) -> str:
         told = "; ".join(
-            f"{each.field}: yours “{_on_one_line(each.mine)}”, theirs “{_on_one_line(each.theirs)}”"
+            tr(
+                "{field}: yours “{mine}”, theirs “{theirs}”",
+                field=each.field,
+                mine=_on_one_line(each.mine),
+                theirs=_on_one_line(each.theirs),
+            )
             for each in self.differences
         )
-        return (
-            f"Another window or a command has changed {self.what} since you began, so nothing "
-            f"was written. {capitalised(told)}."
+        return tr(
+            "Another window or a command has changed {what} since you began, so nothing was "
+            "written. {told}.",
+            what=self.what,
+            told=capitalised(told),
         )
 
 
@@ -79,7 +89,7 @@ def refuse_stale(
 def spec_changed_since(mine: Spec, theirs: Spec) -> ChangedSince:
     """What is said of a spec that was begun from an older version than theirs."""
     differences = differences_of(spec_in_words(mine), spec_in_words(theirs))
-    return ChangedSince(f"the spec {theirs.name}", theirs, differences)
+    return ChangedSince(tr("the spec {name}", name=theirs.name), theirs, differences)
 
 
 def differences_of(mine: Words, theirs: Words) -> tuple[Difference, ...]:
@@ -95,100 +105,133 @@ def differences_of(mine: Words, theirs: Words) -> tuple[Difference, ...]:
 def spec_in_words(spec: Spec) -> Words:
     """Everything that is written of a spec."""
     return {
-        "name": spec.name,
-        "lines": "\n".join(each.text for each in spec.in_order),
-        "method": spec.method,
-        "technique": spec.technique,
-        "glass": spec.glass,
-        "ice": spec.ice,
-        "serves": f"{spec.serves!r}",
-        "notes": spec.notes,
-        "riff of": spec.riff_of or "",
-        "tags": ", ".join(spec.tags),
-        "credit": spec.credit,
-        "source": spec.source,
+        tr("name"): spec.name,
+        tr("lines"): "\n".join(each.text for each in spec.in_order),
+        tr("method"): spec.method,
+        tr("technique"): tr(spec.technique),
+        tr("glass"): spec.glass,
+        tr("ice"): spec.ice,
+        tr("serves"): f"{spec.serves!r}",
+        tr("notes"): spec.notes,
+        tr("riff of"): spec.riff_of or "",
+        tr("tags"): ", ".join(spec.tags),
+        tr("credit"): spec.credit,
+        tr("source"): spec.source,
     }
 
 
 def shoot_in_words(shoot: Shoot, tree: FamilyTree) -> Words:
     """Everything that is written of a shoot."""
     return {
-        "theme": shoot.theme,
-        "day": shoot.on.isoformat(),
-        "starts": f"{shoot.starts:%H:%M}" if shoot.starts else "",
-        "state": shoot.state,
+        tr("theme"): shoot.theme,
+        tr("day"): day_said(shoot.on),
+        tr_about("a shoot, at what time", "starts"): f"{shoot.starts:%H:%M}"
+        if shoot.starts
+        else "",
+        tr("state"): tr(shoot.state),
         **drinks_in_words(shoot, tree),
-        "notes": shoot.notes,
-        "ticked": ", ".join(sorted(shoot.ticked)),
-        "log": f"written on {shoot.log.at:%Y-%m-%d at %H:%M}" if shoot.log else "",
+        tr("notes"): shoot.notes,
+        tr("ticked"): ", ".join(sorted(shoot.ticked)),
+        tr_about("of a shoot", "log"): _log_in_words(shoot),
     }
+
+
+def _log_in_words(shoot: Shoot) -> str:
+    return tr("written on {moment}", moment=moment_said(shoot.log.at)) if shoot.log else ""
 
 
 def drinks_in_words(shoot: Shoot, tree: FamilyTree) -> Words:
     """The drinks of a shoot in running order, with what is poured for their lines."""
-    return {"drinks": "\n".join(_drink_in_words(each, tree) for each in shoot.drinks)}
+    return {tr("drinks"): "\n".join(_drink_in_words(each, tree) for each in shoot.drinks)}
 
 
 def label_in_words(label: Label, tree: FamilyTree) -> Words:
     """Everything that a label says."""
     said = {each.name: _in_words(getattr(label, each.name)) for each in fields(Label)}
     said["ingredient"] = _name(label.ingredient, tree)
-    return {_LABEL_FIELDS.get(name, name): words for name, words in said.items()}
+    return {tr(_LABEL_FIELDS[name]): words for name, words in said.items()}
 
 
 _LABEL_FIELDS = {
-    "abv_percent": "strength in % vol",
-    "sugar_g_per_l": "sugar in g per litre",
-    "house_made": "made here",
-    "density_g_per_ml": "density in g per ml",
-    "acid_g_per_l": "acid in g per litre",
+    "name": tr_noop("name"),
+    "maker": tr_noop("maker"),
+    "ingredient": tr_noop("ingredient"),
+    "size": tr_noop("size"),
+    "unit": tr_noop("unit"),
+    "price": tr_noop("price"),
+    "barcode": tr_noop("barcode"),
+    "shape": tr_noop("shape"),
+    "abv_percent": tr_noop("strength in % vol"),
+    "sugar_g_per_l": tr_noop("sugar in g per litre"),
+    "house_made": tr_noop("made here"),
+    "density_g_per_ml": tr_noop("density in g per ml"),
+    "acid_g_per_l": tr_noop("acid in g per litre"),
 }
 
 
 def dates_in_words(facts: BottleFacts) -> Words:
     """When a bottle was made, and until when it is good."""
-    return {"made": _in_words(facts.made), "use by": _in_words(facts.use_by)}
+    return {
+        tr_about("a date of a bottle", "made"): _in_words(facts.made),
+        tr_about("a date of a bottle", "use by"): _in_words(facts.use_by),
+    }
 
 
 def weights_in_words(facts: BottleFacts) -> Words:
     """What a bottle weighs without and with its contents."""
-    return {"empty": _tare_in_words(facts.tare), "full": _in_words(facts.full_g)}
+    return {
+        tr_about("a weight of a bottle", "empty"): _tare_in_words(facts.tare),
+        tr_about("a weight of a bottle", "full"): _in_words(facts.full_g),
+    }
 
 
 def dasher_in_words(facts: BottleFacts) -> Words:
     """What one dash from a bottle comes to, in ml."""
-    return {"a dash": _in_words(facts.dash_ml)}
+    return {tr("a dash"): _in_words(facts.dash_ml)}
 
 
 def trial_in_words(trial: Trial) -> Words:
     """Everything that is written of a trial."""
     scores = (f"{each.taster} {each.scale} {show_score(each.value)}" for each in trial.scores)
     return {
-        "day": trial.on.isoformat(),
-        "scores": ", ".join(each.strip() for each in scores),
-        "changed": trial.changed,
-        "notes": trial.notes,
-        "settled on": "yes" if trial.won else "no",
+        tr("day"): day_said(trial.on),
+        tr("scores"): ", ".join(each.strip() for each in scores),
+        tr("changed"): trial.changed,
+        tr("notes"): trial.notes,
+        tr("settled on"): _in_words(trial.won),
     }
 
 
 def par_in_words(settings: Settings, key: str, tree: FamilyTree) -> Words:
     """The least to have of one ingredient."""
     pars = (each.amount for each in settings.pars if each.ingredient == key)
-    return {"par": "".join(f"{each:g} {tree[key].unit}" for each in pars)}
+    return {tr("par"): "".join(f"{each:g} {tr(tree[key].unit)}" for each in pars)}
 
 
 def house_pour_in_words(settings: Settings, kind: str, titles: Mapping[int, str]) -> Words:
     """What is poured for one kind."""
     pours = (each.product for each in settings.house if each.kind == kind)
-    return {"house pour": "".join(titles.get(each, f"product {each}") for each in pours)}
+    return {
+        tr("house pour"): "".join(
+            titles.get(each, tr("product {number}", number=each)) for each in pours
+        )
+    }
 
 
 def stand_ins_in_words(entries: Iterable[StandIn], tree: FamilyTree) -> Words:
     """Everything that is said of own stand-ins, a field each."""
     return {
-        f"{_name(each.offered, tree)} for {_name(each.wanted, tree)}": ", ".join(
-            (f"{each.closeness:g}", f"{each.ratio:g} times as much", each.why, *each.scope)
+        tr(
+            "{offered} for {wanted}",
+            offered=_name(each.offered, tree),
+            wanted=_name(each.wanted, tree),
+        ): ", ".join(
+            (
+                f"{each.closeness:g}",
+                tr("{ratio:g} times as much", ratio=each.ratio),
+                each.why,
+                *each.scope,
+            )
         )
         for each in entries
     }
@@ -205,17 +248,25 @@ def ingredient_in_words(
         said["regional"] = [
             f"{region}: {name}" for region, names in ingredient.regional.items() for name in names
         ]
-    words = {_INGREDIENT_FIELDS.get(name, name): _in_words(each) for name, each in said.items()}
+    words = {tr(_INGREDIENT_FIELDS[name]): _in_words(each) for name, each in said.items()}
     return {**words, **stand_ins_in_words(stand_ins, tree)}
 
 
 _INGREDIENT_FIELDS = {
     **_LABEL_FIELDS,
-    "parents": "a kind of",
-    "aliases": "other names",
-    "unit": "kept in",
-    "shelf_life_days": "keeps for, in days",
-    "typical_size": "usual size",
+    "key": tr_noop("key"),
+    "parents": tr_noop("a kind of"),
+    "aliases": tr_noop("other names"),
+    "regional": tr_noop("regional"),
+    "printed": tr_noop("printed"),
+    "family": tr_noop("family"),
+    "proper": tr_noop("proper"),
+    "unit": tr_noop("kept in"),
+    "shelf_life_days": tr_noop("keeps for, in days"),
+    "allergens": tr_noop("allergens"),
+    "always_there": tr_noop("always_there"),
+    "typical_size": tr_noop("usual size"),
+    "basis": tr_noop("basis"),
 }
 
 
@@ -223,7 +274,7 @@ def _drink_in_words(drink: ShootDrink, tree: FamilyTree) -> str:
     serves = drink.serves
     counts = f"{serves.tests}+{serves.camera}+{serves.tasting}"
     chosen = (
-        f"line {each.line + 1} by {_name(each.ingredient, tree)}"
+        tr("line {line} by {name}", line=each.line + 1, name=_name(each.ingredient, tree))
         + (f" #{each.bottle_id}" if each.bottle_id else "")
         for each in drink.chosen
     )
@@ -236,7 +287,9 @@ def _name(key: str, tree: FamilyTree) -> str:
 
 def _in_words(value: object) -> str:
     if isinstance(value, bool):
-        return "yes" if value else "no"
+        return tr("yes") if value else tr("no")
+    if isinstance(value, date):
+        return day_said(value)
     if isinstance(value, list | tuple):
         return ", ".join(map(str, value))
     return "" if value is None else f"{value}"

@@ -170,7 +170,7 @@ def test_dates_are_corrected(bar, gin):
 def test_a_bottle_opens_once(bar, gin):
     opened = bar.inventory.open(gin.id).value
     assert opened.level.state == "open" and opened.level.opened == NOON.date()
-    with pytest.raises(WrongState, match="is open already: it was opened on 2026-11-21"):
+    with pytest.raises(WrongState, match="is open already: it was opened on 21 November 2026"):
         bar.inventory.open(gin.id)
     bar.inventory.empty(gin.id)
     with pytest.raises(WrongState, match="is empty already"):

@@ -43,7 +43,7 @@ def test_what_a_bottle_cost_is_kept_by_shop_and_its_price_follows_the_newest(
     paid = [(30.0, "Far Cellar"), (24.5, "Quay Stores"), (22.0, "Tide Wine")]
     assert shown() == (paid, 30.0)
     told = product("show", BOURBON).out
-    assert "It was cheapest at Tide Wine: 22.00 EUR on 2020-01-02." in told
+    assert "It was cheapest at Tide Wine: 22.00 EUR on 2 January 2020." in told
     assert product("show", BOURBON, "--json").answer["paid"][2] == {
         "on": "2020-01-02",
         "amount": 22.0,

@@ -59,7 +59,7 @@ def test_the_dates_of_a_bottle_are_corrected(barkeep, bar, product):
     dated = product("redate", str(made), "--made", "2026-05-05", "--json").answer
     assert (dated["made"], dated["use_by"]) == ("2026-05-05", "2031-03-04")
     refused = product("redate", str(made), "--use-by", "2026-05-04").refusal
-    assert "it was made on 2026-05-05" in refused
+    assert "it was made on 5 May 2026" in refused
     assert "say --made, --use-by or both" in product("redate", str(made)).refusal
     gone = product("redate", str(made), "--use-by", "none", "--json").answer
     assert (gone["made"], gone["use_by"]) == ("2026-05-05", None)

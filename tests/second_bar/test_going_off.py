@@ -9,10 +9,17 @@ from tests.second_bar.asking import about, flat, has, line_of
 SHOOT_DAY = date(2026, 12, 5)
 
 
+def as_said(day: str) -> str:
+    """A pattern of a day as it is said: in full or shortened."""
+    when = date.fromisoformat(day)
+    month = f"{when:%B}"
+    return rf"{when.day} {month[:3]}(?:{month[3:]})? {when.year}"
+
+
 def reason(*, last: str, begun: str, days: int, keeps: int) -> str:
-    """A pattern of the reason in any of the words that say it."""
-    since = rf"({begun}|{days} days)"
-    return rf"{last}|{since}.*\b{keeps}\b|\b{keeps}\b.*{since}"
+    """A pattern of the reason in any of the words that say it; the dates in ISO's form."""
+    since = rf"({as_said(begun)}|{days} days)"
+    return rf"{as_said(last)}|{since}.*\b{keeps}\b|\b{keeps}\b.*{since}"
 
 
 FINO = reason(last="2026-11-24", begun="2026-11-17", days=12, keeps=7)
@@ -136,5 +143,5 @@ def test_orgeat_is_judged_on_the_day_it_is_poured(bar, changed):
     shoot = changed.shoot({"Army and Navy": 2}, on=SHOOT_DAY)
     assert shoot.drawn("Orgeat") == 0
     said = f"{shoot.shown_check}\n{shoot.sheet}"
-    assert has(about(said, "orgeat"), r"2026-12-04|keeps 14 days")
+    assert has(about(said, "orgeat"), rf"{as_said('2026-12-04')}|keeps 14 days")
     assert has("\n".join(map(flat, shoot.items)) + "\n".join(shoot.steps), "orgeat")

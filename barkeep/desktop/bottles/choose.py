@@ -17,6 +17,7 @@ from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.level_words import quantity
 from barkeep.domain.phrases import folded
+from barkeep.translation import tr
 
 ID_ROLE = Qt.ItemDataRole.UserRole
 
@@ -29,11 +30,11 @@ class ChooseBottle(QDialog):
     def __init__(self, bottles: Sequence[Bottle], parent: QWidget | None = None) -> None:
         super().__init__(parent)
         accept_by_keys(self)
-        self.setWindowTitle("Another bottle")
-        self.search = SearchField("Search bottles…")
+        self.setWindowTitle(tr("Another bottle"))
+        self.search = SearchField(tr("Search bottles…"))
         self.view = QListWidget()
         ListKeys(self.view)
-        self.view.setAccessibleName("Bottles")
+        self.view.setAccessibleName(tr("Bottles"))
         self.view.setItemDelegate(RowDelegate(self.view))
         self.view.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         for each in bottles:
@@ -44,7 +45,7 @@ class ChooseBottle(QDialog):
             item.setData(Qt.ItemDataRole.AccessibleTextRole, f"{each.product.title}, {left}")
             item.setToolTip(plain_tip(each.product.title))
             self.view.addItem(item)
-        self.take_button = primary_button("Take", self.take)
+        self.take_button = primary_button(tr("Take"), self.take)
         self._lay_out()
         self.search.searched.connect(self._find)
         self.search.left.connect(self.view.setFocus)
@@ -70,7 +71,7 @@ class ChooseBottle(QDialog):
             self.view.setCurrentItem(found[0])
 
     def _lay_out(self) -> None:
-        cancel = button("Cancel", self.reject)
+        cancel = button(tr("Cancel"), self.reject)
         cancel.setAutoDefault(False)  # Enter takes
         self.take_button.setDefault(True)
         column_of(

@@ -37,7 +37,8 @@ from barkeep.domain.bottles.level_words import (
 )
 from barkeep.domain.bottles.paid import Paid, cheapest_in_words, payment_in_words
 from barkeep.domain.ingredients.tree import Ingredient
-from barkeep.domain.phrases import capitalised, price_in_words
+from barkeep.domain.phrases import begun_small, capitalised, counted, price_in_words
+from barkeep.translation import tr, tr_about, tr_noop
 
 LedgerSteps = Sequence[tuple[Entry, float]]
 
@@ -77,10 +78,13 @@ class BottleOverview(QWidget):
         with laid_out_once(self):
             self.gauge.show_reading(reading, level_in_words(bottle))
             say(self._amount, quantity(bottle.level.amount, unit))
-            say(self._share, f"of {quantity(size, unit)}, {percent(bottle.share)}")
+            say(
+                self._share,
+                tr("of {size}, {share}", size=quantity(size, unit), share=percent(bottle.share)),
+            )
             say(self._doubt, in_doubt(sigma, unit))
             say(self._state, state_in_words(bottle.level, row.on))
-            say(self._low, "Low" if row.low else "")
+            say(self._low, tr("Low") if row.low else "")
             found = level_steps([entry for entry, _level in steps], unit)
             self.line.show_steps(bottle, found, datetime.combine(row.on, time(23, 59)))
 
@@ -96,23 +100,24 @@ def sections_of(
     payments: Sequence[Paid] = (),
 ) -> tuple[DetailSection, ...]:
     """Facts, cautions, what was paid, how it can be measured, and the ledger of one bottle."""
-    found = [DetailSection("Label", tuple(_facts(row, ingredient, currency)))]
+    found = [DetailSection(tr("Label"), tuple(_facts(row, ingredient, currency)))]
     notes = tuple(_cautions(row, ingredient))
     if notes:
         found.insert(0, _look_out(notes, row, ingredient))
     if payments:
         paid = tuple(_paid(payments, currency, row.on))
-        found.append(DetailSection("Paid", paid, fold="paid", brief=paid[0].text))
+        found.append(DetailSection(tr("Paid"), paid, fold="paid", brief=paid[0].text))
     dates = tuple(_dates(row, ingredient))
     brief = " · ".join(f"{each.label} {each.text}" for each in dates[1:4])
-    found.append(DetailSection("Dates", dates, fold="dates", brief=brief))
+    found.append(DetailSection(tr("Dates"), dates, fold="dates", brief=brief))
     if container.shape is not None:
         measuring = tuple(_measuring(row.bottle, container))
-        brief = f"Empty: {measuring[0].text}"
-        found.append(DetailSection("Measuring", measuring, fold="measuring", brief=brief))
-    heading = "Ledger" if len(steps) < 2 else f"Ledger, {len(steps)} entries"
+        brief = tr("Empty: {weight}", weight=measuring[0].text)
+        found.append(DetailSection(tr("Measuring"), measuring, fold="measuring", brief=brief))
+    heading = tr("Ledger") if len(steps) < 2 else tr("Ledger, {n} entries", n=len(steps))
     entries = ledger_rows(row, steps, all_entries=all_entries)
-    brief = f"Last: {entries[0].text}, {entries[0].label}" if entries else ""
+    last = entries[0] if entries else None
+    brief = tr("Last: {what}, {day}", what=last.text, day=last.label) if last else ""
     found.append(DetailSection(heading, entries, fold="ledger", brief=brief))
     return tuple(found)
 
@@ -121,11 +126,11 @@ def _look_out(
     notes: tuple[DetailRow, ...], row: BottleRow, ingredient: Ingredient
 ) -> DetailSection:
     """The cautions of a bottle in a line of tags, which opens to all of it."""
-    tags = [each.label for each in notes if each.label != "Allergens"]
-    tags += list(ingredient.allergens)
-    brief = capitalised(" · ".join(tags).lower())
+    tags = [each.label for each in notes if each.picture != "allergen"]
+    tags += map(tr, ingredient.allergens)
+    brief = capitalised(" · ".join(map(begun_small, tags)))
     tone = "danger" if row.past else "warning"
-    return DetailSection("Look out", notes, fold="cautions", brief=brief, tone=tone)
+    return DetailSection(tr("Look out"), notes, fold="cautions", brief=brief, tone=tone)
 
 
 def ledger_rows(row: BottleRow, steps: LedgerSteps, *, all_entries: bool) -> tuple[DetailRow, ...]:
@@ -135,14 +140,15 @@ def ledger_rows(row: BottleRow, steps: LedgerSteps, *, all_entries: bool) -> tup
     rows = tuple(_entry(row, entry, level) for entry, level in shown)
     if len(shown) == len(newest):
         return rows
-    return (*rows, DetailRow("", parts=(Link(f"Show all {len(newest)} entries", EVERY_ENTRY),)))
+    every = Link(tr("Show all {n} entries", n=len(newest)), EVERY_ENTRY)
+    return (*rows, DetailRow("", parts=(every,)))
 
 
 def _entry(row: BottleRow, entry: Entry, level: float) -> DetailRow:
     unit, size = row.bottle.product.unit, row.bottle.product.size
     parts = []
     if entry.kind not in ("receive", "count", "empty"):
-        parts.append(f"leaves {quantity(level, unit)}")
+        parts.append(tr("leaves {amount}", amount=quantity(level, unit)))
     parts += [certainty(entry.method, entry.sigma, unit, size), entry.note]
     note = "; ".join(part for part in parts if part)
     day = short_date(entry.at.date(), row.on)
@@ -151,23 +157,28 @@ def _entry(row: BottleRow, entry: Entry, level: float) -> DetailRow:
 
 def _facts(row: BottleRow, ingredient: Ingredient, currency: str) -> Iterator[DetailRow]:
     product = row.bottle.product
-    yield DetailRow(row.ingredient, "Ingredient")
+    yield DetailRow(row.ingredient, tr("Ingredient"))
     if product.maker:
-        yield DetailRow(product.maker, "Maker")
+        yield DetailRow(product.maker, tr("Maker"))
     strength = product.abv_percent
     if strength is not None:
-        yield DetailRow(f"{strength:g} % vol", "Strength")
+        yield DetailRow(f"{strength:g} % vol", tr("Strength"))
     elif ingredient.abv_percent is not None:
-        yield DetailRow(f"usually {ingredient.abv_percent:g} % vol", "Strength", "not on the label")
+        yield DetailRow(
+            tr("usually {abv:g} % vol", abv=ingredient.abv_percent),
+            tr("Strength"),
+            tr("not on the label"),
+        )
     if product.sugar_g_per_l is not None:
-        yield DetailRow(f"{product.sugar_g_per_l:g} g per litre", "Sugar")
+        sugar = tr("{grams:g} g per litre", grams=product.sugar_g_per_l)
+        yield DetailRow(sugar, tr("Sugar"))
     if product.acid_g_per_l is not None:
-        yield DetailRow(f"{product.acid_g_per_l:g} g per litre", "Acid")
-    yield DetailRow(_size(row), "Size")
+        yield DetailRow(tr("{grams:g} g per litre", grams=product.acid_g_per_l), tr("Acid"))
+    yield DetailRow(_size(row), tr("Size"))
     if product.price is not None:
-        yield DetailRow(price_in_words(product.price, currency), "Price")
+        yield DetailRow(price_in_words(product.price, currency), tr("Price"))
     if product.barcode:
-        yield DetailRow(product.barcode, "Barcode")
+        yield DetailRow(product.barcode, tr("Barcode"))
 
 
 def _paid(payments: Sequence[Paid], currency: str, on: date) -> Iterator[DetailRow]:
@@ -176,13 +187,13 @@ def _paid(payments: Sequence[Paid], currency: str, on: date) -> Iterator[DetailR
         yield DetailRow(payment_in_words(each, currency), short_date(each.day, on))
     cheapest = cheapest_in_words(payments, currency)
     if cheapest:
-        yield DetailRow(cheapest, "Cheapest")
+        yield DetailRow(cheapest, tr("Cheapest"))
 
 
 def _size(row: BottleRow) -> str:
     product = row.bottle.product
     if product.unit == "each":
-        return f"{number(product.size, product.unit)} pieces"
+        return tr("{n} pieces", n=number(product.size, product.unit))
     return quantity(product.size, product.unit)
 
 
@@ -190,73 +201,91 @@ def _measuring(bottle: Bottle, container: Container) -> Iterator[DetailRow]:
     """What a scale and a ruler need to know of it."""
     tare = container.tare
     if tare is None:
-        yield DetailRow("not known", "Empty", "Weigh it empty or full to count it on a scale.")
+        advice = tr("Weigh it empty or full to count it on a scale.")
+        yield DetailRow(tr("not known"), tr_about("a weight of a bottle", "Empty"), advice)
     else:
-        yield DetailRow(tare_in_words(tare), "Empty", _whence(bottle))
+        empty = tr_about("a weight of a bottle", "Empty")
+        yield DetailRow(tare_in_words(tare), empty, _whence(bottle))
     contents = container.contents
     if contents.learned is not None:
-        shown = f"{contents.learned.g_per_ml:.3f} g per ml"
-        yield DetailRow(shown, "Density", "learned by weighing")
+        shown = tr("{density:.3f} g per ml", density=contents.learned.g_per_ml)
+        yield DetailRow(shown, tr("Density"), tr("learned by weighing"))
     elif contents.liquid is None:
-        yield DetailRow("not known", "Density", f"{capitalised(contents.no_density_because)}.")
+        because = f"{capitalised(contents.no_density_because)}."
+        yield DetailRow(tr("not known"), tr("Density"), because)
     else:
-        yield DetailRow("from strength and sugar", "Density")
+        yield DetailRow(tr("from strength and sugar"), tr("Density"))
     assert container.shape is not None
-    chosen = "" if bottle.product.shape else "The usual one; its label may say another."
-    yield DetailRow(capitalised(container.shape.name), "Shape", chosen)
+    chosen = "" if bottle.product.shape else tr("The usual one; its label may say another.")
+    yield DetailRow(capitalised(container.shape.name_said), tr("Shape"), chosen)
     if bottle.dash_ml is not None:
-        yield DetailRow(f"{bottle.dash_ml:g} ml", "One dash")
+        yield DetailRow(f"{bottle.dash_ml:g} ml", tr("One dash"))
 
 
 def _whence(bottle: Bottle) -> str:
     """How the weight of the empty bottle is known."""
     if bottle.tare is None:
-        return "as another bottle of it"
+        return tr("as another bottle of it")
     if bottle.tare.was_weighed:
-        return "weighed empty"
-    return f"worked out from {bottle.full_g:g} g full" if bottle.full_g else "worked out"
+        return tr("weighed empty")
+    if bottle.full_g:
+        return tr("worked out from {full_g:g} g full", full_g=bottle.full_g)
+    return tr("worked out")
 
 
 def _dates(row: BottleRow, ingredient: Ingredient) -> Iterator[DetailRow]:
     bottle, on = row.bottle, row.on
-    yield DetailRow(f"{row.place} along the shelf", "Place")
+    yield DetailRow(tr("{place} along the shelf", place=row.place), tr("Place"))
     for label, day in (
-        ("Received", bottle.received),
-        ("Made here", bottle.made),
-        ("Opened", bottle.level.opened),
+        (tr("Received"), bottle.received),
+        (tr("Made here"), bottle.made),
+        (tr("Opened"), bottle.level.opened),
     ):
         if day is not None:
             yield DetailRow(short_date(day, on), label)
     if bottle.level.counted is not None:
         level, product = bottle.level, bottle.product
         how = certainty(level.method, level.sigma, product.unit, product.size)
-        yield DetailRow(short_date(bottle.level.counted.date(), on), "Counted", how)
+        yield DetailRow(short_date(bottle.level.counted.date(), on), tr("Counted"), how)
     if row.last is not None and not row.past:
-        yield DetailRow(use_by_in_words(row), "Use by")
+        yield DetailRow(use_by_in_words(row), tr("Use by"))
     if ingredient.shelf_life_days is not None:
-        yield DetailRow(_keeps(ingredient.shelf_life_days), "Keeps")
+        yield DetailRow(_keeps(ingredient.shelf_life_days), tr("Keeps"))
+
+
+_LENGTHS = (
+    (365, tr_noop("year"), tr_noop("years")),
+    (30, tr_noop("month"), tr_noop("months")),
+    (7, tr_noop("week"), tr_noop("weeks")),
+)
+"""Days, and what so many are called, of one and of several."""
 
 
 def _keeps(days: int) -> str:
     """How long such a thing keeps, in the unit one would say it in."""
-    for length, word in ((365, "year"), (30, "month"), (7, "week")):
+    for length, one, several in _LENGTHS:
         if days >= 2 * length or (days >= length and days % length == 0):
             many = round(days / length)
-            return f"about {many} {word}{'s' * (many != 1)}"
-    return f"{days} day{'s' * (days != 1)}"
+            return tr("about {time}", time=counted(many, one, several))
+    return counted(days, "day")
 
 
 def _cautions(row: BottleRow, ingredient: Ingredient) -> Iterator[DetailRow]:
     if row.past:
-        yield DetailRow(use_by_in_words(row), "Past its date", picture="warning", tone="danger")
+        yield DetailRow(use_by_in_words(row), tr("Past its date"), picture="warning", tone="danger")
     elif row.due:
-        yield DetailRow(f"Use by {use_by_in_words(row)}", "Due", picture="calendar", tone="warning")
-    if ingredient.allergens:
-        words = ", ".join(ingredient.allergens)
-        note = "Read the label as well: makers differ."
         yield DetailRow(
-            text=f"Usually contains {words}",
-            label="Allergens",
+            tr("Use by {day}", day=use_by_in_words(row)),
+            tr("Due"),
+            picture="calendar",
+            tone="warning",
+        )
+    if ingredient.allergens:
+        words = ", ".join(map(tr, ingredient.allergens))
+        note = tr("Read the label as well: makers differ.")
+        yield DetailRow(
+            text=tr("Usually contains {words}", words=words),
+            label=tr("Allergens"),
             note=note,
             picture="allergen",
             tone="warning",

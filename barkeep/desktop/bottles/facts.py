@@ -24,8 +24,10 @@ from barkeep.domain.amounts.measures import read_amount
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.bottles.bottle import Bottle, BottleFacts
 from barkeep.domain.bottles.levels import read_weight_g
+from barkeep.domain.days import day_said
 from barkeep.domain.phrases import begun_small
 from barkeep.errors import UserError, spoken_list
+from barkeep.translation import tr, tr_noop
 
 FACT = "fact"
 WIDTH = 480
@@ -56,23 +58,26 @@ class FactTask:
 
 def weigh_empty_task(bar: Bar, bottle: Bottle) -> FactTask:
     """What the bottle weighs with nothing in it."""
-    intro = "Put the empty bottle on the scale, without its cap."
-    return _weighing(bar, bottle=bottle, how="empty", hint="Such as 520 g", intro=intro)
+    intro = tr("Put the empty bottle on the scale, without its cap.")
+    return _weighing(bar, bottle=bottle, how="empty", hint=tr("Such as 520 g"), intro=intro)
 
 
 def weigh_full_task(bar: Bar, bottle: Bottle) -> FactTask:
     """What the bottle weighs as it came from the shop."""
-    intro = (
+    intro = tr(
         "Put the full bottle on the scale, without its cap. What it should hold is taken off, "
         "to within what makers may fill over or under."
     )
-    return _weighing(bar, bottle=bottle, how="full", hint="Such as 1230 g", intro=intro)
+    return _weighing(bar, bottle=bottle, how="full", hint=tr("Such as 1230 g"), intro=intro)
 
 
 def dasher_task(bar: Bar, bottle: Bottle) -> FactTask:
     """What one dash from the bottle comes to."""
     title = bottle.product.title
-    usual = f"A dash is what the bar means by one, {bar.snapshot.settings.dash_ml:g} ml."
+    usual = tr(
+        "A dash is what the bar means by one, {dash_ml:g} ml.",
+        dash_ml=bar.snapshot.settings.dash_ml,
+    )
 
     def read(text: str) -> float | None:
         units = bar.snapshot.settings.units
@@ -80,19 +85,23 @@ def dasher_task(bar: Bar, bottle: Bottle) -> FactTask:
 
     def preview(text: str) -> str:
         dash_ml = read(text)
-        return usual if not dash_ml else f"So about {10.0 / dash_ml:.0f} dashes are 10 ml."
+        if not dash_ml:
+            return usual
+        return tr("So about {n:.0f} dashes are 10 ml.", n=10.0 / dash_ml)
 
     return FactTask(
-        title=f"Set the dasher of {title}",
-        verb="Set",
-        label="&One dash is",
-        hint="Such as 0.3 ml",
-        intro="Count the dashes that fill 10 ml, and divide 10 ml by them. Left empty, a dash is "
-        "what the bar means by one.",
+        title=tr("Set the dasher of {title}", title=title),
+        verb=tr("Set"),
+        label=tr("&One dash is"),
+        hint=tr("Such as 0.3 ml"),
+        intro=tr(
+            "Count the dashes that fill 10 ml, and divide 10 ml by them. Left empty, a dash is "
+            "what the bar means by one."
+        ),
         preview=preview,
         perform=lambda text, seen: bar.counting.set_dasher(bottle.id, read(text), seen),
         seen=bottle,
-        said=f"Set the dasher of {title}",
+        said=tr("Set the dasher of {title}", title=title),
         empty_means=usual,
     )
 
@@ -107,21 +116,41 @@ def use_by_task(bar: Bar, bottle: Bottle) -> FactTask:
     def preview(text: str) -> str:
         use_by = read(text)
         refuse_dates(bottle.made, use_by)
-        return "It has no use-by day." if use_by is None else f"It is used by {use_by}."
+        if use_by is None:
+            return tr("It has no use-by day.")
+        return tr("It is used by {day}.", day=day_said(use_by))
 
-    known = f" So far it is {bottle.use_by:%Y-%m-%d}." if bottle.use_by else ""
+    known = f" {tr('So far it is {day}.', day=day_said(bottle.use_by))}" if bottle.use_by else ""
     return FactTask(
-        title=f"Set the use-by day of {title}",
-        verb="Set",
-        label="&Use by",
-        hint="Such as 2026-12-31",
-        intro=f"Write the day until which it is good.{known} Left empty, it has none.",
+        title=tr("Set the use-by day of {title}", title=title),
+        verb=tr("Set"),
+        label=tr("&Use by"),
+        hint=tr("Such as 2026-12-31"),
+        intro=tr(
+            "Write the day until which it is good.{known} Left empty, it has none.", known=known
+        ),
         preview=preview,
         perform=lambda text, seen: bar.inventory.redate(bottle.id, seen.made, read(text), seen),
         seen=bottle,
-        said=f"Set the use-by day of {title}",
-        empty_means="It has no use-by day.",
+        said=tr("Set the use-by day of {title}", title=title),
+        empty_means=tr("It has no use-by day."),
     )
+
+
+_POURED_FIRST = {
+    (False, False): tr_noop("A spec that says no more than {name} pours it first."),
+    (True, False): tr_noop(
+        "A spec that says no more than {name} pours it first where it suits the drink."
+    ),
+    (False, True): tr_noop(
+        "A spec that says no more than {name} pours it first, in place of {before}."
+    ),
+    (True, True): tr_noop(
+        "A spec that says no more than {name} pours it first where it suits the drink, "
+        "in place of {before}."
+    ),
+}
+"""By whether it must suit the drink, and whether another was poured so far."""
 
 
 def house_task(bar: Bar, bottle: Bottle) -> FactTask:
@@ -134,23 +163,25 @@ def house_task(bar: Bar, bottle: Bottle) -> FactTask:
         key = checked_house_pour(text, product, tree).kind
         before = {each.kind: each.product for each in bar.snapshot.settings.house}.get(key)
         known = bar.snapshot.product_by_id.get(before or 0)
-        instead = "" if known in (None, product) else f", in place of {known.title}"
         roles = tree.ordinary.roles.get(key)
-        where = " where it suits the drink" if roles is not None and roles.dark else ""
+        suits = roles is not None and bool(roles.dark)
+        instead = "" if known is None or known == product else known.title
         name = tree.in_sentence(key)
-        return f"A spec that says no more than {name} pours it first{where}{instead}."
+        return tr(_POURED_FIRST[suits, bool(instead)], name=name, before=instead)
 
     return FactTask(
-        title=f"Make {product.title} a house pour",
-        verb="Set",
-        label="&House pour for",
-        hint=f"Such as {spoken_list(kinds)}",
-        intro="Name the kind that it is poured for where a spec says no more. The settings list "
-        "your house pours, and take one away.",
+        title=tr("Make {title} a house pour", title=product.title),
+        verb=tr("Set"),
+        label=tr("&House pour for"),
+        hint=tr("Such as {kinds}", kinds=spoken_list(kinds)),
+        intro=tr(
+            "Name the kind that it is poured for where a spec says no more. The settings list "
+            "your house pours, and take one away."
+        ),
         preview=preview,
         perform=lambda text, seen: bar.settings.set_house_pour(text, product.id, seen),
         seen=bar.snapshot.settings,
-        said=f"{product.title} is a house pour",
+        said=tr("{title} is a house pour", title=product.title),
         word="house pour",
     )
 
@@ -164,17 +195,20 @@ def _weighing(bar: Bar, *, bottle: Bottle, how: str, hint: str, intro: str) -> F
     def perform(text: str, seen: BottleFacts) -> Done[Any]:
         return bar.counting.learn_tare(bottle.id, read_weight_g(text), full, seen)
 
-    known = f" So far it is taken to weigh {tare_in_words(bottle.tare)}." if bottle.tare else ""
+    known = ""
+    if bottle.tare:
+        weight = tare_in_words(bottle.tare)
+        known = f" {tr('So far it is taken to weigh {weight}.', weight=weight)}"
     return FactTask(
-        title=f"Weigh {title} {how}",
-        verb="Write down",
-        label="&Weight",
+        title=tr("Weigh {title} full" if full else "Weigh {title} empty", title=title),
+        verb=tr("Write down"),
+        label=tr("&Weight"),
         hint=hint,
         intro=f"{intro}{known}",
         preview=preview,
         perform=perform,
         seen=bottle,
-        said=f"Weighed {title} {how}",
+        said=tr("Weighed {title} full" if full else "Weighed {title} empty", title=title),
         word="tare",
     )
 
@@ -202,7 +236,7 @@ class FactDialog(FormDialog):
     def submit(self) -> None:
         text = self.fact.text()
         if not text.strip() and not self.task.empty_means:
-            self.refuse(FACT, f"Write it down, {begun_small(self.task.hint)}.")
+            self.refuse(FACT, tr("Write it down, {hint}.", hint=begun_small(self.task.hint)))
         else:
             self.read(FACT, lambda: self.task.preview(text))
         if self.has_problems():

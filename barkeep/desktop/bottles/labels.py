@@ -37,11 +37,12 @@ from barkeep.domain.bottles.shapes import shipped_shapes
 from barkeep.domain.liquids.ethanol import read_strength
 from barkeep.domain.phrases import capitalised, folded
 from barkeep.errors import DuplicateName, InvalidField, LevelAboveSize, UnknownName, UserError
+from barkeep.translation import tr, tr_noop
 
 TEXTS = ("name", "maker", "ingredient", "size", "strength", "sugar", "price", "barcode")
 ACID = "acid"
-NEW_INGREDIENT = "New ingredient…"
-USUAL_SHAPE = "The usual one of its kind and size"
+NEW_INGREDIENT = tr_noop("New ingredient…")
+USUAL_SHAPE = tr_noop("The usual one of its kind and size")
 
 
 class LabelFields:
@@ -58,10 +59,10 @@ class LabelFields:
         names = (*TEXTS, ACID) if with_acid else TEXTS
         self.edits: Mapping[str, QLineEdit] = {name: QLineEdit() for name in names}
         self.shape = _shape_choice()
-        self.house_made = QCheckBox("Made here")
-        self.teach_button = button("Ne&w…", self.teach)
-        self.teach_button.setAccessibleName(NEW_INGREDIENT)
-        self.teach_button.setToolTip(f"{NEW_INGREDIENT}, or another name for one that is known")
+        self.house_made = QCheckBox(tr("Made here"))
+        self.teach_button = button(tr("Ne&w…"), self.teach)
+        self.teach_button.setAccessibleName(tr(NEW_INGREDIENT))
+        self.teach_button.setToolTip(tr("New ingredient…, or another name for one that is known"))
         self.teach_button.setAutoDefault(False)
         self._add(snapshot.settings.currency)
         self._offer_names()
@@ -111,7 +112,9 @@ class LabelFields:
         }
         for name in usual.keys() & self.edits.keys():
             value = _shown(usual[name])
-            self.edits[name].setPlaceholderText(f"Usual: {value}" if usual[name] else "")
+            self.edits[name].setPlaceholderText(
+                tr("Usual: {value}", value=value) if usual[name] else ""
+            )
 
     def teach(self) -> None:
         """Ask what the ingredient that is written is, where the bar does not know it."""
@@ -135,7 +138,7 @@ class LabelFields:
         """What the fields say of a product; None where one of them cannot be used."""
         text = {name: edit.text().strip() for name, edit in self.edits.items()}
         if not text["name"]:
-            self._form.refuse("name", "A product needs a name.")
+            self._form.refuse("name", tr("A product needs a name."))
         key = self._key(text["ingredient"])
         unit: Unit = self._tree[key].unit if key else "ml"
         size = self._form.read("size", lambda: self._size(text["size"], key, unit))
@@ -165,26 +168,26 @@ class LabelFields:
     def _add(self, currency: str) -> None:
         add, edits = self._form.add_field, self.edits
         labels = {
-            "name": ("&Name", ""),
-            "maker": ("&Maker", ""),
-            "ingredient": ("&Ingredient", ""),
-            "size": ("&Size", "ml"),
-            "strength": ("S&trength", "% vol"),
-            "sugar": ("S&ugar", "g per litre"),
-            ACID: ("Aci&d", "g per litre"),
+            "name": (tr("&Name"), ""),
+            "maker": (tr("&Maker"), ""),
+            "ingredient": (tr("&Ingredient"), ""),
+            "size": (tr("&Size"), "ml"),
+            "strength": (tr("S&trength"), "% vol"),
+            "sugar": (tr("S&ugar"), tr("g per litre")),
+            ACID: (tr("Aci&d"), tr("g per litre")),
         }
         for name in (each for each in labels if each in edits):
             add(name, labels[name][0], edits[name], labels[name][1])
-        add("shape", "S&hape", self.shape)
-        add("price", "&Price", edits["price"], currency)
-        add("barcode", "&Barcode", edits["barcode"])
+        add("shape", tr("S&hape"), self.shape)
+        add("price", tr("&Price"), edits["price"], currency)
+        add("barcode", tr("&Barcode"), edits["barcode"])
         add("house_made", "", self.house_made)
-        self.house_made.setAccessibleName("Made here")
+        self.house_made.setAccessibleName(tr("Made here"))
 
     def _key(self, name: str) -> str | None:
         if name:
             return self._form.read("ingredient", partial(find_ingredient, self._tree, name))
-        self._form.refuse("ingredient", "Say what it is, such as London dry gin.")
+        self._form.refuse("ingredient", tr("Say what it is, such as London dry gin."))
         return None
 
     def _number(self, name: str, example: str) -> float | None:
@@ -202,7 +205,7 @@ class LabelFields:
         return package_size(text, key, self._tree, self._units)
 
     def _show_unit(self, unit: Unit) -> None:
-        self._form.unit_label("size").setText("pieces" if unit == "each" else unit)
+        self._form.unit_label("size").setText(tr("pieces") if unit == "each" else unit)
 
     def _say_weight(self) -> None:
         """Behind a size that is written as a weight, what it comes to."""
@@ -241,10 +244,10 @@ def _of_a_label(error: UserError, *, too_much: str) -> str | None:
 
 def _shape_choice() -> QComboBox:
     box = QComboBox()
-    box.addItem(USUAL_SHAPE, None)
+    box.addItem(tr(USUAL_SHAPE), None)
     for key, shape in shipped_shapes().items():
-        box.addItem(capitalised(shape.name), key)
-        box.setItemData(box.count() - 1, shape.about, Qt.ItemDataRole.ToolTipRole)
+        box.addItem(capitalised(shape.name_said), key)
+        box.setItemData(box.count() - 1, shape.about_said, Qt.ItemDataRole.ToolTipRole)
     box.setMaxVisibleItems(box.count())
     return box
 
@@ -259,8 +262,10 @@ def _shown(value: float | None) -> str:
 
 
 WIDTH = 560
-NEW = "Begin to type: what the bar knows is offered; anything else is a new product."
-KNOWN = "The bar knows this product, so only the bottle is new. Change the name for another one."
+NEW = tr_noop("Begin to type: what the bar knows is offered; anything else is a new product.")
+KNOWN = tr_noop(
+    "The bar knows this product, so only the bottle is new. Change the name for another one."
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -279,7 +284,7 @@ class AddBottleDialog(FormDialog):
     added = Signal(object)
 
     def __init__(self, bar: Bar, parent: QWidget | None = None) -> None:
-        super().__init__("Add a bottle", "Add bottle", parent)
+        super().__init__(tr("Add a bottle"), tr("Add bottle"), parent)
         self._bar = bar
         self.known: Product | None = None
         """The product that was chosen from what the bar knows."""
@@ -324,17 +329,21 @@ class AddBottleDialog(FormDialog):
     def begin_with_code(self, code: str) -> None:
         """Begin with the barcode of what nobody has yet; its name comes next."""
         self.edits["barcode"].setText(code)
-        self.say_intro(f"No bottle has the barcode {code} yet. {NEW}")
+        self.say_intro(f"{tr('No bottle has the barcode {code} yet.', code=code)} {tr(NEW)}")
 
     def _add_fields(self) -> None:
-        self.add_field("level", "&Left in it", self.edits["level"])
-        self.edits["level"].setPlaceholderText("Full; or such as 0.5, 350 ml or 11.5 cm high")
-        self.add_field("use by", "Us&e by", self.edits["use by"])
-        self.edits["use by"].setPlaceholderText(f"Optional, such as {self._bar.snapshot.on}")
-        self.add_field("paid", "Pai&d", self.edits["paid"], self._bar.snapshot.settings.currency)
-        self.edits["paid"].setPlaceholderText("Optional: what this one cost, such as 24.50")
-        self.add_field("shop", "Sh&op", self.edits["shop"])
-        self.edits["shop"].setPlaceholderText("Optional: where it was bought")
+        self.add_field("level", tr("&Left in it"), self.edits["level"])
+        self.edits["level"].setPlaceholderText(tr("Full; or such as 0.5, 350 ml or 11.5 cm high"))
+        self.add_field("use by", tr("Us&e by"), self.edits["use by"])
+        self.edits["use by"].setPlaceholderText(
+            tr("Optional, such as {day}", day=self._bar.snapshot.on)
+        )
+        self.add_field(
+            "paid", tr("Pai&d"), self.edits["paid"], self._bar.snapshot.settings.currency
+        )
+        self.edits["paid"].setPlaceholderText(tr("Optional: what this one cost, such as 24.50"))
+        self.add_field("shop", tr("Sh&op"), self.edits["shop"])
+        self.edits["shop"].setPlaceholderText(tr("Optional: where it was bought"))
 
     def _complete(self) -> None:
         products = NameCompleter(product_names(self._bar.snapshot.products), self, free=True)
@@ -368,7 +377,7 @@ class AddBottleDialog(FormDialog):
         written, shop = self.edits["paid"].text().strip(), self.edits["shop"].text().strip()
         if not written:
             if shop:
-                self.refuse("paid", "Say what was paid there, or leave the shop out.")
+                self.refuse("paid", tr("Say what was paid there, or leave the shop out."))
             return None
         currency = self._bar.snapshot.settings.currency
         amount = self.read("paid", lambda: read_money(written, "paid", currency))
@@ -396,12 +405,14 @@ def read_date(text: str) -> date:
     try:
         return date.fromisoformat(text)
     except ValueError:
-        raise InvalidField("use by", text, "write year, month and day: 2026-12-31") from None
+        raise InvalidField("use by", text, tr("write year, month and day: 2026-12-31")) from None
 
 
 CHANGE_WIDTH = 560
 
-INTRO = "What is written here counts for every bottle of it. The shape is for measuring by height."
+INTRO = tr_noop(
+    "What is written here counts for every bottle of it. The shape is for measuring by height."
+)
 
 
 class ChangeLabelDialog(FormDialog):
@@ -410,7 +421,7 @@ class ChangeLabelDialog(FormDialog):
     done_with = Signal(str)
 
     def __init__(self, bar: Bar, product: Product, parent: QWidget | None = None) -> None:
-        super().__init__("Change the label", "Change", parent)
+        super().__init__(tr("Change the label"), tr("Change"), parent)
         self._bar, self._product = bar, product
         self.label = LabelFields(self, bar, with_acid=True)
         self.edits = self.label.edits
@@ -444,4 +455,4 @@ class ChangeLabelDialog(FormDialog):
     def _finish(self, done: Done[Product]) -> None:
         self.accept()
         if done.changes:
-            self.done_with.emit(f"Changed the label of {done.value.title}")
+            self.done_with.emit(tr("Changed the label of {title}", title=done.value.title))

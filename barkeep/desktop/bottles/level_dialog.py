@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-from typing import Any
+from typing import Any, NamedTuple
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QLineEdit, QWidget
@@ -31,8 +31,9 @@ from barkeep.domain.bottles.counting import CountRow, Typed, exactly
 from barkeep.domain.bottles.level_words import doubt_of, number, quantity
 from barkeep.domain.phrases import begun_small, capitalised
 from barkeep.errors import UserError
+from barkeep.translation import tr, tr_noop
 
-HOW_TO_COUNT = (
+HOW_TO_COUNT = tr_noop(
     "A share of the bottle, a volume, its weight with what is in it but without its cap, "
     "or the height of the liquid above the table."
 )
@@ -86,17 +87,21 @@ def count_task(bar: Bar, bottle: Bottle, ingredient: str) -> LevelTask:
         return Outcome(typed.measured.amount, words, doubt_of(typed.measured.sigma))
 
     def said(text: str) -> str:
-        return f"Counted {product.title}: {quantity(read(text).measured.amount, product.unit)}"
+        return tr(
+            "Counted {title}: {amount}",
+            title=product.title,
+            amount=quantity(read(text).measured.amount, product.unit),
+        )
 
     return LevelTask(
         bottle=bottle,
-        title=f"Count {product.title}",
-        verb="Count",
-        label="&What is left",
+        title=tr("Count {title}", title=product.title),
+        verb=tr("Count"),
+        label=tr("&What is left"),
         hint={
-            "ml": "Such as 0.45, 315 ml, 812 g or 11.5 cm",
-            "g": "Such as 250 g, or 0.4 of it",
-            "each": "Such as 4",
+            "ml": tr("Such as 0.45, 315 ml, 812 g or 11.5 cm"),
+            "g": tr("Such as 250 g, or 0.4 of it"),
+            "each": tr("Such as 4"),
         }[product.unit],
         preview=preview,
         perform=lambda text, _note: bar.counting.count({bottle.id: read(text).measured}),
@@ -107,14 +112,30 @@ def count_task(bar: Bar, bottle: Bottle, ingredient: str) -> LevelTask:
     )
 
 
+class _TakingWords(NamedTuple):
+    """What is said of taking something out: the dialog's title, its verb, and that it is done."""
+
+    title: str
+    verb: str
+    said: str
+
+
+_POURING = _TakingWords(
+    tr_noop("Pour from {title}"), tr_noop("Pour"), tr_noop("Poured {amount} of {title}")
+)
+_WASTING = _TakingWords(
+    tr_noop("Waste from {title}"), tr_noop("Waste"), tr_noop("Wasted {amount} of {title}")
+)
+
+
 def pour_task(bar: Bar, bottle: Bottle) -> LevelTask:
     """Take an amount out for use."""
-    return _taking(bar, bottle, ("Pour", "Poured"), bar.inventory.pour)
+    return _taking(bar, bottle, _POURING, bar.inventory.pour)
 
 
 def waste_task(bar: Bar, bottle: Bottle) -> LevelTask:
     """Write off what was spilled or thrown away."""
-    return _taking(bar, bottle, ("Waste", "Wasted"), bar.inventory.waste)
+    return _taking(bar, bottle, _WASTING, bar.inventory.waste)
 
 
 def correct_task(bar: Bar, bottle: Bottle) -> LevelTask:
@@ -129,13 +150,13 @@ def correct_task(bar: Bar, bottle: Bottle) -> LevelTask:
 
     return LevelTask(
         bottle=bottle,
-        title=f"Correct {title}",
-        verb="Correct",
-        label="&More or less",
-        hint=f"Such as +{_some(bottle)} or −{_some(bottle)}",
+        title=tr("Correct {title}", title=title),
+        verb=tr("Correct"),
+        label=tr("&More or less"),
+        hint=tr("Such as +{some} or −{some}", some=_some(bottle)),
         preview=preview,
         perform=lambda text, note: bar.inventory.correct(bottle.id, read(text), note),
-        said=lambda _text: f"Corrected {title}",
+        said=lambda _text: tr("Corrected {title}", title=title),
     )
 
 
@@ -148,11 +169,10 @@ def units_of(bar: Bar, bottle: Bottle) -> BarUnits:
 def _taking(
     bar: Bar,
     bottle: Bottle,
-    verbs: tuple[str, str],
+    words: _TakingWords,
     take: Callable[[int, float, str], Done[Bottle]],
 ) -> LevelTask:
     unit, title = bottle.product.unit, bottle.product.title
-    verb, past = verbs
 
     def read(text: str) -> float:
         return read_amount(text, unit, units_of(bar, bottle))
@@ -162,13 +182,13 @@ def _taking(
 
     return LevelTask(
         bottle=bottle,
-        title=f"{verb} from {title}",
-        verb=verb,
-        label="&How much",
-        hint=f"Such as {_some(bottle)}" + (" or 2 oz" if unit == "ml" else ""),
+        title=tr(words.title, title=title),
+        verb=tr(words.verb),
+        label=tr("&How much"),
+        hint=_such_as(bottle),
         preview=preview,
         perform=lambda text, note: take(bottle.id, read(text), note),
-        said=lambda text: f"{past} {quantity(read(text), unit)} of {title}",
+        said=lambda text: tr(words.said, amount=quantity(read(text), unit), title=title),
     )
 
 
@@ -176,10 +196,18 @@ def _outcome(bottle: Bottle, level: float) -> Outcome:
     unit, size = bottle.product.unit, bottle.product.size
     if level < 0:
         short = quantity(-level, unit)
-        return Outcome(0.0, f"That is {short} more than the ledger says is left")
+        return Outcome(0.0, tr("That is {short} more than the ledger says is left", short=short))
     if level > size:
-        return Outcome(size, f"That is {quantity(level - size, unit)} more than it holds")
-    return Outcome(level, f"Leaves {number(level, unit)} of {quantity(size, unit)}")
+        over = quantity(level - size, unit)
+        return Outcome(size, tr("That is {over} more than it holds", over=over))
+    left, whole = number(level, unit), quantity(size, unit)
+    return Outcome(level, tr("Leaves {left} of {size}", left=left, size=whole))
+
+
+def _such_as(bottle: Bottle) -> str:
+    if bottle.product.unit == "ml":
+        return tr("Such as {some} or 2 oz", some=_some(bottle))
+    return tr("Such as {some}", some=_some(bottle))
 
 
 def _some(bottle: Bottle) -> str:
@@ -211,7 +239,7 @@ class LevelDialog(FormDialog):
     def submit(self) -> None:
         text, note = self.amount.text(), self.note.text().strip()
         if not text.strip():
-            self.refuse(AMOUNT, f"Write an amount {_lower(self.task.hint)}.")
+            self.refuse(AMOUNT, tr("Write an amount {hint}.", hint=_lower(self.task.hint)))
         else:
             self.read(AMOUNT, lambda: self.task.preview(text))
         if self.has_problems():
@@ -222,13 +250,13 @@ class LevelDialog(FormDialog):
         return AMOUNT  # whatever is refused here, it is the amount
 
     def _add_fields(self) -> None:
-        intro = f"The ledger says {left_of(self.task.bottle)}"
-        self.say_intro(f"{intro}. {self.task.help}" if self.task.help else intro)
+        intro = tr("The ledger says {left}", left=left_of(self.task.bottle))
+        self.say_intro(f"{intro}. {tr(self.task.help)}" if self.task.help else intro)
         self.amount.setPlaceholderText(self.task.hint)
         self.add_field(AMOUNT, self.task.label, self.amount)
         if self.task.noted:
-            self.note.setPlaceholderText("Optional")
-            self.add_field(NOTE, "&Note", self.note)
+            self.note.setPlaceholderText(tr("Optional"))
+            self.add_field(NOTE, tr("&Note"), self.note)
         self.form.addWidget(self.outcome, 8, 1, 1, 2)
         holder = column_of(self.gauge, SPRING)
         self.body.insertLayout(0, holder)

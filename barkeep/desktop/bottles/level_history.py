@@ -26,9 +26,9 @@ from barkeep.desktop.widgets.picture import Picture
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.level_steps import LevelStep
 from barkeep.domain.bottles.level_words import doubt_of, quantity, with_doubt
-from barkeep.domain.phrases import counted
+from barkeep.translation import tr, tr_noop
 
-NAME = "Level over time"
+NAME = tr_noop("Level over time")
 WIDTH, HEIGHT = 212, 116
 """The narrowest, which fits beside a list, and how high it is."""
 DOT = 3.0
@@ -40,7 +40,7 @@ class LevelHistory(Picture):
     """Hidden while there is too little to draw; the arrow keys walk the entries."""
 
     def __init__(self) -> None:
-        super().__init__(NAME)
+        super().__init__(tr(NAME))
         self.steps: tuple[LevelStep, ...] = ()
         """What is drawn, the oldest entry first."""
         self.at: int | None = None
@@ -111,7 +111,7 @@ class LevelHistory(Picture):
             )
         below = QRectF(area.left(), area.bottom() + 2, area.width(), high)
         painter.drawText(below, int(Qt.AlignmentFlag.AlignLeft), self._day(self.steps[0].at))
-        painter.drawText(below, int(Qt.AlignmentFlag.AlignRight), "today")
+        painter.drawText(below, int(Qt.AlignmentFlag.AlignRight), tr("today"))
 
     def _draw_entry(self, painter: QPainter, area: QRectF, step: LevelStep, tones: Tones) -> None:
         """A dot with how far it may be off for a count, a triangle for what came in."""
@@ -208,9 +208,20 @@ class LevelHistory(Picture):
         unit, first, last = bottle.product.unit, self.steps[0], self.steps[-1]
         now = with_doubt(last.after, last.after_sigma, unit)
         counts = sum(each.is_count for each in self.steps)
-        return (
-            f"From {quantity(first.after, unit)} on {self._day(first.at)} to {now} today, in "
-            f"{len(self.steps)} entries, {counted(counts, 'count')} among them"
+        told = tr_noop(
+            "From {first} on {day} to {now} today, in {n} entries, {counts} counts among them"
+        )
+        if counts == 1:
+            told = tr_noop(
+                "From {first} on {day} to {now} today, in {n} entries, 1 count among them"
+            )
+        return tr(
+            told,
+            first=quantity(first.after, unit),
+            day=self._day(first.at),
+            now=now,
+            n=len(self.steps),
+            counts=counts,
         )
 
 

@@ -63,6 +63,7 @@ from barkeep.domain.bottles.containers import container_of
 from barkeep.domain.bottles.counting import ShelfCount
 from barkeep.domain.phrases import price_in_words
 from barkeep.errors import UserError, spoken_list
+from barkeep.translation import tr, tr_noop
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,18 +97,18 @@ OFTEN = 2
 """So many of what fits a bottle are offered at once."""
 OF_THE_COUNT = ("write", "leave")
 IN_THE_LIST = (*OF_ONE_BOTTLE, "up", "down")
-USE_UP = "&Use up what goes off"
-AS_PICTURE, AS_LIST = "Show the shelf as a p&icture", "Show the shelf as a l&ist"
+USE_UP = tr_noop("&Use up what goes off")
+AS_PICTURE, AS_LIST = tr_noop("Show the shelf as a p&icture"), tr_noop("Show the shelf as a l&ist")
 LOOK = "bottles/look"
 """Where the window remembers whether the shelf is shown as a picture."""
 
 
 def _why_not(key: str, *, counting: bool, chosen: bool) -> str:
     if key in OF_THE_COUNT:
-        return "" if counting else "Count the shelf first"
+        return "" if counting else tr("Count the shelf first")
     if counting:
-        return "Leave the count first"
-    return "" if chosen or key not in IN_THE_LIST else "Choose a bottle first"
+        return tr("Leave the count first")
+    return "" if chosen or key not in IN_THE_LIST else tr("Choose a bottle first")
 
 
 def _keys(shortcut: str) -> tuple[str, ...]:
@@ -119,20 +120,24 @@ def _keys(shortcut: str) -> tuple[str, ...]:
 UPWARDS = Qt.SortOrder.AscendingOrder
 
 
-COLUMN_WIDTHS = (56, 164, 80, 104, 96, 116, 74)
+COLUMN_WIDTHS = (56, 164, 80, 114, 96, 116, 74)
 """Shelf to opened; the price takes the rest."""
 ROW_HEIGHT = 48
 KIND_CHIPS = (
-    ("all", "All", "Everything on the shelf"),
-    ("bottles", "Bottles", "What is poured"),
-    ("pantry", "Pantry", "What is counted in pieces or weighed"),
+    ("all", tr_noop("All"), tr_noop("Everything on the shelf")),
+    ("bottles", tr_noop("Bottles"), tr_noop("What is poured")),
+    ("pantry", tr_noop("Pantry"), tr_noop("What is counted in pieces or weighed")),
 )
 STATE_CHIPS = (
-    ("any", "All", "Sealed, open and empty ones"),
-    ("open", "Open", "Only open ones"),
-    ("sealed", "Sealed", "Only sealed ones"),
-    ("empty", "Empty", "Only empty ones"),
-    ("low", "Low or due", "Open ones that are nearly used up, and what is due or past its date"),
+    ("any", tr_noop("All"), tr_noop("Sealed, open and empty ones")),
+    ("open", tr_noop("Open"), tr_noop("Only open ones")),
+    ("sealed", tr_noop("Sealed"), tr_noop("Only sealed ones")),
+    ("empty", tr_noop("Empty"), tr_noop("Only empty ones")),
+    (
+        "low",
+        tr_noop("Low or due"),
+        tr_noop("Open ones that are nearly used up, and what is due or past its date"),
+    ),
 )
 
 
@@ -140,28 +145,28 @@ class BottlesScreen(TableScreen[BottleRow]):
     """One row a bottle, in the owner's order along the shelf; `import_wanted` asks for a file."""
 
     key = "bottles"
-    title = "Bottles"
+    title = tr_noop("Bottles")
     noun = "bottles"
     only_looks = frozenset({USE_UP, AS_PICTURE, AS_LIST})
-    search_hint = "Search bottles, makers, kinds and barcodes…"
+    search_hint = tr_noop("Search bottles, makers, kinds and barcodes…")
     cares_about = frozenset({Part.BOTTLES, Part.PRODUCTS, Part.SETTINGS, Part.KNOWLEDGE})
     import_wanted = Signal()
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         empty = EmptyState(
             picture="picture-empty-shelf",
-            title="No bottles yet",
-            line="What stands on your shelf is listed here, with what is left of each",
-            action="Add bottle…",
-            second_action="Import…",
+            title=tr("No bottles yet"),
+            line=tr("What stands on your shelf is listed here, with what is left of each"),
+            action=tr("Add bottle…"),
+            second_action=tr("Import…"),
             leads=TO_BOTTLES,
         )
         super().__init__(context, bottle_columns(), empty, parent)
         empty.acted.connect(self.add_bottle)
         empty.acted_second.connect(self.import_wanted)
         self._import_button = empty.buttons[1]
-        self.kinds = FilterChips("Kind", KIND_CHIPS, "all")
-        self.states = FilterChips("State", STATE_CHIPS, "any")
+        self.kinds = FilterChips(tr("Kind"), KIND_CHIPS, "all")
+        self.states = FilterChips(tr("State"), STATE_CHIPS, "any")
         self._all_entries_of: int | None = None
         self._overview = BottleOverview()
         self.counting = CountingPage(context)
@@ -196,8 +201,14 @@ class BottlesScreen(TableScreen[BottleRow]):
         else:
             self._remind_of_count()
         if lost := len(before) - len(self.count):
-            are = "is left out, as it is" if lost == 1 else "are left out, as they are"
-            words = f"The counts of {bottles_in_words(lost)} {are} gone or smaller by now"
+            told = tr_noop(
+                "The counts of {bottles} are left out, as they are gone or smaller by now"
+            )
+            if lost == 1:
+                told = tr_noop(
+                    "The counts of {bottles} is left out, as it is gone or smaller by now"
+                )
+            words = tr(told, bottles=bottles_in_words(lost))
             self.counting.say(words)
             self.banner.say(f"{words}.", "warning")
 
@@ -257,8 +268,9 @@ class BottlesScreen(TableScreen[BottleRow]):
         many = len(self.count)
         if not many:
             return ""
-        bottles = "1 counted bottle is" if many == 1 else f"{many} counted bottles are"
-        return f"{bottles} not confirmed yet."
+        if many == 1:
+            return tr("1 counted bottle is not confirmed yet.")
+        return tr("{n} counted bottles are not confirmed yet.", n=many)
 
     def forget_unsaved(self) -> None:
         self.counting.count = ShelfCount()
@@ -344,7 +356,7 @@ class BottlesScreen(TableScreen[BottleRow]):
     def focus_search(self) -> None:
         """The count has no search: it follows the shelf."""
         if self.is_counting:
-            self.counting.say("Leave the count with Esc to search; what is counted stays")
+            self.counting.say(tr("Leave the count with Esc to search; what is counted stays"))
         else:
             super().focus_search()
 
@@ -406,7 +418,9 @@ class BottlesScreen(TableScreen[BottleRow]):
         if row is not None:
             product = row.bottle.product
             if product.house_made:
-                self.banner.say(f"{product.title} is made here, not bought.", "info")
+                self.banner.say(
+                    tr("{title} is made here, not bought.", title=product.title), "info"
+                )
             else:
                 self._show_paid_for(product)
 
@@ -416,11 +430,11 @@ class BottlesScreen(TableScreen[BottleRow]):
 
     def open_current(self) -> None:
         """Break the seal."""
-        self._act(self.context.bar.inventory.open, "Opened")
+        self._act(self.context.bar.inventory.open, tr_noop("Opened {title}"))
 
     def empty_current(self) -> None:
         """Say that nothing is left."""
-        self._act(self.context.bar.inventory.empty, "Emptied")
+        self._act(self.context.bar.inventory.empty, tr_noop("Emptied {title}"))
 
     def remove_current(self) -> None:
         """Take every chosen one off the shelf."""
@@ -428,7 +442,8 @@ class BottlesScreen(TableScreen[BottleRow]):
         bottles = {row.bottle.id: row.bottle.product.title for row in self.chosen}
         if bottles:
             remove = partial(self.context.bar.inventory.remove, *bottles)
-            self.do(remove, say=f"Removed {one_or_many(list(bottles.values()), 'bottles')}")
+            what = one_or_many(list(bottles.values()), "bottles")
+            self.do(remove, say=tr("Removed {what}", what=what))
             self.focus_list()
 
     def receive_another(self) -> None:
@@ -437,16 +452,22 @@ class BottlesScreen(TableScreen[BottleRow]):
         if row is not None:
             product = row.bottle.product
             receive = partial(self.context.bar.inventory.receive, product.id)
-            self.do(receive, self._on_received, f"Received {product.title}")
+            self.do(receive, self._on_received, tr("Received {title}", title=product.title))
             self.focus_list()
 
     def _on_received(self, bottle: Bottle) -> None:
         product = bottle.product
         if not product.house_made:
             price = price_in_words(product.price, self.context.bar.snapshot.settings.currency)
-            known = f"The last price is {price}" if price else "Nobody knows its price"
-            asked = f"What did this {product.title} cost? {known}; nothing is noted yet."
-            self.banner.say(asked, "info", "Note it…", partial(self._show_paid_for, product))
+            asked = tr_noop(
+                "What did this {title} cost? Nobody knows its price; nothing is noted yet."
+            )
+            if price:
+                asked = tr_noop(
+                    "What did this {title} cost? The last price is {price}; nothing is noted yet."
+                )
+            asked = tr(asked, title=product.title, price=price)
+            self.banner.say(asked, "info", tr("Note it…"), partial(self._show_paid_for, product))
         self._choose(bottle)
 
     def add_bottle(self) -> None:
@@ -481,7 +502,9 @@ class BottlesScreen(TableScreen[BottleRow]):
 
     def _add_by_code(self, found: OfCode) -> None:
         if (why := held_for(self.actions_by_key["add"])) != "":
-            self.banner.say(f"No bottle has the barcode {found.code}. {why}", "info")
+            self.banner.say(
+                tr("No bottle has the barcode {code}. {why}", code=found.code, why=why), "info"
+            )
             return
         dialog = AddBottleDialog(self.context.bar, self)
         if found.products:
@@ -504,32 +527,40 @@ class BottlesScreen(TableScreen[BottleRow]):
             shown = sorted(shown, key=lambda each: each.place)
         place = shown.index(row) + step
         if not 0 <= place < len(shown):
-            end = "first" if step < 0 else "last"
-            words = f"{row.bottle.product.name} is the {end} of the list already."
-            self.banner.say(words, "info")
+            told = tr_noop("{name} is the last of the list already.")
+            if step < 0:
+                told = tr_noop("{name} is the first of the list already.")
+            self.banner.say(tr(told, name=row.bottle.product.name), "info")
             return
         along = [each.bottle.id for each in self.table.rows if each is not row]
         along.insert(along.index(shown[place].bottle.id) + (step > 0), row.bottle.id)
         reorder = partial(self.context.bar.inventory.reorder, along)
-        way = "up" if step < 0 else "down"
-        self.do(reorder, say=f"Moved {row.bottle.product.name} {way} the shelf")
+        told = tr_noop("Moved {name} up the shelf")
+        if step > 0:
+            told = tr_noop("Moved {name} down the shelf")
+        self.do(reorder, say=tr(told, name=row.bottle.product.name))
 
     def put_before(self, bottle_id: int, before: int | None) -> None:
         """Put a bottle right before another along the shelf; None is behind all others."""
         self.clear_refusal()
         bottles = self.context.bar.snapshot.bottle_by_id
-        where = "last" if before is None else f"before {bottles[before].product.name}"
         move = partial(self.context.bar.inventory.move, bottle_id, before)
-        self.do(move, say=f"Moved {bottles[bottle_id].product.name}: it stands {where}")
+        name = bottles[bottle_id].product.name
+        if before is None:
+            said = tr("Moved {name}: it stands last", name=name)
+        else:
+            other = bottles[before].product.name
+            said = tr("Moved {name}: it stands before {other}", name=name, other=other)
+        self.do(move, say=said)
 
     # The list or the picture
 
     def turn_look(self) -> None:
         """From the list to the picture of the shelf, or back."""
         self.is_picture = not self.is_picture
-        words = AS_LIST if self.is_picture else AS_PICTURE
+        words = tr(AS_LIST if self.is_picture else AS_PICTURE)
         self.actions_by_key["look"].setText(words)
-        self.look_button.setText("As a list" if self.is_picture else "As a picture")
+        self.look_button.setText(tr("As a list") if self.is_picture else tr("As a picture"))
         self.look_button.setAccessibleName(words.replace("&", ""))
         self.context.state.keep_text(LOOK, "picture" if self.is_picture else "list")
         if self.shelf is None:
@@ -572,7 +603,7 @@ class BottlesScreen(TableScreen[BottleRow]):
         row = self._chosen()
         if row is not None:
             act = partial(use_case, row.bottle.id)
-            self.do(act, say=f"{said} {row.bottle.product.title}")
+            self.do(act, say=tr(said, title=row.bottle.product.title))
             # The details, and with them the button that was pressed, are built anew.
             self.focus_list()
 
@@ -587,7 +618,10 @@ class BottlesScreen(TableScreen[BottleRow]):
             return
         product = row.bottle.product
         if product.unit != "ml":
-            words = f"{product.title} is not poured, so there is nothing to weigh or to dash."
+            words = tr(
+                "{title} is not poured, so there is nothing to weigh or to dash.",
+                title=product.title,
+            )
             self.banner.say(words, "info")
             return
         self._open(FactDialog(task_for(self.context.bar, row.bottle), self))
@@ -597,7 +631,7 @@ class BottlesScreen(TableScreen[BottleRow]):
         self.open_dialog(dialog)
 
     def _on_added(self, bottle: Bottle) -> None:
-        self.say_done(f"Added {bottle.product.title}")
+        self.say_done(tr("Added {title}", title=bottle.product.title))
         self._choose(bottle)
 
     def _choose(self, bottle: Bottle) -> None:
@@ -608,8 +642,8 @@ class BottlesScreen(TableScreen[BottleRow]):
         shown = self.shown
         if shown.sortColumn() == SHELF and shown.sortOrder() == UPWARDS:
             return True
-        words = "Bottles can be moved while the list is in the order of the shelf."
-        self.banner.say(words, "info", "Sort by shelf", self._sort_by_shelf)
+        words = tr("Bottles can be moved while the list is in the order of the shelf.")
+        self.banner.say(words, "info", tr("Sort by shelf"), self._sort_by_shelf)
         return False
 
     def _sort_by_shelf(self) -> None:
@@ -629,18 +663,19 @@ class BottlesScreen(TableScreen[BottleRow]):
     def _sum_up(self) -> None:
         rows = self.table.rows
         states = [row.bottle.level.state for row in rows]
-        parts = [f"{states.count('open')} open, {states.count('sealed')} sealed"]
+        open_, sealed = states.count("open"), states.count("sealed")
+        parts = [tr("{open} open, {sealed} sealed", open=open_, sealed=sealed)]
         low, due = sum(row.low for row in rows), sum(row.due for row in rows)
-        parts += [f"{low} low"] if low else []
-        parts += [f"{due} due or past use by"] if due else []
+        parts += [tr("{n} low", n=low)] if low else []
+        parts += [tr("{n} due or past use by", n=due)] if due else []
         self.summary.setText(" · ".join(parts) if rows else "")
 
     # Counting
 
     def _write_counts(self) -> None:
-        many = len(self.count)
+        bottles = bottles_in_words(len(self.count))
         count = partial(self.context.bar.counting.count, self.count.levels)
-        self.do(count, self._on_counted, f"Counted {bottles_in_words(many)}")
+        self.do(count, self._on_counted, tr("Counted {bottles}", bottles=bottles))
 
     def _on_counted(self, _counted: Any) -> None:
         self.counting.count = ShelfCount()
@@ -650,8 +685,9 @@ class BottlesScreen(TableScreen[BottleRow]):
         """Counts that nobody has confirmed are not forgotten, and say so."""
         many = len(self.count)
         if many:
-            words = f"{bottles_in_words(many)} counted and not written down yet."
-            self.banner.say(words, "info", "Go on counting", self.count_shelf)
+            bottles = bottles_in_words(many)
+            words = tr("{bottles} counted and not written down yet.", bottles=bottles)
+            self.banner.say(words, "info", tr("Go on counting"), self.count_shelf)
         elif self.banner.kind == "info":
             self.banner.clear()
 
@@ -670,13 +706,13 @@ class BottlesScreen(TableScreen[BottleRow]):
     # How it is put together
 
     def _prepare_header(self) -> None:
-        self.add_button = button("Add bottle…", self.add_bottle, "add")
-        self.count_button = primary_button("Count the shelf", self.count_shelf, "count")
+        self.add_button = button(tr("Add bottle…"), self.add_bottle, "add")
+        self.count_button = primary_button(tr("Count the shelf"), self.count_shelf, "count")
         keys = self.actions_by_key["shelf"].shortcut().toString()
-        self.count_button.setToolTip(f"Count the shelf ({keys})")
-        self.look_button = button("As a picture", self.turn_look)
+        self.count_button.setToolTip(tr("Count the shelf ({keys})", keys=keys))
+        self.look_button = button(tr("As a picture"), self.turn_look)
         keys = self.actions_by_key["look"].shortcut().toString()
-        self.look_button.setToolTip(f"Turn between the list and the picture ({keys})")
+        self.look_button.setToolTip(tr("Turn between the list and the picture ({keys})", keys=keys))
         self.add_filter(self.look_button)
         self.add_header_button(self.add_button)
         self.add_header_button(self.count_button)
@@ -765,53 +801,55 @@ def _fitting(bottle: Bottle) -> tuple[str, ...]:
 
 _Page = BottlesScreen  # each action names what of the page it does
 DOINGS = (
-    Doing("shelf", "Count the &shelf", "Ctrl+Shift+C", _Page.count_shelf, picture="count"),
+    Doing("shelf", tr_noop("Count the &shelf"), "Ctrl+Shift+C", _Page.count_shelf, picture="count"),
     Doing(
         key="count",
-        words="&Count bottle…",
+        words=tr_noop("&Count bottle…"),
         shortcut="Ctrl+Shift+B",
         act=_Page.count_current,
         picture="count",
-        brief="Count…",
+        brief=tr_noop("Count…"),
     ),
-    Doing("open", "&Open", "Ctrl+Shift+O", _Page.open_current, picture="open-bottle"),
-    Doing("pour", "&Pour…", "Ctrl+Shift+P", _Page.pour_current, picture="pour"),
-    Doing("waste", "&Waste…", "Ctrl+Shift+W", _Page.waste_current),
-    Doing("empty", "&Empty", "Ctrl+Shift+E", _Page.empty_current),
-    Doing("correct", "Co&rrect…", "Ctrl+Shift+K", _Page.correct_current),
-    Doing("tare", "Weigh it e&mpty…", "", _Page.weigh_empty, picture="scale"),
-    Doing("full", "Weigh it &full…", "", _Page.weigh_full, picture="scale"),
-    Doing("dasher", "Set its das&her…", "", _Page.set_dasher),
-    Doing("house", "Make it a house pou&r…", "", _Page.make_house_pour),
-    Doing("use_by", "Set its use-b&y day…", "", _Page.set_use_by),
-    Doing("label", "Change its &label…", "F2", _Page.change_label),
-    Doing("paid", "What was pa&id…", "Ctrl+Shift+Y", _Page.show_paid, picture="price"),
+    Doing("open", tr_noop("&Open"), "Ctrl+Shift+O", _Page.open_current, picture="open-bottle"),
+    Doing("pour", tr_noop("&Pour…"), "Ctrl+Shift+P", _Page.pour_current, picture="pour"),
+    Doing("waste", tr_noop("&Waste…"), "Ctrl+Shift+W", _Page.waste_current),
+    Doing("empty", tr_noop("&Empty"), "Ctrl+Shift+E", _Page.empty_current),
+    Doing("correct", tr_noop("Co&rrect…"), "Ctrl+Shift+K", _Page.correct_current),
+    Doing("tare", tr_noop("Weigh it e&mpty…"), "", _Page.weigh_empty, picture="scale"),
+    Doing("full", tr_noop("Weigh it &full…"), "", _Page.weigh_full, picture="scale"),
+    Doing("dasher", tr_noop("Set its das&her…"), "", _Page.set_dasher),
+    Doing("house", tr_noop("Make it a house pou&r…"), "", _Page.make_house_pour),
+    Doing("use_by", tr_noop("Set its use-b&y day…"), "", _Page.set_use_by),
+    Doing("label", tr_noop("Change its &label…"), "F2", _Page.change_label),
+    Doing("paid", tr_noop("What was pa&id…"), "Ctrl+Shift+Y", _Page.show_paid, picture="price"),
     Doing(
         key="again",
-        words="Receive a&nother",
+        words=tr_noop("Receive a&nother"),
         shortcut="Ctrl+Shift+R",
         act=_Page.receive_another,
         picture="bottles",
-        brief="Receive",
+        brief=tr_noop("Receive"),
     ),
-    Doing("add", "&Add bottle…", "Ctrl+N", _Page.add_bottle, picture="add"),
-    Doing("remove", "Remo&ve", "Del", _Page.remove_current, picture="remove"),
+    Doing("add", tr_noop("&Add bottle…"), "Ctrl+N", _Page.add_bottle, picture="add"),
+    Doing("remove", tr_noop("Remo&ve"), "Del", _Page.remove_current, picture="remove"),
     Doing(
         "up",
-        "Move &up the shelf",
+        tr_noop("Move &up the shelf"),
         "Alt+Up",
         lambda page: page.move_current(-1),
         picture="chevron-up",
     ),
     Doing(
         "down",
-        "Move &down the shelf",
+        tr_noop("Move &down the shelf"),
         "Alt+Down",
         lambda page: page.move_current(1),
         picture="chevron-down",
     ),
     Doing("use_up", USE_UP, "", lambda page: page.context.go("use-up", None), picture="calendar"),
     Doing("look", AS_PICTURE, "Ctrl+Shift+S", lambda page: page.turn_look(), picture="bottles"),
-    Doing("write", "Confirm the coun&ts…", "Ctrl+Return", _Page.write_counts, picture="check"),
-    Doing("leave", "&Leave the count\tEsc", "", _Page.leave_count, picture="clear"),
+    Doing(
+        "write", tr_noop("Confirm the coun&ts…"), "Ctrl+Return", _Page.write_counts, picture="check"
+    ),
+    Doing("leave", tr_noop("&Leave the count\tEsc"), "", _Page.leave_count, picture="clear"),
 )

@@ -32,15 +32,18 @@ from barkeep.domain.bottles.paid import Paid, Payment, cheapest_in_words
 from barkeep.domain.days import day_said
 from barkeep.domain.phrases import price_in_words
 from barkeep.errors import UserError
+from barkeep.translation import tr, tr_noop
 
-NOTHING = "What an old receipt says can be noted here; a price nobody knows is never taken as free"
+NOTHING = tr_noop(
+    "What an old receipt says can be noted here; a price nobody knows is never taken as free"
+)
 
 
 def _columns(currency: str) -> tuple[Column[Paid], ...]:
     return (
-        Column("On", lambda row: day_said(row.day), key=lambda row: row.day),
-        Column("Paid", lambda row: price_in_words(row.amount, currency), right=True),
-        Column("Shop", lambda row: row.shop, tooltip=lambda row: row.shop),
+        Column(tr("On"), lambda row: day_said(row.day), key=lambda row: row.day),
+        Column(tr("Paid"), lambda row: price_in_words(row.amount, currency), right=True),
+        Column(tr("Shop"), lambda row: row.shop, tooltip=lambda row: row.shop),
     )
 
 
@@ -52,26 +55,26 @@ class PaymentsDialog(RefusedInBanner, QDialog):
 
     def __init__(self, bar: Bar, product: Product, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle(f"What was paid for {product.title}")
+        self.setWindowTitle(tr("What was paid for {title}", title=product.title))
         self._bar, self._product_id = bar, product.id
         self._currency = bar.snapshot.settings.currency
         self.table: RowTable[Paid] = RowTable(_columns(self._currency), self)
         self.view = QTableView()
         self.view.setModel(self.table)
-        prepare_view(self.view, "What was paid")
+        prepare_view(self.view, tr("What was paid"))
         self.view.setSortingEnabled(False)
         self.stack = ListStack(
             self.view,
-            EmptyState("picture-empty-shelf", "Nothing was noted yet", NOTHING),
+            EmptyState("picture-empty-shelf", tr("Nothing was noted yet"), NOTHING),
             EmptyState.no_match("payments"),
         )
         self.cheapest = text_label("", quiet=True, wrap=True)
         self.banner = Banner()
         self.amount, self.shop = QLineEdit(), QLineEdit()
         self.on = day_field(bar.snapshot.on, latest=bar.snapshot.on)
-        self.note_button = primary_button("&Note it", self.note, "check")
-        self.forget_button = button("&Forget the chosen one", self.forget)
-        self.close_button = button("C&lose", self.reject)
+        self.note_button = primary_button(tr("&Note it"), self.note, "check")
+        self.forget_button = button(tr("&Forget the chosen one"), self.forget)
+        self.close_button = button(tr("C&lose"), self.reject)
         self._lay_out()
         accept_by_keys(self)
         self.renew()
@@ -88,7 +91,7 @@ class PaymentsDialog(RefusedInBanner, QDialog):
             return
         payment = Payment(amount, self.shop.text().strip())
         noting = partial(self._bar.paying.note, self._product_id, payment, day_in(self.on))
-        run_operation(self, noting, partial(self._finish, "Noted"))
+        run_operation(self, noting, partial(self._finish, tr("Noted")))
 
     def forget(self) -> None:
         """Take the chosen one away; *Undo* brings it back."""
@@ -96,7 +99,7 @@ class PaymentsDialog(RefusedInBanner, QDialog):
         row = self.view.currentIndex().row()
         if row >= 0:
             forgetting = partial(self._bar.paying.forget, self._product_id, self.table.rows[row].id)
-            run_operation(self, forgetting, partial(self._finish, "Forgotten"))
+            run_operation(self, forgetting, partial(self._finish, tr("Forgotten")))
 
     def renew(self) -> None:
         """List what is noted now."""
@@ -108,12 +111,13 @@ class PaymentsDialog(RefusedInBanner, QDialog):
         self.cheapest.setVisible(bool(cheapest))
         if payments:
             self.view.selectRow(0)
-        offer(self.forget_button, "" if payments else "Nothing was noted yet")
+        offer(self.forget_button, "" if payments else tr("Nothing was noted yet"))
 
     def _finish(self, word: str, done: Done[Product]) -> None:
         self.renew()
         price = price_in_words(done.value.price, self._currency)
-        self.banner.say(f"{word}; its price is {price or 'not known'}", "done", "Undo", self._undo)
+        said = tr("{word}; its price is {price}", word=word, price=price or tr("not known"))
+        self.banner.say(said, "done", tr("Undo"), self._undo)
 
     def _undo(self) -> None:
         self.banner.clear()
@@ -128,11 +132,11 @@ class PaymentsDialog(RefusedInBanner, QDialog):
         self.amount.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _lay_out(self) -> None:
-        self.amount.setAccessibleName(f"Paid, in {self._currency}")
-        self.amount.setPlaceholderText("Such as 24.50")
-        self.shop.setAccessibleName("Shop")
-        self.shop.setPlaceholderText("Shop, if wanted")
-        self.on.setAccessibleName("Bought on")
+        self.amount.setAccessibleName(tr("Paid, in {currency}", currency=self._currency))
+        self.amount.setPlaceholderText(tr("Such as 24.50"))
+        self.shop.setAccessibleName(tr("Shop"))
+        self.shop.setPlaceholderText(tr("Shop, if wanted"))
+        self.on.setAccessibleName(tr("Bought on"))
         for each in (self.close_button, self.forget_button):
             each.setAutoDefault(False)
         self.note_button.setDefault(True)
@@ -141,9 +145,9 @@ class PaymentsDialog(RefusedInBanner, QDialog):
             wide(self.stack),
             self.cheapest,
             row_of(
-                labelled(f"&Paid ({self._currency})", self.amount),
-                wide(labelled("&at", self.shop)),
-                labelled("&on", self.on),
+                labelled(tr("&Paid ({currency})", currency=self._currency), self.amount),
+                wide(labelled(tr("&at"), self.shop)),
+                labelled(tr("&on"), self.on),
             ),
             self.banner,
             row_of(self.forget_button, SPRING, self.close_button, self.note_button),

@@ -7,18 +7,20 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Literal
 
-from PySide6.QtCore import QDate, QLocale, Qt
+from PySide6.QtCore import Qt
 
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.widgets.delegates import ICONS_ROLE, LEVEL_ROLE, SUBTITLE_ROLE
 from barkeep.desktop.widgets.levels import LevelReading
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle, Entry, Level
+from barkeep.domain.bottles.bottle import STATE_WORDS, Bottle, Entry, Level
 from barkeep.domain.bottles.going_off import End, off_in_words
 from barkeep.domain.bottles.level_words import number, percent, quantity
+from barkeep.domain.days import day_of_year_short, day_short
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import folded, price_in_words
+from barkeep.domain.phrases import begun_small, capitalised, folded, price_in_words
+from barkeep.translation import tr, tr_noop
 
 SHELF, BOTTLE, LEVEL, LEFT, USE_BY, INGREDIENT, OPENED, PRICE = range(8)
 """The columns, left to right."""
@@ -97,16 +99,16 @@ def bottle_rows(snapshot: Snapshot) -> tuple[BottleRow, ...]:
 def bottle_columns() -> tuple[Column[BottleRow], ...]:
     """Place along the shelf, bottle, level, what is left, use by, ingredient, opened, price."""
     return (
-        Column("Shelf", lambda row: str(row.place), key=lambda row: row.place),
+        Column(tr("Shelf"), lambda row: str(row.place), key=lambda row: row.place),
         Column(
-            "Bottle",
+            tr("Bottle"),
             lambda row: row.bottle.product.name,
             key=lambda row: (folded(row.bottle.product.title), row.place),
             tooltip=lambda row: row.bottle.product.title,
             roles={SUBTITLE_ROLE: _below_name, ICONS_ROLE: _marks},
         ),
         Column(
-            "Level",
+            tr("Level"),
             lambda row: "",
             key=lambda row: (row.bottle.share, row.place),
             tooltip=lambda row: level_in_words(row.bottle),
@@ -116,31 +118,31 @@ def bottle_columns() -> tuple[Column[BottleRow], ...]:
             },
         ),
         Column(
-            "Left",
+            tr("Left"),
             lambda row: left_of(row.bottle),
             key=lambda row: (row.bottle.level.amount, row.place),
             roles={SUBTITLE_ROLE: lambda row: _state(row)},
         ),
         Column(
-            "Use by",
+            tr("Use by"),
             _use_by,
             key=lambda row: (row.last or date.max, row.place),
             tooltip=use_by_in_words,
             roles={ICONS_ROLE: lambda row: ("warning",) if row.past else ()},
         ),
         Column(
-            "Ingredient",
+            tr("Ingredient"),
             lambda row: row.ingredient,
             key=lambda row: (folded(row.ingredient), row.place),
             tooltip=lambda row: row.ingredient,
         ),
         Column(
-            "Opened",
+            tr("Opened"),
             lambda row: short_date(row.bottle.level.opened, row.on),
             key=lambda row: (row.bottle.level.opened or date.max, row.place),
         ),
         Column(
-            "Price",
+            tr("Price"),
             lambda row: price_in_words(row.bottle.product.price, unknown=NONE),
             key=lambda row: (row.bottle.product.price or 0.0, row.place),
             right=True,
@@ -164,17 +166,18 @@ def use_by_in_words(row: BottleRow) -> str:
         return off_in_words(row.bottle.product.title, end, row.on)
     if row.past:
         faded = end.after == "past_its_best"
-        what = "taste it before using it" if faded else "not counted, make it anew or waste it"
-        return f"Past its use-by date, {day}: {what}"
+        if faded:
+            return tr("Past its use-by date, {day}: taste it before using it", day=day)
+        return tr("Past its use-by date, {day}: not counted, make it anew or waste it", day=day)
     if days < 0:
-        return f"{day}, and nothing is left"
+        return tr("{day}, and nothing is left", day=day)
     return f"{day}: {_days(days)}"
 
 
 def _days(days: int) -> str:
     if days == 0:
-        return "the last day is today"
-    return "one more day" if days == 1 else f"{days} more days"
+        return tr("the last day is today")
+    return tr("one more day") if days == 1 else tr("{days} more days", days=days)
 
 
 def _use_by(row: BottleRow) -> str:
@@ -184,7 +187,7 @@ def _use_by(row: BottleRow) -> str:
 
 def _past_word(row: BottleRow) -> str:
     """What it is past its date, told apart: only faded, or not to be used."""
-    return "Faded" if row.end is not None and row.end.after == "past_its_best" else "Past"
+    return tr("Faded") if row.end is not None and row.end.after == "past_its_best" else tr("Past")
 
 
 def _below_name(row: BottleRow) -> str:
@@ -192,17 +195,17 @@ def _below_name(row: BottleRow) -> str:
     if product.maker:
         return product.maker
     if product.house_made:
-        return "House-made"
+        return tr("House-made")
     if row.pantry:
-        return "Pantry"
+        return tr("Pantry")
     same = folded(row.ingredient) == folded(product.name)
-    return "No maker" if same else row.ingredient
+    return tr("No maker") if same else row.ingredient
 
 
 def _state(row: BottleRow) -> str:
     """The state, and the word *low* with it: the gauge alone must not carry that."""
-    state = row.bottle.level.state
-    return f"{state}, low" if row.low else state
+    state = tr(STATE_WORDS[row.bottle.level.state])
+    return tr("{state}, low", state=state) if row.low else state
 
 
 def _marks(row: BottleRow) -> tuple[str, ...]:
@@ -213,17 +216,17 @@ def marks_of(row: BottleRow) -> tuple[tuple[Mark, str], ...]:
     """What there is to know of a bottle at a glance, each with its word."""
     age: tuple[tuple[Mark, str], ...] = ()
     if row.past:
-        age = (("past", _past_word(row).lower()),)
+        age = (("past", begun_small(_past_word(row))),)
     elif row.due:
-        age = (("due", "due"),)
+        age = (("due", tr("due")),)
     if row.bottle.level.state == "empty":
-        return (*age, ("empty", "empty"))
-    return (*age, ("low", "low")) if row.low else age
+        return (*age, ("empty", tr(STATE_WORDS["empty"])))
+    return (*age, ("low", tr("low"))) if row.low else age
 
 
 def _label_words(bottle: Bottle) -> str:
     product = bottle.product
-    house_made = "house-made" if product.house_made else ""
+    house_made = f"house-made {tr('House-made')}" if product.house_made else ""
     return folded(" ".join((product.title, product.barcode, house_made)))
 
 
@@ -235,14 +238,14 @@ def _kind_words(key: str, tree: FamilyTree) -> str:
 
 NONE = "—"
 _WHAT = {
-    "receive": "Received",
-    "open": "Opened",
-    "count": "Counted",
-    "pour": "Poured",
-    "waste": "Wasted",
-    "empty": "Emptied",
-    "correct": "Corrected",
-    "reverse": "Taken back",
+    "receive": tr_noop("Received {amount}"),
+    "open": tr_noop("Opened"),
+    "count": tr_noop("Counted {amount}"),
+    "pour": tr_noop("Poured {amount}"),
+    "waste": tr_noop("Wasted {amount}"),
+    "empty": tr_noop("Emptied"),
+    "correct": tr_noop("Corrected {amount}"),
+    "reverse": tr_noop("Taken back"),
 }
 
 
@@ -250,35 +253,30 @@ def left_of(bottle: Bottle) -> str:
     """What is left of how much: *315 of 700 ml*."""
     product = bottle.product
     size = quantity(product.size, product.unit)
-    return f"{number(bottle.level.amount, product.unit)} of {size}"
+    return tr("{left} of {size}", left=number(bottle.level.amount, product.unit), size=size)
 
 
 def level_in_words(bottle: Bottle) -> str:
     """The level for those who do not see the gauge."""
-    return f"{left_of(bottle)}, {percent(bottle.share)}, {bottle.level.state}"
+    return f"{left_of(bottle)}, {percent(bottle.share)}, {tr(STATE_WORDS[bottle.level.state])}"
 
 
 def short_date(day: date | None, on: date) -> str:
     """Day and month, and the year where it is another than that of `on`."""
     if day is None:
         return NONE
-    pattern = "d MMM" if day.year == on.year else "d MMM yyyy"
-    return QLocale().toString(QDate(day.year, day.month, day.day), pattern)
+    return day_of_year_short(day) if day.year == on.year else day_short(day)
 
 
 def state_in_words(level: Level, on: date) -> str:
     """Sealed, open since when, or empty."""
     if level.state == "open" and level.opened is not None:
-        return f"Open since {short_date(level.opened, on)}"
-    return level.state.capitalize()
+        return tr("Open since {day}", day=short_date(level.opened, on))
+    return capitalised(tr(STATE_WORDS[level.state]))
 
 
 def entry_in_words(entry: Entry, unit: Unit) -> str:
     """What happened: *Poured 60 ml*."""
-    what = _WHAT[entry.kind]
-    if entry.kind in ("open", "empty", "reverse"):
-        return what
-    if entry.kind == "correct":
-        sign = "+" if entry.amount > 0 else "−"
-        return f"{what} {sign}{quantity(abs(entry.amount), unit)}"
-    return f"{what} {quantity(entry.amount, unit)}"
+    sign = "" if entry.kind != "correct" else "+" if entry.amount > 0 else "−"
+    amount = f"{sign}{quantity(abs(entry.amount), unit)}"
+    return tr(_WHAT[entry.kind], amount=amount)

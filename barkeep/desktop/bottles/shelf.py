@@ -41,8 +41,9 @@ from barkeep.domain.drink.looks import shipped_looks
 from barkeep.domain.drink.shelf import Standing, standing
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import counted, folded
+from barkeep.translation import tr, tr_noop
 
-NAME = "The shelf"
+NAME = tr_noop("The shelf")
 CELL, TALL = 88, 104
 """How wide a bottle's cell is, and how high the room for a bottle."""
 TALLEST_CM = 31.0
@@ -86,7 +87,7 @@ class ShelfPicture(Picture):
     panned = Signal(int)
 
     def __init__(self) -> None:
-        super().__init__(NAME)
+        super().__init__(tr(NAME))
         self.rows: tuple[BottleRow, ...] = ()
         """The bottles, left to right and board by board."""
         self.lit: Collection[int] = frozenset()
@@ -142,9 +143,12 @@ class ShelfPicture(Picture):
 
     def _say(self) -> None:
         lit = sum(each.bottle.id in self.lit for each in self.rows)
-        found = "" if lit == len(self.rows) else f", {lit} lit by the search"
-        boards = counted(len(self.rows), "bottle")
-        self.show_words(f"{boards} in the order of the shelf{found}")
+        bottles = counted(len(self.rows), "bottle")
+        if lit == len(self.rows):
+            self.show_words(tr("{bottles} in the order of the shelf", bottles=bottles))
+            return
+        told = tr_noop("{bottles} in the order of the shelf, {lit} lit by the search")
+        self.show_words(tr(told, bottles=bottles, lit=lit))
 
     # How it is laid out
 
@@ -349,7 +353,7 @@ class Shelf(QScrollArea):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.picture = ShelfPicture()
-        self.setAccessibleName(NAME)
+        self.setAccessibleName(tr(NAME))
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setFocusProxy(self.picture)
@@ -381,8 +385,8 @@ def words_of(row: BottleRow) -> str:
     marks = [word for _mark, word in marks_of(row)]
     last = use_by_in_words(row)
     said = [product.title, row.ingredient, level_in_words(row.bottle), *marks]
-    said += [f"use by {last}"] if last and not row.past else [last] if last else []
-    said.append(f"place {row.place}")
+    said += [tr("use by {last}", last=last)] if last and not row.past else [last] if last else []
+    said.append(tr("place {place}", place=row.place))
     return "; ".join(dict.fromkeys(said))
 
 

@@ -11,6 +11,7 @@ from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.counting import ShelfCount, Typed
 from barkeep.domain.bottles.levels import MeasuredLevel
 from barkeep.errors import spoken_list
+from barkeep.translation import tr
 
 COUNTS, TYPING = "counts", "typing"
 TYPED, TITLE, LEVEL = "typed", "title", "level"
@@ -35,11 +36,11 @@ class CountLeft:
         """Of what came back, what is no longer as it was; empty where all of it is."""
         parts = []
         if self.gone:
-            parts.append(f"left out, as they are gone or smaller: {spoken_list(self.gone, 'and')}")
+            gone = spoken_list(self.gone, "and")
+            parts.append(tr("left out, as they are gone or smaller: {gone}", gone=gone))
         if self.moved:
-            parts.append(
-                f"poured or counted since, so look again: {spoken_list(self.moved, 'and')}"
-            )
+            moved = spoken_list(self.moved, "and")
+            parts.append(tr("poured or counted since, so look again: {moved}", moved=moved))
         return "; ".join(parts)
 
 

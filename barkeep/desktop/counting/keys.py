@@ -8,6 +8,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from barkeep.translation import tr, tr_noop
+
 FULL = 10
 
 
@@ -53,13 +55,13 @@ MEANINGS: Mapping[str, Meaning] = {
 
 
 LEGEND: tuple[tuple[tuple[str, ...], str], ...] = (
-    (("0", "–", "9"), "tenths"),
-    (("F",), "full"),
-    (("E",), "empty"),
-    (("Space",), "as expected"),
-    (("Backspace",), "back, not counted"),
-    (("Enter",), "exactly: 315 ml, 812 g on a scale, 11.5 cm high"),
-    ((".",), "a share: .45"),
+    (("0", "–", "9"), tr_noop("tenths")),
+    (("F",), tr_noop("full")),
+    (("E",), tr_noop("empty")),
+    ((tr_noop("Space"),), tr_noop("as expected")),
+    ((tr_noop("Backspace"),), tr_noop("back, not counted")),
+    ((tr_noop("Enter"),), tr_noop("exactly: 315 ml, 812 g on a scale, 11.5 cm high")),
+    ((".",), tr_noop("a share: .45")),
 )
 """Key caps and what they do; a dash between caps is no key."""
 
@@ -91,4 +93,4 @@ def gone_back(held: InHand, row: int) -> int | None:
 
 def no_key(typed: str) -> str:
     """What to do instead of typing a letter that means nothing here."""
-    return f"{typed} is no key here; for an exact amount, Enter first, then 315 ml"
+    return tr("{typed} is no key here; for an exact amount, Enter first, then 315 ml", typed=typed)

@@ -66,9 +66,10 @@ from barkeep.domain.bottles.counting import (
     tenths,
 )
 from barkeep.errors import UserError
+from barkeep.translation import tr, tr_noop
 
 SIZE = (720, 520)
-MEANING = "One undo takes all of it back. A level lies within its ± 19 times in 20."
+MEANING = tr_noop("One undo takes all of it back. A level lies within its ± 19 times in 20.")
 WIDTHS = {EXPECTED: 96, COUNTED: 130, DIFFERENCE: 240}
 
 
@@ -79,16 +80,17 @@ class CountSheet(QDialog):
         self, rows: Sequence[CountRow], left_out: int, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
-        many = bottles_in_words(len(rows))
-        self.setWindowTitle("Confirm the count")
-        self.heading = text_label(f"Write down the count of {many}?", TypeSize.SUBTITLE, wrap=True)
+        self.setWindowTitle(tr("Confirm the count"))
+        asked = tr("Write down the count of {bottles}?", bottles=bottles_in_words(len(rows)))
+        self.heading = text_label(asked, TypeSize.SUBTITLE, wrap=True)
         self.totals = text_label(totals_in_words(rows), TypeSize.STRONG, wrap=True)
         self.rest = text_label(_rest(left_out), quiet=True, wrap=True)
         self.table: RowTable[CountRow] = RowTable(count_columns(), self)
         self.table.show_rows(rows)
         self.view = QTableView()
-        self.write_button = primary_button(f"Write {_counts(len(rows))}", self.accept, "check")
-        self.back_button = button("Go on counting", self.reject)
+        write = tr_noop("Write 1 count" if len(rows) == 1 else "Write {n} counts")
+        self.write_button = primary_button(tr(write, n=len(rows)), self.accept, "check")
+        self.back_button = button(tr("Go on counting"), self.reject)
         self._prepare_view()
         self._lay_out()
         self.write_button.setDefault(True)
@@ -99,7 +101,7 @@ class CountSheet(QDialog):
     def _prepare_view(self) -> None:
         view = self.view
         view.setModel(self.table)
-        prepare_view(view, "What will be written")
+        prepare_view(view, tr("What will be written"))
         view.setSortingEnabled(False)
         view.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
         view.setColumnHidden(LEVEL, True)
@@ -127,26 +129,23 @@ class CountSheet(QDialog):
         self.view.setFocusPolicy(Qt.FocusPolicy.TabFocus)
 
 
-def _counts(many: int) -> str:
-    return "1 count" if many == 1 else f"{many} counts"
-
-
 def _rest(left_out: int) -> str:
     if not left_out:
-        return f"Every open bottle is counted. {MEANING}"
-    words = bottles_in_words(left_out)
-    kept = "keeps" if left_out == 1 else "keep"
-    return f"{words} open but not counted {kept} what the ledger says. {MEANING}"
+        return f"{tr('Every open bottle is counted.')} {tr(MEANING)}"
+    told = tr_noop("{bottles} open but not counted keep what the ledger says.")
+    if left_out == 1:
+        told = tr_noop("{bottles} open but not counted keeps what the ledger says.")
+    return f"{tr(told, bottles=bottles_in_words(left_out))} {tr(MEANING)}"
 
 
 KEYS = (
     *LEGEND,
-    (("↑", "↓"), "move"),
-    (("Ctrl", "Enter"), "confirm"),
-    (("Esc",), "leave"),
+    (("↑", "↓"), tr_noop("move")),
+    ((tr_noop("Ctrl"), "Enter"), tr_noop("confirm")),
+    ((tr_noop("Esc"),), tr_noop("leave")),
 )
 
-MARKS = (("down", "info", "expected"), ("up", "text", "counted"))
+MARKS = (("down", "info", tr_noop("expected")), ("up", "text", tr_noop("counted")))
 
 
 class CountingPage(QWidget):
@@ -163,15 +162,15 @@ class CountingPage(QWidget):
         self._count = self._take_up()
         self.sheet: CountSheet | None = None
         self._in_hand = InHand(0)
-        self.heading = text_label("Count the shelf", TypeSize.TITLE)
+        self.heading = text_label(tr("Count the shelf"), TypeSize.TITLE)
         self.summary = quiet_line()
         explain(self.summary, "beyond doubt")
         self.said = ElidedLabel()
         self.progress = QProgressBar()
-        self.everything = _chip("Sealed, empty and pantry too", self._on_everything)
-        self.afresh_button = button(START_AFRESH, self.ask_to_start_afresh)
-        self.leave_button = button("Leave", self._leave)
-        self.confirm_button = primary_button("Confirm…", self.confirmed.emit, "check")
+        self.everything = _chip(tr("Sealed, empty and pantry too"), self._on_everything)
+        self.afresh_button = button(tr(START_AFRESH), self.ask_to_start_afresh)
+        self.leave_button = button(tr("Leave"), self._leave)
+        self.confirm_button = primary_button(tr("Confirm…"), self.confirmed.emit, "check")
         self.table: RowTable[CountRow] = RowTable(count_columns(), self)
         self.view = CountingView(self.settle)
         self.legend = KeyLegend(KEYS, MARKS)
@@ -198,15 +197,17 @@ class CountingPage(QWidget):
         many = len(self.count)
         rows = self.table.rows
         if not rows:
-            self.say("Nothing to count here yet; Esc goes back to the list")
+            self.say(tr("Nothing to count here yet; Esc goes back to the list"))
             self.take_focus()
             return
         left, self._left = self._left, None
         self.say(
             _going_on(many, left)
             if many or (left and left.said)
-            else "A digit for the tenths that are left, or Enter for ml, a weight or a height; "
-            "nothing is written before you confirm"
+            else tr(
+                "A digit for the tenths that are left, or Enter for ml, a weight or a height; "
+                "nothing is written before you confirm"
+            )
         )
         first = next((n for n, row in enumerate(rows) if row.typed is None), 0)
         self.view.go_to(first)
@@ -245,7 +246,7 @@ class CountingPage(QWidget):
         if not self.settle():
             return
         if not len(self.count):
-            self.say("Nothing is counted yet, so there is nothing to confirm")
+            self.say(tr("Nothing is counted yet, so there is nothing to confirm"))
             return
         snapshot = self._context.bar.snapshot
         rows = self.count.counted_rows(snapshot.bottles, snapshot.knowledge.tree)
@@ -259,17 +260,18 @@ class CountingPage(QWidget):
         """Throw the counts away, and offer to have them back."""
         before = self.count
         if not len(before):
-            self.say("Nothing is counted yet, so there is nothing to throw away")
+            self.say(tr("Nothing is counted yet, so there is nothing to throw away"))
             return
         self.start_afresh()
-        gone = f"The counts of {bottles_in_words(len(before))} are thrown away"
-        self._context.toast.say(gone, "Bring them back", lambda: self._bring_back(before))
+        bottles = bottles_in_words(len(before))
+        gone = tr("The counts of {bottles} are thrown away", bottles=bottles)
+        self._context.toast.say(gone, tr("Bring them back"), lambda: self._bring_back(before))
 
     def _bring_back(self, before: ShelfCount) -> None:
         """Take up the counts that were thrown away, beside those made since."""
         self.count = ShelfCount({**before.typed, **self.count.typed})
         self.refresh()
-        self.say(f"{bottles_in_words(len(self.count))} counted again")
+        self.say(tr("{bottles} counted again", bottles=bottles_in_words(len(self.count))))
         self.take_focus()
 
     def start_afresh(self) -> None:
@@ -277,7 +279,7 @@ class CountingPage(QWidget):
         self.view.close_entry()
         self.count = ShelfCount()
         self.refresh()
-        self.say("All counts are thrown away; nothing was written")
+        self.say(tr("All counts are thrown away; nothing was written"))
         self.take_focus()
 
     @property
@@ -351,7 +353,7 @@ class CountingPage(QWidget):
     def _type_pieces(self, row: CountRow, many: int) -> None:
         """Pieces are counted, not judged."""
         self._type_exactly(row, str(many))
-        self.say(f"{row.bottle.product.title}: how many pieces? Enter takes them")
+        self.say(tr("{title}: how many pieces? Enter takes them", title=row.bottle.product.title))
 
     def _type_exactly(self, row: CountRow, begins: str) -> None:
         """Go on from what was begun, or from the amount that was typed before."""
@@ -362,7 +364,7 @@ class CountingPage(QWidget):
     def _go_back(self) -> None:
         number = gone_back(self._in_hand, self.view.row)
         if number is None:
-            self.say("This is the first bottle: there is none to go back to")
+            self.say(tr("This is the first bottle: there is none to go back to"))
             return
         row = self.table.rows[number]
         was_counted = row.typed is not None
@@ -371,7 +373,8 @@ class CountingPage(QWidget):
         self.view.go_to(number)
         self._in_hand = InHand(number)
         title = row.bottle.product.title
-        self.say(f"{title}: not counted after all" if was_counted else f"Back to {title}")
+        told = tr_noop("{title}: not counted after all" if was_counted else "Back to {title}")
+        self.say(tr(told, title=title))
 
     def _on_exact_edited(self, text: str) -> None:
         """How it reads so far; while it is being typed, a mistake is no mistake yet."""
@@ -422,7 +425,7 @@ class CountingPage(QWidget):
     def _move_on(self, said: str) -> None:
         self._in_hand = gone_on(self.view.row, len(self.table.rows) - 1)
         if self._in_hand.counted:
-            self.say(f"{said}. That was the last bottle: Ctrl+Enter to confirm")
+            self.say(tr("{said}. That was the last bottle: Ctrl+Enter to confirm", said=said))
             return
         self.view.go_to(self._in_hand.row)
         self.say(said)
@@ -442,17 +445,23 @@ class CountingPage(QWidget):
     def _sum_up(self) -> None:
         rows, many = self.table.rows, len(self.count)
         flagged = sum(row.flagged for row in rows)
-        words = f"{many} of {bottles_in_words(len(rows))} counted" if rows else self._none_shown()
-        self.summary.setText(f"{words} · {flagged} beyond doubt" if flagged else words)
+        words = self._none_shown()
+        if rows:
+            words = tr("{n} of {bottles} counted", n=many, bottles=bottles_in_words(len(rows)))
+        beyond = tr("{n} beyond doubt", n=flagged) if flagged else ""
+        self.summary.setText(" · ".join(filter(None, (words, beyond))))
         self.progress.setMaximum(max(1, len(rows)))
         self.progress.setValue(many)
         self.progress.setAccessibleDescription(words)
-        self.confirm_button.setText(f"Confirm {bottles_in_words(many)}…" if many else "Confirm…")
+        confirm = tr("Confirm {bottles}…", bottles=bottles_in_words(many))
+        self.confirm_button.setText(confirm if many else tr("Confirm…"))
 
     def _none_shown(self) -> str:
         """In place of *0 of 0*: what there is besides."""
         there = len(self._context.bar.snapshot.bottles)
-        return f"{bottles_in_words(there)}, none open" if there else "Nothing to count"
+        if not there:
+            return tr("Nothing to count")
+        return tr("{bottles}, none open", bottles=bottles_in_words(there))
 
     def say(self, words: str) -> None:
         """Say what has just happened, to be seen and heard."""
@@ -467,23 +476,23 @@ class CountingPage(QWidget):
         self.view.prepare_columns()
         empty = EmptyState(
             "picture-empty-shelf",
-            "No bottles yet",
-            "Each is counted here, one after the other, and there is none",
+            tr("No bottles yet"),
+            tr("Each is counted here, one after the other, and there is none"),
             leads=TO_BOTTLES,
         )
         empty.followed.connect(lambda page: self._context.go(page, None))
         none_open = EmptyState(
             "picture-empty-glass",
-            "No open bottles",
-            "Sealed, empty and pantry ones can be counted as well",
-            "Show all",
+            tr("No open bottles"),
+            tr("Sealed, empty and pantry ones can be counted as well"),
+            tr("Show all"),
         )
         none_open.acted.connect(lambda: self.everything.setChecked(True))
         return ListStack(self.view, empty, none_open)
 
     def _lay_out(self) -> None:
         self.progress.setTextVisible(False)
-        self.progress.setAccessibleName("Bottles counted")
+        self.progress.setAccessibleName(tr("Bottles counted"))
         buttons = FlowLayout(asks_for_one_row=True)
         for each in (
             self.everything,
@@ -507,9 +516,12 @@ class CountingPage(QWidget):
 
 
 def _going_on(many: int, left: CountLeft | None) -> str:
-    since = f" on {left.when}" if left is not None else ""
-    said = f"; {left.said}" if left is not None and left.said else ""
-    return f"Going on: {bottles_in_words(many)} counted before{since}, not written down yet{said}"
+    bottles = bottles_in_words(many)
+    if left is None:
+        return tr("Going on: {bottles} counted before, not written down yet", bottles=bottles)
+    told = tr_noop("Going on: {bottles} counted before on {when}, not written down yet")
+    words = tr(told, bottles=bottles, when=left.when)
+    return f"{words}; {left.said}" if left.said else words
 
 
 def _chip(words: str, on_toggled: Callable[[bool], object]) -> QPushButton:

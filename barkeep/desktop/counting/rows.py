@@ -9,7 +9,7 @@ from PySide6.QtCore import Qt
 from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.widgets.delegates import ICONS_ROLE, LEVEL_ROLE, SUBTITLE_ROLE
 from barkeep.desktop.widgets.levels import LevelReading
-from barkeep.domain.bottles.bottle import Bottle, CountMethod
+from barkeep.domain.bottles.bottle import STATE_WORDS, Bottle, CountMethod
 from barkeep.domain.bottles.counting import CountRow, Typed
 from barkeep.domain.bottles.level_words import (
     METHODS,
@@ -21,16 +21,18 @@ from barkeep.domain.bottles.level_words import (
     reason,
     with_doubt,
 )
+from barkeep.domain.phrases import counted
+from barkeep.translation import tr, tr_noop
 
 BOTTLE, LEVEL, EXPECTED, COUNTED, DIFFERENCE = range(5)
 """The columns, left to right."""
 
 
 _BRIEFLY: Mapping[CountMethod, str] = {
-    "tenths": "by eye",
-    "volume": "measured",
-    "weight": "weighed",
-    "height": "by height",
+    "tenths": tr_noop("by eye"),
+    "volume": tr_noop("measured"),
+    "weight": tr_noop("weighed"),
+    "height": tr_noop("by height"),
 }
 
 
@@ -48,27 +50,27 @@ def reading_of(row: CountRow) -> LevelReading:
 def reading_in_words(typed: Typed, bottle: Bottle) -> str:
     """How a text was read: *812 g: 372 ml ± 6*."""
     measured = typed.measured
-    return f"{typed.words}: {with_doubt(measured.amount, measured.sigma, bottle.product.unit)}"
+    return f"{typed.said}: {with_doubt(measured.amount, measured.sigma, bottle.product.unit)}"
 
 
 def exact_in_words(typed: Typed, bottle: Bottle) -> str:
     """What is read while it is being typed: *372 ml ± 6, weighed*."""
     measured = typed.measured
     read = with_doubt(measured.amount, measured.sigma, bottle.product.unit)
-    return f"{read}, {_BRIEFLY[measured.method]}"
+    return f"{read}, {tr(_BRIEFLY[measured.method])}"
 
 
 def count_columns() -> tuple[Column[CountRow], ...]:
     """Bottle, gauge, expected, counted, and the difference in words."""
     return (
         Column(
-            "Bottle",
+            tr("Bottle"),
             lambda row: row.bottle.product.name,
             tooltip=lambda row: row.bottle.product.title,
             roles={SUBTITLE_ROLE: below_name},
         ),
         Column(
-            "Level",
+            tr("Level"),
             lambda row: "",
             roles={
                 LEVEL_ROLE: reading_of,
@@ -76,13 +78,13 @@ def count_columns() -> tuple[Column[CountRow], ...]:
             },
         ),
         Column(
-            "Expected",
+            tr("Expected"),
             lambda row: quantity(row.expected, row.bottle.product.unit),
             roles={SUBTITLE_ROLE: expected_in_doubt},
         ),
-        Column("Counted", counted_in_words, roles={SUBTITLE_ROLE: typed_in_words}),
+        Column(tr("Counted"), counted_in_words, roles={SUBTITLE_ROLE: typed_in_words}),
         Column(
-            "Difference",
+            tr("Difference"),
             difference_in_words,
             tooltip=difference_explained,
             roles={
@@ -96,7 +98,7 @@ def count_columns() -> tuple[Column[CountRow], ...]:
 def below_name(row: CountRow) -> str:
     """The maker, and the state of a bottle that is not open."""
     bottle = row.bottle
-    state = "" if bottle.level.state == "open" else bottle.level.state
+    state = "" if bottle.level.state == "open" else tr(STATE_WORDS[bottle.level.state])
     return ", ".join(part for part in (bottle.product.maker or row.ingredient, state) if part)
 
 
@@ -109,7 +111,7 @@ def expected_in_doubt(row: CountRow) -> str:
 def counted_in_words(row: CountRow) -> str:
     """What was counted, in the bottle's unit."""
     if row.typed is None:
-        return "not counted"
+        return tr("not counted")
     return quantity(row.typed.measured.amount, row.bottle.product.unit)
 
 
@@ -118,7 +120,7 @@ def typed_in_words(row: CountRow) -> str:
     if row.typed is None:
         return ""
     doubt = in_doubt(row.typed.measured.sigma, row.bottle.product.unit)
-    return f"{row.typed.words}, {doubt}" if doubt else row.typed.words
+    return f"{row.typed.said}, {doubt}" if doubt else row.typed.said
 
 
 def difference_in_words(row: CountRow) -> str:
@@ -134,33 +136,41 @@ def difference_explained(row: CountRow) -> str:
 def row_in_words(row: CountRow) -> str:
     """The whole row as one sentence, for those who do not see it."""
     unit = row.bottle.product.unit
-    start = f"{row.bottle.product.title}, expected {quantity(row.expected, unit)}"
+    title, expected = row.bottle.product.title, quantity(row.expected, unit)
     if row.typed is None:
-        return f"{start}, not counted"
+        return tr("{title}, expected {expected}, not counted", title=title, expected=expected)
     measured = row.typed.measured
-    counted = with_doubt(measured.amount, measured.sigma, unit)
-    return f"{start}, counted {counted}, {METHODS[measured.method]}: {difference_in_words(row)}"
+    return tr(
+        "{title}, expected {expected}, counted {counted}, {method}: {difference}",
+        title=title,
+        expected=expected,
+        counted=with_doubt(measured.amount, measured.sigma, unit),
+        method=tr(METHODS[measured.method]),
+        difference=difference_in_words(row),
+    )
 
 
 def totals_in_words(rows: Iterable[CountRow]) -> str:
     """How many bottles, how much liquid is gone in all, and how many differ beyond doubt."""
-    counted = [row for row in rows if row.typed]
-    liquids = [row for row in counted if row.bottle.product.unit == "ml"]
-    flagged = sum(row.flagged for row in counted)
-    parts = [bottles_in_words(len(counted))]
+    with_count = [row for row in rows if row.typed]
+    liquids = [row for row in with_count if row.bottle.product.unit == "ml"]
+    flagged = sum(row.flagged for row in with_count)
+    parts = [bottles_in_words(len(with_count))]
     if liquids:
         parts.append(_in_all(sum(row.difference for row in liquids)))
-    parts.append(f"{flagged} beyond doubt" if flagged else "none beyond doubt")
+    parts.append(tr("{n} beyond doubt", n=flagged) if flagged else tr("none beyond doubt"))
     return " · ".join(parts)
 
 
 def bottles_in_words(many: int) -> str:
     """*1 bottle*, *14 bottles*."""
-    return "1 bottle" if many == 1 else f"{many} bottles"
+    return counted(many, "bottle")
 
 
 def _in_all(gone_ml: float) -> str:
     amount = quantity(abs(gone_ml), "ml")
     if round(gone_ml) == 0:
-        return "in all as expected"
-    return f"in all {amount} {'less' if gone_ml > 0 else 'more'} than expected"
+        return tr("in all as expected")
+    if gone_ml > 0:
+        return tr("in all {amount} less than expected", amount=amount)
+    return tr("in all {amount} more than expected", amount=amount)

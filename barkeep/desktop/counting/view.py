@@ -37,6 +37,7 @@ from barkeep.desktop.widgets.labels import ElidedLabel, in_danger, text_label
 from barkeep.desktop.widgets.levels import draw_level, draw_pointer, share_at
 from barkeep.desktop.widgets.notices import announce
 from barkeep.domain.bottles.counting import CountRow
+from barkeep.translation import tr
 
 BIG_ROW = 60
 GAUGE = 20
@@ -143,8 +144,8 @@ class ExactEntry(QLineEdit):
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self.setAccessibleName("Exact amount")
-        self.setPlaceholderText("812 g, 11.5 cm, 315 ml")
+        self.setAccessibleName(tr("Exact amount"))
+        self.setPlaceholderText(tr("812 g, 11.5 cm, 315 ml"))
         self.hide()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -185,7 +186,7 @@ class CountingView(QTableView):
         """`settle` takes over what is being typed, and says whether nothing is left of it."""
         super().__init__(parent)
         self.settle = settle
-        prepare_view(self, "Bottles to count", own_keys=True)
+        prepare_view(self, tr("Bottles to count"), own_keys=True)
         self.setSortingEnabled(False)
         self.setItemDelegate(BigRowDelegate(self))
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerItem)

@@ -7,16 +7,18 @@ from PySide6.QtWidgets import QWidget
 
 from barkeep.application.done import Step
 from barkeep.desktop.first_hour.enter import pressed_by_enter
+from barkeep.desktop.first_hour.linked import linked
 from barkeep.desktop.look.metrics import PAD, UNIT, WIDE, TypeSize
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.details import ScrolledPage
 from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of
-from barkeep.domain.buying.reach import Reach, shelf_in_words
+from barkeep.domain.buying.reach import Reach
 from barkeep.domain.phrases import counted
+from barkeep.translation import tr, tr_noop
 
 PICTURE = 72
-WORKING = "Working out what you can make…"
+WORKING = tr_noop("Working out what you can make…")
 
 
 class Ending(ScrolledPage):
@@ -27,13 +29,13 @@ class Ending(ScrolledPage):
     undone = Signal()
 
     def __init__(self, more: str) -> None:
-        super().__init__("What came of it", 300)
+        super().__init__(tr("What came of it"), 300)
         self.came = text_label("", TypeSize.TITLE, wrap=True)
         self.reach = LinkLabel(size=TypeSize.SUBTITLE)
         self.guessed = LinkLabel()
-        self.tonight = primary_button("See &tonight", lambda: self.wanted.emit("tonight"))
+        self.tonight = primary_button(tr("See &tonight"), lambda: self.wanted.emit("tonight"))
         self.more_button = button(more, self.more.emit)
-        self.undo_button = button("&Undo", self.undone.emit)
+        self.undo_button = button(tr("&Undo"), self.undone.emit)
         self.step: Step | None = None
         pressed_by_enter(self.tonight, self.more_button, self.undo_button)
         for label in (self.reach, self.guessed):
@@ -60,22 +62,22 @@ class Ending(ScrolledPage):
     def show_came(self, bottles: int, guessed: int, step: Step | None) -> None:
         """Say what came in, and that the rest is being worked out."""
         self.step = step
-        self.came.setText(f"{counted(bottles, 'bottle')} came in.")
-        said = shelf_in_words(bottles, guessed).partition(". ")[2]
-        before, _colon, after = said.partition("count the shelf")
-        self.guessed.show_parts((before, Link("count the shelf", "bottles"), after) if said else ())
-        self.guessed.setVisible(bool(said))
-        self.reach.show_parts((WORKING,))
+        self.came.setText(tr("{bottles} came in.", bottles=counted(bottles, "bottle")))
+        told = tr_noop("{guessed} levels are guessed: {count} when you like.")
+        if guessed == 1:
+            told = tr_noop("{guessed} level is guessed: {count} when you like.")
+        count = Link(tr("count the shelf"), "bottles")
+        self.guessed.show_parts(linked(told, guessed=guessed, count=count) if guessed else ())
+        self.guessed.setVisible(bool(guessed))
+        self.reach.show_parts((tr(WORKING),))
 
     def show_reach(self, found: Reach) -> None:
         """Say what can be made now, and with one more bottle; each leads to where it is shown."""
         self.reach.show_parts(
-            (
-                "You can make ",
-                Link(found.tonight_in_words, "tonight"),
-                ", and ",
-                Link(found.one_more_in_words, "next-bottle"),
-                ".",
+            linked(
+                tr_noop("You can make {tonight}, and {one_more}."),
+                tonight=Link(found.tonight_in_words, "tonight"),
+                one_more=Link(found.one_more_in_words, "next-bottle"),
             )
         )
 

@@ -8,15 +8,17 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 
 from barkeep.desktop.first_hour.enter import pressed_by_enter
+from barkeep.desktop.first_hour.linked import linked
 from barkeep.desktop.look.metrics import PAD, UNIT, WIDE, TypeSize, scaled
 from barkeep.desktop.widgets.buttons import button, primary_button
 from barkeep.desktop.widgets.details import ScrolledPage
 from barkeep.desktop.widgets.labels import Link, LinkLabel, PictureLabel, text_label
 from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of
+from barkeep.translation import tr, tr_noop
 
 PICTURE = 72
-TICK, LISTED = "&Tick what you own", "I have a &list"
-LOOK, OPEN = "Look around the sample &bar", "Open a ba&r…"
+TICK, LISTED = tr_noop("&Tick what you own"), tr_noop("I have a &list")
+LOOK, OPEN = tr_noop("Look around the sample &bar"), tr_noop("Open a ba&r…")
 WIDEST = 620
 ANYWAY = "anyway"
 
@@ -31,7 +33,7 @@ class Greeting(ScrolledPage):
     shown_anyway = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__("What to begin with", 300, parent)
+        super().__init__(tr("What to begin with"), 300, parent)
         self.first = primary_button(TICK, lambda: self.wanted.emit("tick-bottles"))
         self.listed = button(LISTED, lambda: self.wanted.emit("bottle-list"))
         self.look = button(LOOK)
@@ -46,7 +48,11 @@ class Greeting(ScrolledPage):
     def say_drinks(self, drinks: int) -> None:
         """Say how many drinks wait for bottles."""
         self.anyway.show_parts(
-            (f"Or see all {drinks} drinks, each with ", Link("what it lacks", ANYWAY), ".")
+            linked(
+                tr_noop("Or see all {n} drinks, each with {lack}."),
+                n=drinks,
+                lack=Link(tr("what it lacks"), ANYWAY),
+            )
         )
 
     def offer_bars(
@@ -65,16 +71,22 @@ class Greeting(ScrolledPage):
 
     def _page(self) -> QWidget:
         offers = (
-            (self.first, "Pictures of what drinks ask for most: go over your shelf and tick it."),
+            (
+                self.first,
+                tr("Pictures of what drinks ask for most: go over your shelf and tick it."),
+            ),
             (
                 self.listed,
-                "Paste or drop it, a bottle a line, in any words. What is doubtful is asked.",
+                tr("Paste or drop it, a bottle a line, in any words. What is doubtful is asked."),
             ),
             (
                 self.look,
-                "A copy to try everything on. Nothing of it is kept, and your bar stays as it is.",
+                tr(
+                    "A copy to try everything on. Nothing of it is kept, and your bar stays as it "
+                    "is."
+                ),
             ),
-            (self.open, "One that is in a file already."),
+            (self.open, tr("One that is in a file already.")),
         )
         self._grid.setHorizontalSpacing(PAD)
         self._grid.setVerticalSpacing(UNIT)
@@ -90,9 +102,9 @@ class Greeting(ScrolledPage):
             row_of(
                 PictureLabel("picture-empty-shelf", PICTURE, "glass"),
                 column_of(
-                    text_label("What stands on your shelf?", TypeSize.TITLE, wrap=True),
+                    text_label(tr("What stands on your shelf?"), TypeSize.TITLE, wrap=True),
                     text_label(
-                        "Tell barkeep what you have, and it says what you can make tonight.",
+                        tr("Tell barkeep what you have, and it says what you can make tonight."),
                         quiet=True,
                         wrap=True,
                     ),

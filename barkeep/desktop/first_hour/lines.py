@@ -21,13 +21,19 @@ from barkeep.domain.bottles.level_words import percent, quantity
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import counted
 from barkeep.errors import spoken_list
+from barkeep.translation import tr, tr_noop
 
 State = Literal["asked", "there", "in", "out"]
 STATE_WORDS: Mapping[State, str] = {
-    "asked": "Asked",
-    "there": "There already",
-    "in": "Comes in",
-    "out": "Left out",
+    "asked": tr_noop("Asked"),
+    "there": tr_noop("There already"),
+    "in": tr_noop("Comes in"),
+    "out": tr_noop("Left out"),
+}
+_TOLD: Mapping[State, str] = {
+    "asked": tr_noop("{n} to answer"),
+    "there": tr_noop("{n} there already"),
+    "out": tr_noop("{n} left out"),
 }
 GUESS = "≈"
 """Before what is guessed."""
@@ -110,23 +116,25 @@ class ReadList:
             return ""
         how_many = {state: sum(each.state == state for each in self.lines) for state in STATE_WORDS}
         said = [counted(len(self.lines), "line")]
-        said.append(f"{counted(sum(each.count for each in self.coming), 'bottle')} to come in")
-        said += [f"{how_many['asked']} to answer"] if how_many["asked"] else []
-        said += [f"{how_many['there']} there already"] if how_many["there"] else []
-        said += [f"{how_many['out']} left out"] if how_many["out"] else []
+        coming = counted(sum(each.count for each in self.coming), "bottle")
+        said.append(tr("{bottles} to come in", bottles=coming))
+        said += [tr(told, n=how_many[state]) for state, told in _TOLD.items() if how_many[state]]
         said += [self._guessed] if self._guessed else []
         if self.headings:
-            said.append(f"headings: {spoken_list(self.headings, 'and')}")
+            said.append(tr("headings: {headings}", headings=spoken_list(self.headings, "and")))
         return " · ".join((*said, *self.faults))
 
     @property
     def _guessed(self) -> str:
         coming = [each.row for each in self.lines if each.state == "in"]
         parts = []
-        for column in ("size", "level"):
+        columns = {tr_noop("size"): tr_noop("sizes"), tr_noop("level"): tr_noop("levels")}
+        for column, several in columns.items():
             count = sum(column in row.guessed for row in coming)
-            parts += [counted(count, column)] if count else []
-        return f"{spoken_list(parts, 'and')} guessed ({GUESS})" if parts else ""
+            parts += [counted(count, column, several)] if count else []
+        if not parts:
+            return ""
+        return tr("{parts} guessed ({sign})", parts=spoken_list(parts, "and"), sign=GUESS)
 
 
 def words_of(row: ListedRow) -> str:
@@ -170,7 +178,7 @@ def _line(said: tuple[State, ListedRow], tree: FamilyTree) -> ReadLine:
     state, row = said
     asked = row.problems[0] if state == "asked" and row.problems else None
     kind = tree.name(row.bottle.draft.ingredient) if row.bottle else row.cells.get("ingredient", "")
-    asked_kind = f"perhaps {asked.likely}" if asked and asked.likely else ""
+    asked_kind = tr("perhaps {likely}", likely=asked.likely) if asked and asked.likely else ""
     return ReadLine(row, state, asked_kind if state == "asked" else kind, asked)
 
 
@@ -185,11 +193,12 @@ def _level(line: ReadLine) -> str:
     if bottle is None:
         said = line.row.cells.get("level", "")
     elif bottle.level is None:
-        said = "unopened" if bottle.sealed or "level" in line.row.guessed else "full"
+        is_new = bottle.sealed or "level" in line.row.guessed
+        said = tr("unopened") if is_new else tr("full")
     else:
         said = percent(bottle.level.amount / bottle.draft.size)
     if said == "?" or ("level" in line.row.guessed and said == "50 %"):
-        return f"{GUESS} half"
+        return tr("{sign} half", sign=GUESS)
     return _marked(said, "level", line.row)
 
 
@@ -202,15 +211,17 @@ def _tip(line: ReadLine) -> str:
 
 
 COLUMNS: tuple[Column[ReadLine], ...] = (
-    Column("Line", lambda line: str(line.row.line), key=lambda line: line.row.line, right=True),
     Column(
-        "Bottle, and what it is",
+        tr_noop("Line"), lambda line: str(line.row.line), key=lambda line: line.row.line, right=True
+    ),
+    Column(
+        tr_noop("Bottle, and what it is"),
         lambda line: line.title,
         tooltip=_tip,
         roles={SUBTITLE_ROLE: lambda line: line.kind},
     ),
-    Column("Size, level", _size, roles={SUBTITLE_ROLE: _level}, right=True),
-    Column("Then", lambda line: STATE_WORDS[line.state]),
+    Column(tr_noop("Size, level"), _size, roles={SUBTITLE_ROLE: _level}, right=True),
+    Column(tr_noop("Then"), lambda line: tr(STATE_WORDS[line.state])),
 )
 
 

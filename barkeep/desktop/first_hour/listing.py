@@ -46,24 +46,23 @@ from barkeep.domain.bar.changes import Changes
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.phrases import capitalised
 from barkeep.errors import UnreadableFile, UserError
+from barkeep.translation import tr, tr_noop
 
-EXAMPLE = """\
-Paste your list, or drop a file: a bottle a line, in your own words.
-
-London dry gin 70 cl half full
-2 x tonic water
-sweet vermouth, opened 3 May 2026
-rum, white, 1 l, 3/4"""
+EXAMPLE = tr_noop(
+    "Paste your list, or drop a file: a bottle a line, in your own words.\n\n"
+    "London dry gin 70 cl half full\n2 x tonic water\n"
+    "sweet vermouth, opened 3 May 2026\nrum, white, 1 l, 3/4"
+)
 READING = "first-hour-list"
 """Under which it is asked how the list is understood."""
 ASKS = {
-    "ingredient": "What it is",
-    "product": "Name",
-    "size": "Size",
-    "level": "Level",
-    "opened": "Opened",
-    "price": "Price",
-    "abv": "Strength",
+    "ingredient": tr_noop("What it is"),
+    "product": tr_noop("Name"),
+    "size": tr_noop("Size"),
+    "level": tr_noop("Level"),
+    "opened": tr_noop("Opened"),
+    "price": tr_noop("Price"),
+    "abv": tr_noop("Strength"),
 }
 
 
@@ -74,8 +73,8 @@ class ListEdit(QPlainTextEdit):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setPlaceholderText(EXAMPLE)
-        self.setAccessibleName("Your list, a bottle a line")
+        self.setPlaceholderText(tr(EXAMPLE))
+        self.setAccessibleName(tr("Your list, a bottle a line"))
         self.setTabChangesFocus(True)
         self.setLineWrapMode(QPlainTextEdit.LineWrapMode.NoWrap)
 
@@ -101,10 +100,11 @@ def _file_in(source: QMimeData) -> Path | None:
 def _read(file: Path) -> str:
     try:
         if file.stat().st_size > LARGEST_CHARACTERS:
-            raise UnreadableFile(file.name, "it is too large")
+            raise UnreadableFile(file.name, tr("it is too large"))
         return decoded(file.read_bytes(), file.name).text
     except OSError as error:
-        raise UnreadableFile(file.name, (error.strerror or "it cannot be read").lower()) from None
+        why = error.strerror.lower() if error.strerror else tr("it cannot be read")
+        raise UnreadableFile(file.name, why) from None
 
 
 class BottleListScreen(TakingIn):
@@ -114,9 +114,9 @@ class BottleListScreen(TakingIn):
     """
 
     key = "bottle-list"
-    title = "I have a list"
+    title = tr_noop("I have a list")
     noun = "lines"
-    more = "Another &list"
+    more = tr_noop("Another &list")
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         super().__init__(context, parent)
@@ -131,7 +131,9 @@ class BottleListScreen(TakingIn):
         self.question = _Question()
         self.said = text_label("", quiet=True, wrap=True)
         self.add_button = primary_button("", self.go_on, "add")
-        self.tick_button = button("&Tick what you own", lambda: context.go("tick-bottles", None))
+        self.tick_button = button(
+            tr("&Tick what you own"), lambda: context.go("tick-bottles", None)
+        )
         self.add_header_button(self.tick_button)
         self.add_header_button(self.add_button)
         self.of_the_form = (self.tick_button, self.add_button)
@@ -144,7 +146,9 @@ class BottleListScreen(TakingIn):
         self.question.taken_in.connect(self.take_in_after_all)
         self.question.teach_chosen.connect(self._teach)
         self.add_bar_action(
-            self.new_action("&Put the list on the shelf", self.go_on, "Ctrl+Return", "Ctrl+Enter")
+            self.new_action(
+                tr("&Put the list on the shelf"), self.go_on, "Ctrl+Return", "Ctrl+Enter"
+            )
         )
         pressed_by_enter(self.add_button, self.tick_button)
         pressed_by_enter(self.question.accept, self.question.leave, self.question.take)
@@ -166,7 +170,7 @@ class BottleListScreen(TakingIn):
             self.put_on_shelf(self.found.coming)
         else:
             self.edit.setFocus()
-            self.banner.say("The list is empty: write or paste a bottle a line first.", "info")
+            self.banner.say(tr("The list is empty: write or paste a bottle a line first."), "info")
 
     def answer(self) -> None:
         """Take the answer in the field, and go to the next question."""
@@ -259,9 +263,11 @@ class BottleListScreen(TakingIn):
         self.said.setText(found.in_words)
         self.said.setVisible(bool(found.in_words))
         asked, count = len(found.asked), sum(each.count for each in found.coming)
-        words = f"&Answer {asked} first" if asked else f"&Add {count} to the shelf"
-        self.add_button.setText(words if found.lines else "&Add to the shelf")
-        offer(self.add_button, "" if asked or count else "Paste or type a list first")
+        words = tr("&Add {count} to the shelf", count=count)
+        if asked:
+            words = tr("&Answer {asked} first", asked=asked)
+        self.add_button.setText(words if found.lines else tr("&Add to the shelf"))
+        offer(self.add_button, "" if asked or count else tr("Paste or type a list first"))
         self.question.show_line(self._current())
 
     def _current(self) -> ReadLine | None:
@@ -277,7 +283,7 @@ class BottleListScreen(TakingIn):
 
     def _lay_out_form(self) -> None:
         self.view.setModel(self.shown)
-        prepare_view(self.view, "How your list is understood")
+        prepare_view(self.view, tr("How your list is understood"))
         header = self.view.horizontalHeader()
         header.setStretchLastSection(False)
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
@@ -313,9 +319,9 @@ class _Question(QWidget):
         self.label = QLabel()
         self.edit = QLineEdit()
         self.edit.setMaximumWidth(scaled(320))
-        self.accept = button("A&ccept", self.answered.emit)
-        self.leave = button("Leave &out", self.left_out.emit)
-        self.take = button("Take it &in", self.taken_in.emit)
+        self.accept = button(tr("A&ccept"), self.answered.emit)
+        self.leave = button(tr("Leave &out"), self.left_out.emit)
+        self.take = button(tr("Take it &in"), self.taken_in.emit)
         self.edit.returnPressed.connect(self.answered)
         self.teach_row = QWidget()
         self._buttons_of_teaching = row_of(on=self.teach_row)
@@ -346,13 +352,13 @@ class _Question(QWidget):
         self.setVisible(line is not None)
         if line is None:
             return
-        self.heading.setText(f"Line {line.row.line}: {line.words}")
+        self.heading.setText(tr("Line {line}: {words}", line=line.row.line, words=line.words))
         column = "" if asked is None else asked.column
         said = f"{capitalised(asked.message.rstrip('.?'))}." if asked else _told(line)
         self.message.setText(said)
         for each in (self.label, self.edit, self.accept):
             each.setVisible(asked is not None)
-        self.label.setText(ASKS.get(column, capitalised(column)))
+        self.label.setText(tr(ASKS.get(column, capitalised(column))))
         self.edit.setAccessibleName(self.label.text())
         self.edit.setAccessibleDescription(said)
         self.edit.setText("" if asked is None else asked.likely)
@@ -375,8 +381,8 @@ class _Question(QWidget):
 def _told(line: ReadLine) -> str:
     """What becomes of a line that nothing is asked of."""
     said = {
-        "there": "It looks like a bottle that is there already, so it does not come in.",
-        "out": "It is left out, as you said.",
-        "in": "It comes in.",
+        "there": tr("It looks like a bottle that is there already, so it does not come in."),
+        "out": tr("It is left out, as you said."),
+        "in": tr("It comes in."),
     }.get(line.state, "")
     return " ".join((said, *line.row.remarks))

@@ -21,13 +21,14 @@ from barkeep.domain.buying.common_kinds import CommonKind, common_kinds
 from barkeep.domain.drink.looks import shipped_looks
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import counted
+from barkeep.translation import tr, tr_noop
 
-HOW = "Arrows move, Space ticks, letters find, Enter puts what is ticked on the shelf."
-GUESSES = (
+HOW = tr_noop("Arrows move, Space ticks, letters find, Enter puts what is ticked on the shelf.")
+GUESSES = tr_noop(
     "Each comes in at its usual size and about half full, or unopened where it soon goes flat: "
     "a guess, until you count it."
 )
-REST = "And more"
+REST = tr_noop("And more")
 
 
 def tiles_of(snapshot: Snapshot) -> tuple[Tile, ...]:
@@ -38,14 +39,15 @@ def tiles_of(snapshot: Snapshot) -> tuple[Tile, ...]:
 def _tiles(kinds: Sequence[CommonKind], snapshot: Snapshot) -> Iterator[Tile]:
     tree, owned = snapshot.knowledge.tree, snapshot.usable
     for group, of_it in groupby(kinds, key=lambda each: each.group):
-        yield Tile("", tree.name(group) if group else REST)
+        yield Tile("", tree.name(group) if group else tr(REST))
         for each in of_it:
             yield _tile(each, tree, there=each.key in owned)
 
 
 def _tile(kind: CommonKind, tree: FamilyTree, *, there: bool) -> Tile:
     ingredient = tree[kind.key]
-    asked = f"{counted(kind.specs, 'drink')} ask{'s' * (kind.specs == 1)} for it"
+    told = tr_noop("{drinks} asks for it" if kind.specs == 1 else "{drinks} ask for it")
+    asked = tr(told, drinks=counted(kind.specs, "drink"))
     return Tile(
         key=kind.key,
         name=tree.name(kind.key),
@@ -53,7 +55,7 @@ def _tile(kind: CommonKind, tree: FamilyTree, *, there: bool) -> Tile:
         unit=ingredient.unit,
         there=there,
         names=(tree.name(kind.key), *ingredient.all_names),
-        said=f"{asked}; the bar has it already" if there else asked,
+        said=tr("{asked}; the bar has it already", asked=asked) if there else asked,
     )
 
 
@@ -61,20 +63,20 @@ class TickScreen(TakingIn):
     """One picture a kind; what is ticked stays so until it is on the shelf."""
 
     key = "tick-bottles"
-    title = "Tick what you own"
+    title = tr_noop("Tick what you own")
     noun = "kinds"
-    more = "Tick &more"
+    more = tr_noop("Tick &more")
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         super().__init__(context, parent)
         self.view = KindTiles()
         self.add_button = primary_button("", self.add_ticked, "add")
-        self.list_button = button("I have a &list", lambda: context.go("bottle-list", None))
+        self.list_button = button(tr("I have a &list"), lambda: context.go("bottle-list", None))
         self.add_header_button(self.list_button)
         self.add_header_button(self.add_button)
         self.of_the_form = (self.list_button, self.add_button)
         column_of(
-            text_label(f"{HOW} {GUESSES}", quiet=True, wrap=True),
+            text_label(f"{tr(HOW)} {tr(GUESSES)}", quiet=True, wrap=True),
             wide(Card(self.view)),
             on=self.form,
         )
@@ -93,7 +95,7 @@ class TickScreen(TakingIn):
         if keys:
             self.put_on_shelf(bottles_of_kinds(keys, self.context.bar.snapshot))
         else:
-            self.context.toast.say("Nothing is ticked: Space ticks the kind that is framed")
+            self.context.toast.say(tr("Nothing is ticked: Space ticks the kind that is framed"))
 
     def forget(self) -> None:
         self.view.show_tiles(tiles_of(self.context.bar.snapshot), frozenset())
@@ -107,6 +109,7 @@ class TickScreen(TakingIn):
 
     def _say_ticked(self) -> None:
         count = len(self.view.ticked)
-        self.add_button.setText(f"&Add {count} to the shelf" if count else "&Add to the shelf")
-        offer(self.add_button, "" if count else "Tick something first")
-        self.summary.setText(f"{count} ticked" if count else "")
+        add = tr("&Add {count} to the shelf", count=count)
+        self.add_button.setText(add if count else tr("&Add to the shelf"))
+        offer(self.add_button, "" if count else tr("Tick something first"))
+        self.summary.setText(tr("{count} ticked", count=count) if count else "")

@@ -33,6 +33,7 @@ from barkeep.desktop.widgets.levels import LevelReading, draw_level
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.name_search import Fit, Named, NameIndex
 from barkeep.domain.phrases import folded
+from barkeep.translation import tr
 
 WIDE_TILE, PICTURE_WIDE, PICTURE_HIGH = 104, 30, 58
 TILE = Qt.ItemDataRole.UserRole
@@ -66,7 +67,7 @@ class KindTiles(QListView):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAccessibleName("Kinds to tick")
+        self.setAccessibleName(tr("Kinds to tick"))
         self.setFrameShape(QListView.Shape.NoFrame)
         self.setFlow(QListView.Flow.LeftToRight)
         self.setWrapping(True)
@@ -252,7 +253,7 @@ def _draw_tile(
     if tile.there:
         painter.setPen(QColor(tones.muted))
         corner = QRectF(rect.left() + HALF + 1, rect.top() + 2, rect.width() / 2, 16)
-        painter.drawText(corner, int(Qt.AlignmentFlag.AlignLeft), "there")
+        painter.drawText(corner, int(Qt.AlignmentFlag.AlignLeft), tr("there"))
 
 
 def _draw_kind(painter: QPainter, rect: QRectF, tile: Tile, tones: Tones) -> None:

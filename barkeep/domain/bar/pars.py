@@ -10,12 +10,13 @@ from barkeep.domain.amounts.measures import PACKAGES, read_amount
 from barkeep.domain.amounts.units import US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import Ingredient
 from barkeep.errors import InvalidField
+from barkeep.translation import tr, tr_noop
 
 MOST_PAR = 1e5
 """In ml, g or pieces; a par above it is a misprint."""
 
 
-_PACKAGES = re.compile(rf"([0-9]{{1,3}}) ?(?:{'|'.join(PACKAGES)})s?", re.IGNORECASE)
+_PACKAGES = re.compile(rf"([0-9]{{1,3}}) ?(?:(?:{'|'.join(PACKAGES)})s?|flaschen?)", re.IGNORECASE)
 
 
 _FEW = re.compile(r"[1-9]")
@@ -46,10 +47,10 @@ def read_par(text: str, ingredient: Ingredient, units: BarUnits = US_UNITS) -> f
     """
     few = _FEW.fullmatch(text.strip()) if ingredient.unit == "ml" else None
     if few:
-        likely = f"likely “{few.group()} bottle{'s' if few.group() != '1' else ''}”"
-        raise InvalidField(
-            "par", text.strip(), f"say of what, since it is no amount to keep; {likely}"
-        )
+        told = tr_noop("say of what, since it is no amount to keep; likely “{n} bottles”")
+        if few.group() == "1":
+            told = tr_noop("say of what, since it is no amount to keep; likely “{n} bottle”")
+        raise InvalidField("par", text.strip(), tr(told, n=few.group()))
     packages = _PACKAGES.fullmatch(text.strip())
     if packages:
         return int(packages[1]) * ingredient.typical_size

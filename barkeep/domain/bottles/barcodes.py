@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 
 from barkeep.errors import InvalidField
+from barkeep.translation import tr
 
 GTIN_LENGTHS = (8, 12, 13, 14)
 _BETWEEN_DIGITS = re.compile(r"(?<=[0-9])[ -]+(?=[0-9])")
@@ -56,8 +57,9 @@ def read_gtin(text: str) -> str:
     """As `checked_gtin`, of digits alone: a number of another length is refused as well."""
     digits = _BETWEEN_DIGITS.sub("", text.strip())
     if len(digits) not in GTIN_LENGTHS:
-        lengths = "8, 12, 13 or 14"
-        expected = f"it has {len(digits)} digits, and the number under a barcode has {lengths}"
+        expected = tr(
+            "it has {n} digits, and the number under a barcode has 8, 12, 13 or 14", n=len(digits)
+        )
         raise InvalidField("barcode", text.strip(), expected)
     return checked_gtin(digits)
 
@@ -87,6 +89,8 @@ def checked_gtin(text: str) -> str:
     expected = check_digit(digits[:-1])
     if digits[-1] != str(expected):
         raise InvalidField(
-            "barcode", code, f"by its other digits the last one is {expected}; type it again"
+            "barcode",
+            code,
+            tr("by its other digits the last one is {expected}; type it again", expected=expected),
         )
     return digits

@@ -7,7 +7,7 @@ list of entries that no active entry reverses, oldest first.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, fields
 from datetime import date, datetime
 from math import hypot, sqrt
@@ -15,10 +15,17 @@ from typing import Literal
 
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.liquids.constants import within
+from barkeep.translation import tr_noop
 
 EntryKind = Literal["receive", "open", "count", "pour", "waste", "empty", "correct", "reverse"]
 CountMethod = Literal["tenths", "volume", "weight", "height"]
 BottleState = Literal["sealed", "open", "empty"]
+STATE_WORDS: Mapping[BottleState, str] = {
+    "sealed": tr_noop("sealed"),
+    "open": tr_noop("open"),
+    "empty": tr_noop("empty"),
+}
+"""Each state as it stands in a sentence, to be said through `tr`."""
 
 
 TENTHS_SIGMA = 0.05

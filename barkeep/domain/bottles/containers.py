@@ -17,6 +17,7 @@ from barkeep.domain.ingredients.figures import Liquid, liquid_of
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.liquids.sweetened import SpiritDensity, spirit_density
 from barkeep.errors import OutsideRange
+from barkeep.translation import tr, tr_noop
 
 GLASS_TO_GLASS_SIGMA_G = 8.0
 """How much two empty bottles of one product differ, one sigma (*common practice*)."""
@@ -24,10 +25,10 @@ GLASS_TO_GLASS_SIGMA_G = 8.0
 
 _FATTY_KINDS = ("dairy-containing", "egg-product", "coconut-product", "plant-milk")
 _FATTY_ALLERGENS = frozenset({"milk", "egg"})
-FATTY = "it holds cream, milk, egg or coconut, and strength and sugar say nothing of those"
-NO_STRENGTH = "its strength is not known"
-OUT_OF_RANGE = "its strength and sugar are beyond what the tables reach"
-NOT_POURED = "it is not poured"
+FATTY = tr_noop("it holds cream, milk, egg or coconut, and strength and sugar say nothing of those")
+NO_STRENGTH = tr_noop("its strength is not known")
+OUT_OF_RANGE = tr_noop("its strength and sugar are beyond what the tables reach")
+NOT_POURED = tr_noop("it is not poured")
 
 
 @dataclass(frozen=True)
@@ -61,7 +62,7 @@ class Contents:
     @property
     def no_density_because(self) -> str:
         """Why there is none, as part of a sentence."""
-        return self.because or OUT_OF_RANGE
+        return tr(self.because or OUT_OF_RANGE)
 
 
 @dataclass(frozen=True, slots=True)

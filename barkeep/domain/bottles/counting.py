@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from datetime import date
 
 from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.bottles.bottle import Bottle
@@ -11,6 +12,7 @@ from barkeep.domain.bottles.containers import Container
 from barkeep.domain.bottles.level_words import Comparison
 from barkeep.domain.bottles.levels import MeasuredLevel, judged, parse_level
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.translation import tr, tr_noop
 
 ROUNDING = 1e-9
 
@@ -19,12 +21,18 @@ ROUNDING = 1e-9
 class Typed:
     """A level as it was given, and how that read.
 
-    `is_amount` says that the words are an amount, which can be typed again.
+    `is_amount` says that the words are an amount, which can be typed again. Other words are kept
+    in English, whatever is spoken: `said` are those a person reads.
     """
 
     measured: MeasuredLevel
     words: str
     is_amount: bool = False
+
+    @property
+    def said(self) -> str:
+        """How it read."""
+        return self.words if self.is_amount else tr(self.words)
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,15 +106,16 @@ class ShelfCount:
     def rows(
         self, bottles: Iterable[Bottle], tree: FamilyTree, *, everything: bool
     ) -> tuple[CountRow, ...]:
-        """The bottles to count along the shelf: the open ones, or really all.
+        """The bottles to count along the shelf: the open ones and new ones, or really all.
 
         What has been counted stays in view either way.
         """
         along = sorted(bottles, key=lambda each: (each.position, each.id))
+        new = _new_ones(along)
         return tuple(
             CountRow(bottle, tree.name(bottle.ingredient), self.typed.get(bottle.id))
             for bottle in along
-            if everything or bottle.id in self or on_the_shelf(bottle)
+            if everything or bottle.id in self or on_the_shelf(bottle) or bottle.id in new
         )
 
     def row(self, row: CountRow) -> CountRow:
@@ -118,13 +127,44 @@ class ShelfCount:
         return tuple(row for row in self.rows(bottles, tree, everything=True) if row.typed)
 
     def left_out(self, bottles: Iterable[Bottle]) -> int:
-        """How many bottles that a count begins with have none."""
+        """How many open bottles have no count."""
         return sum(on_the_shelf(each) and each.id not in self for each in bottles)
 
 
 def on_the_shelf(bottle: Bottle) -> bool:
-    """Whether a bottle is one of those a count begins with: open, and holding a liquid."""
+    """Whether a bottle is open, and holds a liquid."""
     return bottle.level.state == "open" and bottle.product.unit == "ml"
+
+
+def _new_ones(bottles: Sequence[Bottle]) -> frozenset[int]:
+    """The sealed liquids that came in since the last count of the shelf, and have none."""
+    counts = [each.level.counted.date() for each in bottles if each.level.counted is not None]
+    last = max(counts, default=date.min)
+    return frozenset(
+        each.id
+        for each in bottles
+        if each.level.state == "sealed"
+        and each.product.unit == "ml"
+        and each.level.counted is None
+        and each.received is not None
+        and each.received >= last
+    )
+
+
+TENTHS = (
+    tr_noop("empty"),
+    tr_noop("1 tenth"),
+    tr_noop("2 tenths"),
+    tr_noop("3 tenths"),
+    tr_noop("4 tenths"),
+    tr_noop("5 tenths"),
+    tr_noop("6 tenths"),
+    tr_noop("7 tenths"),
+    tr_noop("8 tenths"),
+    tr_noop("9 tenths"),
+    tr_noop("full"),
+)
+"""A level of so many tenths in words, as a count keeps it."""
 
 
 def tenths(bottle: Bottle, many: int) -> Typed:
@@ -134,8 +174,7 @@ def tenths(bottle: Bottle, many: int) -> Typed:
         measured = MeasuredLevel(size * many / 10, "volume", 0.0)
     else:
         measured = judged(many / 10, size)
-    words = {0: "empty", 1: "1 tenth", 10: "full"}.get(many, f"{many} tenths")
-    return Typed(measured, words)
+    return Typed(measured, TENTHS[many])
 
 
 def at_share(bottle: Bottle, share: float) -> Typed:
@@ -148,7 +187,7 @@ def at_share(bottle: Bottle, share: float) -> Typed:
 
 def as_expected(bottle: Bottle) -> Typed:
     """The level the ledger says, looked at and found to be so."""
-    return Typed(found_at(bottle, bottle.level.amount), "expected")
+    return Typed(found_at(bottle, bottle.level.amount), tr_noop("expected"))
 
 
 def found_at(bottle: Bottle, amount: float) -> MeasuredLevel:

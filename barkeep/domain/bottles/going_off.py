@@ -7,9 +7,11 @@ from datetime import date, timedelta
 from typing import Literal
 
 from barkeep.domain.bottles.bottle import Bottle
+from barkeep.domain.days import day_said, day_short
 from barkeep.domain.ingredients.ordinary import WithAge
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import counted
+from barkeep.translation import tr, tr_noop
 
 Since = Literal["use_by", "opened", "made"]
 """From what the last day is reckoned: the date on it, or how long it keeps open or once made."""
@@ -73,29 +75,49 @@ def _since(made: date | None) -> Since:
 
 
 AFTER_WORDS: dict[WithAge, str] = {
-    "past_its_best": "past its best",
-    "spent": "flat, wilted or dried out",
-    "not_safe": "not safe",
+    "past_its_best": tr_noop("past its best"),
+    "spent": tr_noop("flat, wilted or dried out"),
+    "not_safe": tr_noop("not safe"),
 }
 
 
 def last_day_in_words(end: End) -> str:
-    """*2026-11-18*, or *2026-11-18 (opened 2026-11-13, keeps 5 days, then not safe)*."""
+    """*18 Nov 2026*, or *18 Nov 2026 (opened 13 Nov 2026, keeps 5 days, then not safe)*."""
     if end.begun is None:
-        return f"{end.last}"
-    return f"{end.last} ({end.since} {end.begun}, {_keeps(end)}, then {AFTER_WORDS[end.after]})"
+        return day_short(end.last)
+    told = tr_noop("{last} (opened {begun}, {keeps}, then {after})")
+    if end.since == "made":
+        told = tr_noop("{last} (made {begun}, {keeps}, then {after})")
+    after = tr(AFTER_WORDS[end.after])
+    last, begun = day_short(end.last), day_short(end.begun)
+    return tr(told, last=last, begun=begun, keeps=_keeps(end), after=after)
 
 
 def _keeps(end: End) -> str:
-    own = " by your own figure" if end.own else ""
-    return f"keeps {counted(end.keeps_days or 0, 'day')}{own}"
+    days = counted(end.keeps_days or 0, "day")
+    if end.own:
+        return tr("keeps {days} by your own figure", days=days)
+    return tr("keeps {days}", days=days)
 
 
 def off_in_words(title: str, end: End, on: date) -> str:
     """That a bottle is past its date, why, and what comes of it, in one sentence."""
-    so = "so taste it first" if end.after == "past_its_best" else "so not counted"
-    after = f"{AFTER_WORDS[end.after]}, {so}"
+    so = tr("so taste it first") if end.after == "past_its_best" else tr("so not counted")
+    after = f"{tr(AFTER_WORDS[end.after])}, {so}"
     if end.begun is None:
-        return f"{title} is past its use-by date of {end.last}: {after}."
-    ago = counted((on - end.begun).days, "day")
-    return f"{title} was {end.since} {ago} ago and {_keeps(end)}: {after}."
+        return tr(
+            "{title} is past its use-by date of {last}: {after}.",
+            title=title,
+            last=day_said(end.last),
+            after=after,
+        )
+    told = tr_noop("{title} was opened {ago} and {keeps}: {after}.")
+    if end.since == "made":
+        told = tr_noop("{title} was made {ago} and {keeps}: {after}.")
+    ago = days_ago((on - end.begun).days)
+    return tr(told, title=title, ago=ago, keeps=_keeps(end), after=after)
+
+
+def days_ago(days: int) -> str:
+    """*1 day ago*, *3 days ago*."""
+    return tr("{n} day ago", n=days) if days == 1 else tr("{n} days ago", n=days)

@@ -9,6 +9,7 @@ from datetime import datetime
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bottles.bottle import Entry, levels_after
 from barkeep.domain.bottles.level_words import Comparison, difference, in_doubt, with_doubt
+from barkeep.translation import tr
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,7 +45,7 @@ class LevelStep:
     def leaves(self, unit: Unit) -> str:
         """The level after it; for a count how sure it is, and how it compares with the expected."""
         if not self.is_count:
-            return f"{with_doubt(self.after, self.after_sigma, unit)} left"
+            return tr("{amount} left", amount=with_doubt(self.after, self.after_sigma, unit))
         parts = (in_doubt(self.after_sigma, unit), difference(self.compared, unit))
         return ", ".join(filter(None, parts))
 

@@ -9,12 +9,13 @@ from math import hypot
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bottles.bottle import SIGMAS, CountMethod, variance
 from barkeep.domain.bottles.levels import is_guess
+from barkeep.translation import tr, tr_noop
 
 METHODS: Mapping[CountMethod, str] = {
-    "tenths": "judged in tenths",
-    "volume": "measured by volume",
-    "weight": "weighed",
-    "height": "by the height of the liquid",
+    "tenths": tr_noop("judged in tenths"),
+    "volume": tr_noop("measured by volume"),
+    "weight": tr_noop("weighed"),
+    "height": tr_noop("by the height of the liquid"),
 }
 
 
@@ -36,7 +37,7 @@ def quantity(amount: float, unit: Unit) -> str:
 def percent(share: float) -> str:
     """A share in percent; never a full nothing for a drop, nor all of it for less."""
     if 0 < share < 0.01:
-        return "under 1 %"
+        return tr("under 1 %")
     return f"{min(share, 0.99) if 0 < share < 1 else share:.0%}".replace("%", " %")
 
 
@@ -56,7 +57,7 @@ def with_doubt(amount: float, sigma: float, unit: Unit) -> str:
     return f"{shown} ± {number(doubt_of(sigma), unit)}" if sigma else shown
 
 
-GUESSED = "guessed, nobody looked"
+GUESSED = tr_noop("guessed, nobody looked")
 
 
 def certainty(
@@ -66,8 +67,8 @@ def certainty(
 
     In a bottle of `size` a level as unsure as a guess is called one.
     """
-    how = METHODS[method] if method else ""
-    how = GUESSED if how and is_guess(sigma, size) else how
+    how = tr(METHODS[method]) if method else ""
+    how = tr(GUESSED) if how and is_guess(sigma, size) else how
     doubt = in_doubt(sigma or 0.0, unit)
     return ", ".join(part for part in (how, doubt) if part)
 
@@ -107,17 +108,27 @@ class Comparison:
 
 def difference(compared: Comparison, unit: Unit) -> str:
     """*45 ml less than expected*, or *as expected* where that cannot be told apart."""
-    return f"{_gap(compared, unit)} than expected" if compared.told_apart else "as expected"
+    if not compared.told_apart:
+        return tr("as expected")
+    amount = quantity(abs(compared.variance), unit)
+    if compared.variance > 0:
+        return tr("{amount} less than expected", amount=amount)
+    return tr("{amount} more than expected", amount=amount)
 
 
 def reason(compared: Comparison, unit: Unit) -> str:
     """How the difference compares with the doubt: *7 ml less, within ± 30 ml*."""
     doubt = f"± {quantity(compared.doubt, unit)}"
     if compared.told_apart:
-        return f"beyond the doubt of {doubt}" if compared.doubt else "counted exactly"
+        if compared.doubt:
+            return tr("beyond the doubt of {doubt}", doubt=doubt)
+        return tr("counted exactly")
     if compared.is_exact:
-        return "to the drop" if unit == "ml" else "exactly"
-    return f"{_gap(compared, unit)}, within {doubt}"
+        return tr("to the drop") if unit == "ml" else tr("exactly")
+    amount = quantity(abs(compared.variance), unit)
+    if compared.variance > 0:
+        return tr("{amount} less, within {doubt}", amount=amount, doubt=doubt)
+    return tr("{amount} more, within {doubt}", amount=amount, doubt=doubt)
 
 
 def sentence(compared: Comparison, unit: Unit) -> str:
@@ -126,7 +137,3 @@ def sentence(compared: Comparison, unit: Unit) -> str:
     found = f"{counted}, {difference(compared, unit)} ({quantity(compared.expected, unit)})"
     plain = compared.is_exact or not compared.doubt  # pieces: the numbers say it all
     return found if plain else f"{found}: {reason(compared, unit)}"
-
-
-def _gap(compared: Comparison, unit: Unit) -> str:
-    return f"{quantity(abs(compared.variance), unit)} {'less' if compared.variance > 0 else 'more'}"

@@ -36,12 +36,15 @@ from barkeep.errors import (
     WeightAboveFull,
     WrongDimension,
 )
+from barkeep.translation import tr, tr_noop
 
 _LEVEL_WANTED: Mapping[Unit, str] = {
-    "ml": "a share of the bottle such as 0.4 or 4/10, a volume such as 315 ml, a weight on a "
-    "scale such as 812 g, or the height of the liquid such as 11.5 cm",
-    "g": "a weight such as 250 g, or a share such as 0.4",
-    "each": "a number of pieces such as 4",
+    "ml": tr_noop(
+        "a share of the bottle such as 0.4 or 4/10, a volume such as 315 ml, a weight on a "
+        "scale such as 812 g, or the height of the liquid such as 11.5 cm"
+    ),
+    "g": tr_noop("a weight such as 250 g, or a share such as 0.4"),
+    "each": tr_noop("a number of pieces such as 4"),
 }
 TOLERATED_SIGMAS = 3.0
 """So far above full or below empty a reading is taken as full or empty; beyond, as a mistake."""
@@ -126,9 +129,9 @@ def read_weight_g(text: str) -> float:
     """
     amount = parse_amount(text)
     if amount.high is not None:
-        raise AmountError(text.strip(), "a weight is one number, not a range")
+        raise AmountError(text.strip(), tr("a weight is one number, not a range"))
     if amount.unit == "each" and text.strip()[-1:].isdigit():
-        raise AmountError(text.strip(), "a weight needs its unit, such as 520 g")
+        raise AmountError(text.strip(), tr("a weight needs its unit, such as 520 g"))
     return to_quantity(amount, "g")
 
 
@@ -214,14 +217,18 @@ def _one_amount(text: str, plain: str, unit: Unit, units: BarUnits) -> Amount:
     """The one amount that a text is."""
     found = amount_at_start(plain, units)
     if found is None or plain[found.end :].strip(" ."):
-        raise AmountError(text.strip()[:60], f"write {_LEVEL_WANTED[unit]}")
+        raise AmountError(text.strip()[:60], tr("write {wanted}", wanted=tr(_LEVEL_WANTED[unit])))
     if found.high is not None:
-        raise AmountError(text.strip(), "a level is one number, not a range")
+        raise AmountError(text.strip(), tr("a level is one number, not a range"))
     if found.unit in _TOO_SMALL:
-        expected = f"a {found.unit} is too small to measure a level in; write {_LEVEL_WANTED[unit]}"
+        expected = tr(
+            "a {unit} is too small to measure a level in; write {wanted}",
+            unit=tr(found.unit),
+            wanted=tr(_LEVEL_WANTED[unit]),
+        )
         raise AmountError(text.strip(), expected)
     if found.unit is None and unit == "ml":
-        expected = (
+        expected = tr(
             "a share of the bottle is 0 to 1; anything else needs a unit, such as 315 ml, "
             "812 g on a scale or 11.5 cm high"
         )

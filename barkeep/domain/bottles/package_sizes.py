@@ -15,6 +15,7 @@ from barkeep.domain.amounts.units import BarUnits
 from barkeep.domain.ingredients.composition import shipped_portions
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.errors import AmountError, UserError
+from barkeep.translation import tr
 
 
 class PiecesToCount(UserError):
@@ -41,7 +42,7 @@ def package_size(text: str, key: str, tree: FamilyTree, units: BarUnits) -> Pack
     """
     kind, amount = tree[key], parse_amount(text, units)
     if amount.high is not None:
-        raise AmountError(text.strip(), "write one amount, not a range")
+        raise AmountError(text.strip(), tr("write one amount, not a range"))
     if kind.unit != "g" and dimension(amount.unit, units) == "mass":
         found = _by_weight(amount, text, key, tree, units=units)
         if found is not None:
@@ -58,7 +59,9 @@ def _by_weight(
     if key in portions.g_per_ml:
         size_ml = float(f"{weight_g / portions.g_per_ml[key]:.12g}")
         shown = show_quantity(round(size_ml), "ml")
-        return PackageSize(size_ml, f"{text.strip()} of {name} is about {shown}.")
+        written = text.strip()
+        told = tr("{written} of {name} is about {shown}.", written=written, name=name, shown=shown)
+        return PackageSize(size_ml, told)
     if key in portions.each_g and weight_g:
         raise PiecesToCount(text.strip(), name, max(1, round(weight_g / portions.each_g[key])))
     return None

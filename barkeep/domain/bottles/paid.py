@@ -6,7 +6,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
+from barkeep.domain.days import day_said
 from barkeep.domain.phrases import price_in_words
+from barkeep.translation import tr
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,8 +53,8 @@ def cheapest_shop(payments: Sequence[Paid]) -> Paid | None:
 
 def payment_in_words(each: Paid | Payment, currency: str) -> str:
     """*24.50 EUR at Quay Stores*, or without a shop where none is named."""
-    at = f" at {each.shop}" if each.shop else ""
-    return f"{price_in_words(each.amount, currency)}{at}"
+    price = price_in_words(each.amount, currency)
+    return tr("{price} at {shop}", price=price, shop=each.shop) if each.shop else price
 
 
 def cheapest_in_words(payments: Sequence[Paid], currency: str) -> str:
@@ -61,4 +63,9 @@ def cheapest_in_words(payments: Sequence[Paid], currency: str) -> str:
     if found is None or len(shops) < 2:
         return ""
     cost = price_in_words(found.amount, currency)
-    return f"It was cheapest at {found.shop}: {cost} on {found.day}."
+    return tr(
+        "It was cheapest at {shop}: {cost} on {day}.",
+        shop=found.shop,
+        cost=cost,
+        day=day_said(found.day),
+    )

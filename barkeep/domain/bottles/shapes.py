@@ -38,6 +38,7 @@ from barkeep.shipped_data import (
     tables,
     without,
 )
+from barkeep.translation import tr, tr_noop
 
 Section = Literal["round", "square", "oval"]
 
@@ -272,6 +273,72 @@ RULER_SIGMA_CM = 0.2
 _ROUNDING = 1e-9
 """A height or volume this little above the brim, as a share, is the brim."""
 
+_SHIPPED_WORDS = frozenset(
+    {
+        tr_noop("round bottle"),
+        tr_noop("Any round bottle whose own shape nobody has looked up: between tall and squat"),
+        tr_noop("wine bottle"),
+        tr_noop(
+            "Any wine bottle whose own shape nobody has looked up: between high and sloping "
+            "shoulders"
+        ),
+        tr_noop("tall round bottle"),
+        tr_noop(
+            "Straight sides, a short round shoulder and a long neck: many gins, vodkas and "
+            "vermouths"
+        ),
+        tr_noop("bottle with sloped shoulders"),
+        tr_noop("Straight sides below, then a long even slope to the neck: many whiskies and rums"),
+        tr_noop("squat round bottle"),
+        tr_noop(
+            "Short and wide with flat shoulders, often a stopper: many aged rums, brandies "
+            "and liqueurs"
+        ),
+        tr_noop("square bottle"),
+        tr_noop(
+            "Four flat sides with rounded edges and short shoulders: some whiskies, gins and "
+            "liqueurs"
+        ),
+        tr_noop("flat flask"),
+        tr_noop("Flat and oval, made for a pocket: small bottles of spirit"),
+        tr_noop("tapered bottle"),
+        tr_noop(
+            "Narrow at the foot and widest at the shoulder: some aperitifs, vodkas and liqueurs"
+        ),
+        tr_noop("wine bottle with high shoulders"),
+        tr_noop(
+            "Straight sides, marked round shoulders, a hollow foot: most red wine, port and sherry"
+        ),
+        tr_noop("wine bottle with sloping shoulders"),
+        tr_noop(
+            "Wider, with shoulders that slope gently to the neck and a hollow foot: much white wine"
+        ),
+        tr_noop("slender wine bottle"),
+        tr_noop(
+            "Very tall and slim, all slope, flat below: aromatic white wine and some fruit spirits"
+        ),
+        tr_noop("sparkling wine bottle"),
+        tr_noop("Thick glass, sloping shoulders and a deep hollow foot, made for pressure"),
+        tr_noop("swing-top bottle"),
+        tr_noop(
+            "A wire holds a stopper with a rubber ring: syrups, cordials and whatever is made here"
+        ),
+        tr_noop("long-neck bottle"),
+        tr_noop("Small, round shoulders and a crown cork: beer, cider and mixers"),
+        tr_noop("bitters bottle"),
+        tr_noop("Small and round with a long neck and a dasher in its mouth"),
+        tr_noop("miniature"),
+        tr_noop("A single measure: stubby, with thick glass and a short neck"),
+        tr_noop("large round bottle"),
+        tr_noop(
+            "The largest size of a spirit, stout so that it can still be held, often with a handle"
+        ),
+        tr_noop("preserving jar"),
+        tr_noop("Straight and wide with a wide mouth: cherries, syrups and whatever steeps"),
+    }
+)
+"""What the shipped shapes are called and said to be, marked here to be translated."""
+
 
 @dataclass(frozen=True)
 class Shape:
@@ -297,9 +364,23 @@ class Shape:
         _refuse_no_size(size_ml)
         return float((size_ml / self.reference_ml) ** (1.0 / 3.0))
 
+    @property
+    def name_said(self) -> str:
+        """Its name as a person reads it."""
+        return _said(self.name)
+
+    @property
+    def about_said(self) -> str:
+        """What it is, as a person reads it."""
+        return _said(self.about)
+
     def of_size(self, size_ml: float) -> str:
         """The bottle in words: *a tall round bottle of 700 ml*."""
-        return f"a {self.name} of {size_ml:g} ml"
+        return tr("a {shape} of {size_ml:g} ml", shape=self.name_said, size_ml=size_ml)
+
+
+def _said(words: str) -> str:
+    return tr(words) if words in _SHIPPED_WORDS else words
 
 
 @dataclass(frozen=True, slots=True)
@@ -335,7 +416,7 @@ def height_cm(shape: Shape, size_ml: float, volume_ml: float) -> float:
     `NegativeAmount` for what is no volume or no size.
     """
     scale = shape.scale(size_ml)
-    _refuse_nonsense(volume_ml, "ml", "what is left is a volume")
+    _refuse_nonsense(volume_ml, "ml", tr("what is left is a volume"))
     brimful = brimful_ml(shape, size_ml)
     if volume_ml > brimful * (1.0 + _ROUNDING):
         most = float(f"{brimful:.4g}")
@@ -363,7 +444,7 @@ def volume_sigma_ml(
     typical shape fits a real bottle (root of the sum of squares). Raises as
     `volume_ml` does.
     """
-    _refuse_nonsense(sigma_cm, "cm", "a doubt is a length")
+    _refuse_nonsense(sigma_cm, "cm", tr("a doubt is a length"))
     inner_cm = _inner_height(shape, size_ml, height_cm)
     surface_cm2 = shape.scale(size_ml) ** 2 * shape.profile.area_at(inner_cm)
     return hypot(sigma_cm * surface_cm2, shape.shape_sigma * size_ml)
@@ -382,7 +463,7 @@ def usual_shape(size_ml: float, kinds: Collection[str]) -> str:
 def _inner_height(shape: Shape, size_ml: float, height_cm: float) -> float:
     """The height in the reference bottle, held to the brim against rounding."""
     scale = shape.scale(size_ml)
-    _refuse_nonsense(height_cm, "cm", "the height of the liquid is a length")
+    _refuse_nonsense(height_cm, "cm", tr("the height of the liquid is a length"))
     brim_cm = scale * shape.profile.brim_cm
     if height_cm > brim_cm * (1.0 + _ROUNDING):
         tallest = tallest_cm(shape, size_ml)
@@ -392,12 +473,14 @@ def _inner_height(shape: Shape, size_ml: float, height_cm: float) -> float:
 
 def _refuse_no_size(size_ml: float) -> None:
     if not isfinite(size_ml) or size_ml <= 0.0:
-        raise AmountError(f"{size_ml:g} ml", "a bottle's size is a volume above nothing")
+        raise AmountError(f"{size_ml:g} ml", tr("a bottle's size is a volume above nothing"))
 
 
 def _refuse_nonsense(value: float, unit: Literal["cm", "ml"], expected: str) -> None:
     if not isfinite(value):
-        raise AmountError(f"{value:g} {unit}", f"{expected}, a number of {unit}")
+        raise AmountError(
+            f"{value:g} {unit}", tr("{expected}, a number of {unit}", expected=expected, unit=unit)
+        )
     if value < 0.0:
         raise NegativeAmount(f"{value:g} {unit}")
 

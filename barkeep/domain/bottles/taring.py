@@ -17,6 +17,7 @@ from barkeep.domain.bottles.shapes import brimful_ml
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.liquids.sweetened import SpiritDensity, in_air, out_of_air
 from barkeep.errors import InvalidField, UnlikelyTare
+from barkeep.translation import tr
 
 LIGHTEST_G_PER_ML, HEAVIEST_G_PER_ML = 0.75, 1.5
 """Nothing that is poured at a bar is lighter or heavier: pure ethanol is 0.79, honey 1.43."""
@@ -163,8 +164,10 @@ def _from_both(bottle: Bottle, empty_g: float, full_g: float, tree: FamilyTree) 
 def _refuse_impossible(bottle: Bottle, weight_g: float) -> None:
     product = bottle.product
     if product.unit != "ml":
-        expected = f"{product.title} is not poured, so its bottle needs no weighing"
+        expected = tr("{title} is not poured, so its bottle needs no weighing", title=product.title)
         raise InvalidField("weight", f"{weight_g:g} g", expected)
     if not isfinite(weight_g) or not 0.0 < weight_g <= HEAVIEST_BOTTLE_G:
-        expected = f"it is more than nothing and at most {HEAVIEST_BOTTLE_G / 1000:g} kg"
+        expected = tr(
+            "it is more than nothing and at most {most:g} kg", most=HEAVIEST_BOTTLE_G / 1000
+        )
         raise InvalidField("weight", f"{weight_g:g} g", expected)

@@ -148,11 +148,11 @@ class TestUseBy:
         dialog = ask(screen, "use_by")
         assert dialog.outcome.text() == "It has no use-by day."
         qtbot.keyClicks(dialog.fact, "2031-03-04")
-        assert dialog.outcome.text() == "It is used by 2031-03-04."
+        assert dialog.outcome.text() == "It is used by 4 March 2031."
         dialog.accept_button.click()
         assert now(page, gin).use_by == date(2031, 3, 4)
         dialog = ask(screen, "use_by")
-        assert "So far it is 2031-03-04." in dialog.intro.text()
+        assert "So far it is 4 March 2031." in dialog.intro.text()
         dialog.accept_button.click()
         assert now(page, gin).use_by is None
 

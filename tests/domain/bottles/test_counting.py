@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import date, datetime
 
 import pytest
 
@@ -102,6 +103,20 @@ def test_a_count_begins_with_the_open_liquids_along_the_shelf():
     assert [each.bottle.id for each in count.rows(shelf, TREE, everything=False)] == [2, 1]
     assert len(count.rows(shelf, TREE, everything=True)) == 4
     assert count.left_out(shelf) == 2
+
+
+def test_a_count_takes_the_sealed_bottles_that_came_in_since_the_last_one():
+    before, after, then = date(2026, 11, 19), date(2026, 11, 20), datetime(2026, 11, 20, 18)
+    counted = replace(GIN, level=replace(GIN.level, counted=then))
+    bought = replace(SEALED, received=after)
+    known = replace(SEALED, id=5, received=before)
+    seen = replace(SEALED, id=6, received=after, level=replace(SEALED.level, counted=then))
+    shelf = [counted, bought, known, seen, replace(pieces(4), received=after)]
+    count = ShelfCount()
+    assert [each.bottle.id for each in count.rows(shelf, TREE, everything=False)] == [1, 3]
+    assert count.left_out(shelf) == 1  # the open one
+    never = [replace(each, level=replace(each.level, counted=None)) for each in shelf[:3]]
+    assert [each.bottle.id for each in count.rows(never, TREE, everything=False)] == [1, 3, 5]
 
 
 def test_what_was_counted_stays_in_view():

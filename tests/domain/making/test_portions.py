@@ -76,7 +76,7 @@ def test_a_pivot_of_whole_bottles_is_whole_bottles(snapshot, sour, count):
 def test_a_juice_past_its_date_is_named(snapshot, sour):
     made = batch(sour, snapshot, ForServes(4))
     assert past_inputs(made, snapshot) == (
-        "Lime juice is past its date of 2026-11-19 and is not counted: make it anew.",
+        "Lime juice is past its date of 19 Nov 2026 and is not counted: make it anew.",
     )
     assert any(each.ingredient == "lime-juice" and each.have == 0.0 for each in made.short)
 

@@ -112,7 +112,7 @@ def test_a_bottle_open_too_long_is_named(warned):
 
 def test_a_stale_bottle_of_the_kind_is_named_once(warned):
     stale = replace(bottle(1, "blood-orange-juice", 400), use_by=TODAY - timedelta(days=1))
-    past = "Hollow Lamp blood-orange-juice 1 is past its use-by date of 2026-11-20"
+    past = "Hollow Lamp blood-orange-juice 1 is past its use-by date of 20 November 2026"
     said = f"{past}: not safe, so not counted."
     assert warned("orange-juice", "orange-juice", stock=[stale]) == (said,)
     assert warned("blood-orange-juice", stock=[stale]) == (said,)
