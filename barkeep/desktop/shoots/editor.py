@@ -42,7 +42,7 @@ from barkeep.domain.bar.shoots import (
 )
 from barkeep.domain.shoots.running_order import moved
 from barkeep.errors import InvalidField, UnknownName, UserError
-from barkeep.translation import tr, tr_noop
+from barkeep.translation import tr, tr_about, tr_noop
 
 WIDTH, ROWS_HEIGHT, NOTES_HEIGHT = 680, 152, 64
 THEME, ON, STARTS, DRINKS, NOTES = "theme", "on", "starts", "drinks", "notes"
@@ -303,7 +303,7 @@ class ShootEditor(FormDialog):
         self.accept()
 
     def _add_fields(self) -> None:
-        self.add_field(THEME, tr("&Theme"), self.theme)
+        self.add_field(THEME, tr_about("of a shoot", "&Theme"), self.theme)
         self.add_field(ON, tr("&Day"), self.on)
         self.add_field(STARTS, tr("&Starts at"), self.starts)
         self.add_field(DRINKS, tr("D&rinks"), self._drinks_part(), tall=True)

@@ -70,7 +70,7 @@ from barkeep.domain.specs.glasses import Glass
 from barkeep.domain.specs.left_out import LeftOut, left_out_of
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import CannotBatch, spoken_list
-from barkeep.translation import tr
+from barkeep.translation import tr, tr_about
 
 Served = Literal["cold", "over_ice", "hot", "frozen"]
 
@@ -660,10 +660,10 @@ def _freezer_note(abv_percent: float, sugar: float) -> str:
     point = freezing_point_c(abv_percent, sugar)
     begins = where_ice_begins(point, abv_percent).replace("at ", "near ").replace("−", "-")
     words = {
-        "liquid": tr("stays liquid"),
-        "borderline": tr("may hold some ice"),
-        "slush": tr("turns to slush"),
-        "frozen": tr("freezes"),
+        "liquid": tr_about("in a freezer it …", "stays liquid"),
+        "borderline": tr_about("in a freezer it …", "may hold some ice"),
+        "slush": tr_about("in a freezer it …", "turns to slush"),
+        "frozen": tr_about("in a freezer it …", "freezes"),
     }[in_freezer(abv_percent, sugar)]
     return tr(
         "At {abv_percent:.0f} % vol ice begins {begins}, so in a freezer at {freezer_c:.0f} °C it "
