@@ -455,6 +455,6 @@ def camera_drinks(specs: Iterable[tuple[Spec, int]], snapshot: Snapshot) -> tupl
 
 
 def _cautions(facts: DrinkFacts) -> tuple[str, ...]:
-    named = ", ".join(facts.allergens)
+    named = ", ".join(map(tr, facts.allergens))
     allergens = (tr("Allergens: {allergens}.", allergens=named),) if named else ()
     return (*allergens, *facts.cautions)

@@ -111,7 +111,11 @@ class SpecsScreen(TableScreen[SpecRow]):
     only_looks = frozenset({SHOW_TONIGHT, BATCH, ON_CAMERA})
     noun = tr_noop("specs")
     search_hint = tr_noop("Search specs and ingredients…")
-    search_help = language_as_help()
+
+    @property
+    def search_help(self) -> str:  # type: ignore[override]
+        """What can be searched for, in the language that is spoken as the page is made."""
+        return language_as_help()
 
     def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
         words = tr("A spec is plain text: its name, then one ingredient a line")

@@ -215,7 +215,7 @@ def contains(allergens: Sequence[str]) -> str:
     """The allergens in a sentence, empty where there is none."""
     if not allergens:
         return ""
-    return tr("Contains {allergens}", allergens=spoken_list(allergens, "and"))
+    return tr("Contains {allergens}", allergens=spoken_list(list(map(tr, allergens)), "and"))
 
 
 def _paragraphs(method: str) -> tuple[str, ...]:

@@ -74,7 +74,7 @@ def _said(short: MenuLine, poured: Spec, snapshot: Snapshot) -> str:
         return tr(
             "{lacks} Nothing stands in for it: {because}.",
             lacks=lacks,
-            because=answer.none_because.rstrip("."),
+            because=tr(answer.none_because).rstrip("."),
         )
     return tr("{lacks} What stands in for it is not here either.", lacks=lacks)
 
