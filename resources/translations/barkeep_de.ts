@@ -1024,7 +1024,7 @@
 </message>
 <message>
 <source>A command, drink, bottle, ingredient or shoot…</source>
-<translation>Befehl, Drink, Flasche, Zutat oder Dreh …</translation>
+<translation>Befehl, Drink, Flasche, Zutat oder Dreh…</translation>
 </message>
 <message>
 <source>A copy to try everything on. Nothing of it is kept, and your bar stays as it is.</source>
@@ -2497,7 +2497,7 @@
 </message>
 <message>
 <source>Day</source>
-<translation>Tag</translation>
+<translation>Datum</translation>
 </message>
 <message>
 <source>Days ahead</source>
@@ -2722,7 +2722,7 @@
 </message>
 <message>
 <source>Emptying each bottle on paper…</source>
-<translation>Jede Flasche wird auf dem Papier geleert …</translation>
+<translation>Jede Flasche wird auf dem Papier geleert…</translation>
 </message>
 <message>
 <source>End</source>
@@ -3344,7 +3344,7 @@
 </message>
 <message>
 <source>Importing…</source>
-<translation>Wird importiert …</translation>
+<translation>Wird importiert…</translation>
 </message>
 <message>
 <source>Import…</source>
@@ -3972,7 +3972,7 @@
 </message>
 <message>
 <source>Looking for the best plan…</source>
-<translation>Der beste Plan wird gesucht …</translation>
+<translation>Der beste Plan wird gesucht…</translation>
 </message>
 <message>
 <source>Looking for the best plan… so far it is worth {opens}, and none exceeds {bound}</source>
@@ -5182,7 +5182,7 @@ Mit Eis schütteln und abseihen.</translation>
 </message>
 <message>
 <source>Opening the bar…</source>
-<translation>Die Bar wird geöffnet …</translation>
+<translation>Die Bar wird geöffnet…</translation>
 </message>
 <message>
 <source>Opens</source>
@@ -5299,7 +5299,7 @@ Mit Eis schütteln und abseihen.</translation>
 </message>
 <message>
 <source>Pa&amp;rs…</source>
-<translation>S&amp;ollbestände …</translation>
+<translation>S&amp;ollbestände…</translation>
 </message>
 <message>
 <source>Page {number} of {count}{more}</source>
@@ -5583,7 +5583,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Print its label…</source>
-<translation>Etikett drucken …</translation>
+<translation>Etikett drucken…</translation>
 </message>
 <message>
 <source>Print {title}</source>
@@ -5619,7 +5619,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Putting purchases together…</source>
-<translation>Käufe werden zusammengestellt …</translation>
+<translation>Käufe werden zusammengestellt…</translation>
 </message>
 <message>
 <source>Questions</source>
@@ -5671,7 +5671,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Reading…</source>
-<translation>Wird gelesen …</translation>
+<translation>Wird gelesen…</translation>
 </message>
 <message>
 <source>Ready</source>
@@ -6059,7 +6059,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Search bottles and drinks…</source>
-<translation>Flaschen und Drinks suchen …</translation>
+<translation>Flaschen und Drinks suchen…</translation>
 </message>
 <message>
 <source>Search bottles for “{text}”</source>
@@ -6083,7 +6083,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Search ingredients and drinks…</source>
-<translation>Zutaten und Drinks suchen …</translation>
+<translation>Zutaten und Drinks suchen…</translation>
 </message>
 <message>
 <source>Search ingredients and other names for them…</source>
@@ -6091,7 +6091,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Search purchases and drinks…</source>
-<translation>Käufe und Drinks suchen …</translation>
+<translation>Käufe und Drinks suchen…</translation>
 </message>
 <message>
 <source>Search specs and ingredients…</source>
@@ -6099,11 +6099,11 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Search steps and drinks…</source>
-<translation>Schritte und Drinks suchen …</translation>
+<translation>Schritte und Drinks suchen…</translation>
 </message>
 <message>
 <source>Search the help…</source>
-<translation>Hilfe durchsuchen …</translation>
+<translation>Hilfe durchsuchen…</translation>
 </message>
 <message>
 <source>Search the specs for “{text}”</source>
@@ -7834,7 +7834,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Weighing purchases…</source>
-<translation>Käufe werden abgewogen …</translation>
+<translation>Käufe werden abgewogen…</translation>
 </message>
 <message>
 <source>What</source>
@@ -8266,7 +8266,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Working out what to buy…</source>
-<translation>Was zu kaufen ist, wird berechnet …</translation>
+<translation>Was zu kaufen ist, wird berechnet…</translation>
 </message>
 <message>
 <source>Working out what you can make…</source>
@@ -11567,7 +11567,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>day</source>
-<translation>Tag</translation>
+<translation>Datum</translation>
 </message>
 <message>
 <source>days</source>
@@ -14511,7 +14511,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>on</source>
-<translation>Tag</translation>
+<translation>Datum</translation>
 </message>
 <message>
 <source>on {weekday} {day}</source>
@@ -15347,7 +15347,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>score</source>
-<translation>Note</translation>
+<translation>Bewertung</translation>
 </message>
 <message>
 <source>score for {name}</source>

@@ -130,12 +130,16 @@ def test_the_newest_good_backup_is_one_that_nothing_else_has_changed(barkeep, ba
     for level in ("0.4", "0.5"):
         barkeep("--bar", bar, "count", "1", level)
         barkeep("--bar", bar, "backup")
-    kept = sorted(bar.with_name(f"{bar.name}.backups").glob("*asked for*"))
+    folder = bar.with_name(f"{bar.name}.backups")
+    kept = sorted(folder.glob("*asked for*"))
     for each in (bar, kept[-1]):
         with closing(sqlite3.connect(each)) as file, file:
             file.execute("UPDATE bottle SET position = position + 1")
     said = barkeep("--bar", bar, "bottles").refusal
-    assert f"Its newest good backup is “{kept[-2].name}”" in said
+    second = kept[-2].name[:19]  # the first write of the day may have been backed up in the same
+    good = [each.name for each in folder.iterdir() if each.name[:19] == second]
+    assert any(f"Its newest good backup is “{name}”" in said for name in good)
+    assert kept[-1].name not in said
 
 
 def test_what_is_no_bar_is_refused(barkeep, bar, tmp_path):
