@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import ClassVar, dataclass_transform
 
-from barkeep.translation import tr, tr_noop
+from barkeep.translation import tr, tr_about, tr_noop
 
 
 @dataclass_transform(eq_default=False)
@@ -326,12 +326,20 @@ class TwoIngredients(UserError):
     says = "{here} here, {there} on line {line}, for the same product."
 
 
+def way_in_words(what: str) -> str:
+    """*undo* or *redo* as a sentence has it."""
+    if what == "redo":
+        return tr_about("inside a sentence", "redo")
+    return tr_about("inside a sentence", "undo")
+
+
 class NothingToUndo(UserError):
     """Undo or redo with nothing before or after; `what` is which of the two."""
 
     what: str
-    in_words = ("what",)
-    says = "There is nothing to {what}."
+
+    def __str__(self) -> str:
+        return tr("There is nothing to {what}.", what=way_in_words(self.what))
 
 
 @dataclass(frozen=True)

@@ -148,7 +148,16 @@ def begun_small(words: str) -> str:
     'pour 3 dashes'
     """
     begins = tr_about("how words begin inside a sentence: small, or as written", "small")
-    return words[:1].lower() + words[1:] if begins == "small" else words
+    return with_small_letter(words) if begins == "small" else words
+
+
+def with_small_letter(words: str) -> str:
+    """Words with a small first letter in whatever is spoken, as names of ingredients have it.
+
+    >>> with_small_letter("Lime juice")
+    'lime juice'
+    """
+    return words[:1].lower() + words[1:]
 
 
 def counted(number: int, word: str, words: str | None = None) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from barkeep.domain.phrases import capitalised
-from barkeep.errors import UnreadableFile, UserError, spoken_list
+from barkeep.errors import UnreadableFile, UserError, spoken_list, way_in_words
 from barkeep.store.faults import Fault
 from barkeep.translation import tr, tr_noop
 
@@ -151,8 +151,14 @@ class CannotUndo(UserError):
     what: str
     label: str
     reason: str
-    in_words = ("what", "reason")
-    says = "Cannot {what} “{label}”: {reason}. Nothing was changed."
+
+    def __str__(self) -> str:
+        return tr(
+            "Cannot {what} “{label}”: {reason}. Nothing was changed.",
+            what=way_in_words(self.what),
+            label=self.label,
+            reason=tr(self.reason),
+        )
 
 
 class AnotherStep(UserError):
@@ -167,7 +173,7 @@ class AnotherStep(UserError):
     next_one: str
 
     def __str__(self) -> str:
-        what = tr(self.what)
+        what = way_in_words(self.what)
         left = tr("There is nothing else to {what}", what=what)
         if self.next_one:
             left = tr("{way} now means “{next_one}”", way=capitalised(what), next_one=self.next_one)

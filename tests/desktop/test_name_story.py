@@ -331,3 +331,21 @@ def test_an_ingredient_of_a_form_is_picked_and_the_form_stays(window, ingredient
     qtbot.waitUntil(lambda: ingredient.text() == "Sweet vermouth")
     settle(window, qtbot)
     assert dialog.isVisible() and not any(each.problem.text() for each in dialog.fields.values())
+
+
+def test_an_answer_that_is_picked_is_given_without_a_second_enter(window, keyboard, qtbot):
+    window.go("bottle-list", None)
+    settle(window, qtbot)
+    page = window.current
+    page.edit.setPlainText("Londn gin 70 cl\n")
+    settle(window, qtbot)
+    page.edit.setFocus()
+    keyboard.press(Keys.Key_Return, CTRL)
+    answer = page.question.edit
+    assert len(page.found.asked) == 1 and answer.hasFocus()
+    keyboard.write_over("old t")
+    assert "Old Tom gin" in offered(answer)[0]
+    keyboard.press(Keys.Key_Return)
+    qtbot.waitUntil(lambda: not page.found.asked)
+    assert [each.bottle.draft.ingredient for each in page.found.coming] == ["old-tom-gin"]
+    page.edit.clear()

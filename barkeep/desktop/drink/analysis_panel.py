@@ -53,6 +53,8 @@ class BalancePicture(Picture):
 
     seen = Signal()
 
+    turns = True
+
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(NAME, parent)
         self.bars: tuple[BalanceBar, ...] = ()

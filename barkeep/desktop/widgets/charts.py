@@ -54,6 +54,7 @@ class Chart(Picture):
     """A picture of marks; `rows` is its height in lines of its small letters."""
 
     rows = 9
+    turns = True
 
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
         super().__init__(name, parent)

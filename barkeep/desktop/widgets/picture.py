@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import ClassVar
 
 from PySide6.QtCore import QBuffer, QEvent, QIODevice, QPoint, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import (
@@ -57,8 +58,14 @@ class Picture(QWidget):
     Ctrl+C copies it, and its menu copies it as drawing instructions too.
     """
 
+    turns: ClassVar[bool] = False
+    """Whether it is drawn from the right in a window that runs from there; else it stays as it is,
+    its words among it."""
+
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        if not self.turns:
+            self.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
         self.setAccessibleName(tr(name))
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
@@ -109,6 +116,7 @@ class Picture(QWidget):
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         painter = QPainter(self)
+        painter.setLayoutDirection(self.layoutDirection())
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         self.draw(painter, QRectF(self.rect()), current_tones())
         if self.hasFocus():

@@ -25,7 +25,7 @@ from barkeep.domain.ingredients.languages import meanings, words_of
 from barkeep.domain.ingredients.ordinary import NOTHING_SAID, Ordinary, WithAge
 from barkeep.domain.ingredients.slips import slips_of
 from barkeep.domain.name_search import Named, NameIndex
-from barkeep.domain.phrases import begun_small, capitalised, folded
+from barkeep.domain.phrases import capitalised, folded, with_small_letter
 from barkeep.errors import CyclicFamily, KnowledgeError, UnknownName
 from barkeep.shipped_data import Days, NotNegative, Percent, Positive, Text, Texts
 
@@ -425,7 +425,7 @@ def _spoken(ingredient: Ingredient, by_name: Mapping[str, str]) -> Iterator[tupl
 
 def inside_sentence(ingredient: Ingredient, name: str) -> str:
     """One of an ingredient's names as it stands inside a sentence."""
-    return name if ingredient.proper else begun_small(name)
+    return name if ingredient.proper else with_small_letter(name)
 
 
 def _named(ingredient: Ingredient) -> Named[str]:
