@@ -106,12 +106,16 @@ def test_what_the_window_reads_is_what_stands_in_the_file(said, language, tmp_pa
 
 
 def fields_of(words: str) -> set[tuple[str, str]]:
-    """The fields of a sentence with their forms; none of words in which braces mean nothing."""
+    """The fields of a sentence with their forms; none of words in which braces mean nothing.
+
+    A day may be written in another form.
+    """
     try:
         parts = list(Formatter().parse(words))
     except ValueError:
         return set()
-    return {(name, form or "") for _text, name, form, _conversion in parts if name is not None}
+    forms = ((name, form or "") for _text, name, form, _conversion in parts if name is not None)
+    return {(name, "a day" if "%d" in form else form) for name, form in forms}
 
 
 def letters_of(words: str) -> int:
