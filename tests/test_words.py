@@ -115,7 +115,10 @@ def test_what_is_translated_may_be_translated_once_more(language):
 
 
 def fields_of(words: str) -> set[tuple[str, str]]:
-    """The fields of a sentence with their forms; none of words in which braces mean nothing."""
+    """The fields of a sentence with their forms; none of words in which braces mean nothing.
+
+    A day may be written in another form.
+    """
     try:
         parts = list(Formatter().parse(words))
     except ValueError:

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator, Mapping
 from pathlib import Path
 
 from barkeep.application.bar import Bar
+from barkeep.application.bottle_imports import terms_of
 from barkeep.application.finding import find_spec
 from barkeep.application.imports import (
     Decision,
@@ -31,6 +32,7 @@ from barkeep.cli.bottle_import import LIKELY, import_bottles
 from barkeep.cli.output import Answer, left_aside_shown
 from barkeep.cli.spec import HOW_TO_KEEP, KEEP_QUESTIONS
 from barkeep.documents.bottles_csv import COLUMNS
+from barkeep.documents.bottles_or_specs import lists_bottles
 from barkeep.documents.bytes_read import DecodedText
 from barkeep.documents.everything import is_everything
 from barkeep.documents.foreign_text import fields_of_header
@@ -65,7 +67,8 @@ Bottles come from a CSV file with the header
 in English, German, French, Italian or Spanish, in any order; product, ingredient
 and size must be there. With --bottles it may also be lines as you
 would write them down, a bottle a line, such as “2 x London dry gin 70 cl, half full”:
-see “barkeep add --help”. A level is full, half, 3/4, 60 %, 0.6, 315 ml or 10 oz; a
+see “barkeep add --help”. Lines that may be either are asked about: --bottles or --specs
+says which. A level is full, half, 3/4, 60 %, 0.6, 315 ml or 10 oz; a
 strength 43, 43 % or 86 proof; a size 70 cl, 0.7 l, 700 or 24 oz; opened is yes, no
 or a day. What may mean two things, such as 0.43 or 03/04/2026, is a problem that
 says what is likely.
@@ -124,6 +127,19 @@ class ColumnsToSay(UserError):
     says = "{file} cannot be used yet: {why} Its columns are {seen}. Say {columns}."
 
 
+class ReadsLikeBottles(UserError):
+    """Free lines taken for specs, of which so many name a bottle: the user must say which."""
+
+    file: str
+    bottles: int
+    lines: int
+
+    says = (
+        "{file} reads like a list of bottles: {bottles} of its {lines} lines name one, and nothing "
+        "came in. Say --bottles to bring them in, or --specs if it holds specs."
+    )
+
+
 COLUMNS_OPTION = argument(
     "--columns",
     metavar="WHICH",
@@ -137,6 +153,7 @@ COLUMNS_OPTION = argument(
     flag("--dry-run", "say what specs would come in, and write nothing"),
     flag("--take-theirs", "let a spec of the file take the place of another of its name"),
     flag("--bottles", "it lists bottles: a table with a header, or one a line in your own words"),
+    flag("--specs", "it holds specs, though its lines read like bottles"),
     LIKELY,
     flag("--good-rows", "bring in the bottles of rows that can be used, and name the others"),
     argument(
@@ -155,24 +172,49 @@ def take_in(arguments: Arguments) -> Answer:
     read, name = read_document(arguments.file), shown_name(arguments.file)
     if is_everything(read.text):
         return _everything_in(arguments, name)
+    if arguments.bottles and arguments.specs:
+        raise UnreadableFile(name, "--bottles and --specs cannot both be said")
     specs = not arguments.bottles and (
-        bool(arguments.columns) or holds_specs(read.text, arguments.file)
+        arguments.specs or bool(arguments.columns) or holds_specs(read.text, arguments.file)
     )
     if not specs and (arguments.dry_run or arguments.take_theirs or arguments.keep_questions):
         options = "--dry-run, --take-theirs and --keep-questions"
         raise UnreadableFile(name, f"{options} are for specs; it lists bottles")
-    if specs and (arguments.good_rows or arguments.rest or arguments.again or arguments.likely):
-        said = "--good-rows, --rest, --again and --likely are for lists of bottles; it holds specs"
-        raise UnreadableFile(name, said)
     with opened_bar(arguments) as bar:
+        if specs and not _means_specs(arguments):
+            _refuse_what_lists_bottles(read, name, arguments, bar.snapshot)
+        if specs and (arguments.good_rows or arguments.rest or arguments.again or arguments.likely):
+            said = "--good-rows, --rest, --again and --likely are for lists of bottles"
+            raise UnreadableFile(name, f"{said}; it holds specs")
         if specs:
             return _specs(bar, _named(read, arguments), arguments)
         return import_bottles(bar, name, read, arguments)
 
 
+def _means_specs(arguments: Arguments) -> bool:
+    """Whether something is said that is only said of specs."""
+    return bool(
+        arguments.specs
+        or arguments.columns
+        or arguments.take_theirs
+        or arguments.dry_run
+        or arguments.keep_questions
+    )
+
+
+def _refuse_what_lists_bottles(
+    read: DecodedText, name: str, arguments: Arguments, snapshot: Snapshot
+) -> None:
+    """Raises `ReadsLikeBottles` for free lines that name bottles: what is meant is not guessed."""
+    found = lists_bottles(read.text, arguments.file, terms_of(snapshot))
+    if found is not None:
+        raise ReadsLikeBottles(name, found.bottles, found.lines)
+
+
 def _everything_in(arguments: Arguments, name: str) -> Answer:
     options = (
         "bottles",
+        "specs",
         "likely",
         "dry_run",
         "take_theirs",

@@ -171,3 +171,24 @@ def test_what_is_for_bottles_is_refused_for_specs(barkeep, empty, listed):
 
 def test_a_header_alone_is_no_list(barkeep, empty, listed):
     assert "there is no bottle in it" in barkeep("--bar", empty, "import", listed(HEADER)).refusal
+
+
+def test_free_lines_that_name_bottles_are_not_taken_for_specs_unasked(barkeep, empty, listed):
+    file = listed("London dry gin 70 cl half\nsweet vermouth 75 cl\n", "shelf.txt")
+    for given in ([], ["--good-rows"]):
+        ran = barkeep("--bar", empty, "import", file, *given)
+        assert ran.status == 1 and not ran.out
+        assert f"{file} reads like a list of bottles: 2 of its 2 lines name one" in ran.err
+        assert "Say --bottles to bring them in, or --specs if it holds specs." in ran.err
+    taken = barkeep("--bar", empty, "import", file, "--specs")
+    assert taken.out == "1 spec came in (London dry gin 70 cl half).\n"
+    assert shelf(barkeep, empty) == []
+    assert barkeep("--bar", empty, "import", file, "--bottles").status == 0
+    assert len(shelf(barkeep, empty)) == 2
+    both = barkeep("--bar", empty, "import", file, "--bottles", "--specs")
+    assert "--bottles and --specs cannot both be said" in both.err
+
+
+def test_free_lines_of_a_spec_are_still_taken_as_they_are(barkeep, empty, listed):
+    file = listed("Branch Line\n2 oz gin\n1 oz dry vermouth\nStir.\n", "notes.txt")
+    assert barkeep("--bar", empty, "import", file).out == "1 spec came in (Branch Line).\n"

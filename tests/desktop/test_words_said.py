@@ -102,7 +102,7 @@ def headers_of(view: QAbstractItemView) -> Iterator[str]:
 
 
 WRITTEN = re.compile(
-    r"\b(?:oz|ml|cl|kg|kB|tsp|dash|dashes|drop|drops|vol|EUR)\b"
+    r"\b(?:oz|ml|cl|kg|kB|kcal|kJ|tsp|dash|dashes|drop|drops|vol|EUR)\b"
     r"|\b(?:Ctrl|Shift|Alt|Esc|Del|Return|Enter|Space|Tab|Home|End|Up|Down|Left|Right)\b"
 )
 """What stands in a spec's line and on a key."""

@@ -207,6 +207,11 @@ class BottleListScreen(TakingIn):
     def go_on_with(self, name: str) -> None:
         self.begin_again()
 
+    def show_thing(self, thing: object) -> None:
+        super().show_thing(thing)
+        if isinstance(thing, str):  # lines from elsewhere, below those that are there
+            self.edit.appendPlainText(thing.strip("\n"))
+
     def focus_list(self) -> None:
         if self.is_done:
             self.ending.take_focus()
