@@ -229,7 +229,7 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
         sort_by(self.view, 1, descending=True)
         self.put_below(self.chart)
         on_activated(self.view, self._show_bottle)
-        self.list_actions([(f"&{tr(ADD)}", ADD_KEYS, "price", self.add_current, True)])
+        self.list_actions([(ADD, ADD_KEYS, "price", self.add_current, True)])
 
 
 def in_words(row: Carried, currency: str) -> str:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from PySide6.QtGui import QKeySequence
+
 from barkeep.desktop.screens.parts import OfParts
 from barkeep.desktop.widgets.detail_bar import DetailActs
 from barkeep.desktop.widgets.offered import Offered
@@ -25,7 +27,7 @@ BUYING = (
     ("pairs", tr_noop("Pairs"), tr_noop("Purchases that turn much together and little apart")),
 )
 """The parts of the page: key, word, explanation."""
-ADD = tr_noop("Add to the shopping list")
+ADD = tr_noop("&Add to the shopping list")
 ADD_KEYS = "Ctrl+Shift+L"
 
 
@@ -46,7 +48,8 @@ class ListingScreen(OfParts):
 
     def listing_acts(self, *others: Offered) -> DetailActs:
         """What is done with a row: it goes on the shopping list; and what else there is."""
-        add = next(each for each in self.bar_actions if each.text().replace("&", "") == tr(ADD))
+        keys = QKeySequence(ADD_KEYS)  # its words are said in more than one language
+        add = next(each for each in self.bar_actions if each.shortcut() == keys)
         return DetailActs((self.offered(add), *others))
 
     def put_on_list(self, things: Sequence[ToBuy]) -> None:
