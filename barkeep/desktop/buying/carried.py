@@ -28,7 +28,7 @@ from barkeep.domain.phrases import counted, price_in_words
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.sourcing import Within
 from barkeep.domain.pouring.words import plain_amount
-from barkeep.translation import tr, tr_noop
+from barkeep.translation import tr, tr_about, tr_noop
 
 NO_PRICE, NOT_POURED = tr_noop("not known"), "–"
 
@@ -52,7 +52,7 @@ def carried_columns(tree: FamilyTree, currency: str) -> tuple[Column[Carried], .
             tr("Worse"), lambda row: str(len(row.worse)), key=lambda row: len(row.worse), right=True
         ),
         Column(
-            tr("Poured"),
+            tr_about("for so many drinks", "Poured"),
             lambda row: str(len(row.poured_for)),
             key=lambda row: len(row.poured_for),
             right=True,

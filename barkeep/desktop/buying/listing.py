@@ -13,7 +13,7 @@ from barkeep.desktop.widgets.offered import Offered
 from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.bar.to_buy import ToBuy, with_to_buy
-from barkeep.domain.phrases import counted
+from barkeep.domain.buying.shopping import things_in_words
 from barkeep.translation import tr, tr_noop
 
 BUYING = (
@@ -79,7 +79,7 @@ def _one_listed(name: str, *, is_new: bool) -> str:
 
 
 def _many_listed(new: int, old: int) -> str:
-    said = tr("{things} put on the shopping list", things=counted(new, "thing"))
+    said = tr("{things} put on the shopping list", things=things_in_words(new))
     if not old:
         return said
     if old == 1:
