@@ -52,7 +52,7 @@ def carried_columns(tree: FamilyTree, currency: str) -> tuple[Column[Carried], .
             tr("Worse"), lambda row: str(len(row.worse)), key=lambda row: len(row.worse), right=True
         ),
         Column(
-            tr_about("drinks that take it", "Poured"),
+            tr_about("for so many drinks", "Poured"),
             lambda row: str(len(row.poured_for)),
             key=lambda row: len(row.poured_for),
             right=True,
@@ -229,7 +229,7 @@ class CarriedScreen(ListingScreen, TableScreen[Carried]):
         sort_by(self.view, 1, descending=True)
         self.put_below(self.chart)
         on_activated(self.view, self._show_bottle)
-        self.list_actions([(f"&{tr(ADD)}", ADD_KEYS, "price", self.add_current, True)])
+        self.list_actions([(ADD, ADD_KEYS, "price", self.add_current, True)])
 
 
 def in_words(row: Carried, currency: str) -> str:

@@ -5,13 +5,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from PySide6.QtGui import QKeySequence
+
 from barkeep.desktop.screens.parts import OfParts
 from barkeep.desktop.widgets.detail_bar import DetailActs
 from barkeep.desktop.widgets.offered import Offered
 from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bar.snapshot import Settings
 from barkeep.domain.bar.to_buy import ToBuy, with_to_buy
-from barkeep.domain.phrases import counted
+from barkeep.domain.buying.shopping import things_in_words
 from barkeep.translation import tr, tr_noop
 
 BUYING = (
@@ -25,7 +27,7 @@ BUYING = (
     ("pairs", tr_noop("Pairs"), tr_noop("Purchases that turn much together and little apart")),
 )
 """The parts of the page: key, word, explanation."""
-ADD = tr_noop("Add to the shopping list")
+ADD = tr_noop("&Add to the shopping list")
 ADD_KEYS = "Ctrl+Shift+L"
 
 
@@ -46,7 +48,8 @@ class ListingScreen(OfParts):
 
     def listing_acts(self, *others: Offered) -> DetailActs:
         """What is done with a row: it goes on the shopping list; and what else there is."""
-        add = next(each for each in self.bar_actions if each.text().replace("&", "") == tr(ADD))
+        keys = QKeySequence(ADD_KEYS)  # its words are said in more than one language
+        add = next(each for each in self.bar_actions if each.shortcut() == keys)
         return DetailActs((self.offered(add), *others))
 
     def put_on_list(self, things: Sequence[ToBuy]) -> None:
@@ -76,7 +79,7 @@ def _one_listed(name: str, *, is_new: bool) -> str:
 
 
 def _many_listed(new: int, old: int) -> str:
-    said = tr("{things} put on the shopping list", things=counted(new, "thing"))
+    said = tr("{things} put on the shopping list", things=things_in_words(new))
     if not old:
         return said
     if old == 1:

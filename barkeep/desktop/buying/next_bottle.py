@@ -125,7 +125,7 @@ class NextBottleScreen(ListingScreen, TableScreen[Candidate]):
         for each in (self.closeness, self.useful_only, self.bottles_only):
             self.add_filter(each)
         self.add_parts()
-        self.list_actions([(f"&{tr(ADD)}", ADD_KEYS, "price", self.add_current, True)])
+        self.list_actions([(ADD, ADD_KEYS, "price", self.add_current, True)])
         set_widths(self.view, (176, 106, 106, 92))
         sort_by(self.view, 1, descending=True)
         on_activated(self.view, self._ask_for_stand_ins)

@@ -107,7 +107,7 @@ class PairsScreen(ListingScreen, TableScreen[Pair]):
         set_widths(self.view, (170, 116, 70, 84))
         sort_by(self.view, 1, descending=True)
         on_activated(self.view, self.add_current)
-        self.list_actions([(f"&{tr(ADD)}", ADD_KEYS, "price", self.add_current, True)])
+        self.list_actions([(ADD, ADD_KEYS, "price", self.add_current, True)])
 
     def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot

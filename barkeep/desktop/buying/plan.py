@@ -354,9 +354,9 @@ class PlanScreen(StoppableScreen, ListingScreen, TableScreen[PlanRow]):
         on_activated(self.view, self.add_current)
         self.list_actions(
             [
-                (tr(WORK_OUT), "Ctrl+Return", "check", self.work_out_again, False),
-                (tr(STOP), "Ctrl+.", "clear", self.stop, False),
-                (f"&{tr(ADD)}", ADD_KEYS, "price", self.add_current, True),
+                (WORK_OUT, "Ctrl+Return", "check", self.work_out_again, False),
+                (STOP, "Ctrl+.", "clear", self.stop, False),
+                (ADD, ADD_KEYS, "price", self.add_current, True),
                 (tr("Add the &whole plan to it"), "Ctrl+Shift+A", "price", self.add_all, False),
             ]
         )

@@ -65,7 +65,7 @@ from barkeep.domain.days import day_short
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import price_in_words
 from barkeep.errors import InvalidField, UserError
-from barkeep.translation import tr, tr_noop
+from barkeep.translation import tr, tr_about, tr_noop
 
 T = TypeVar("T")
 WHAT, NEED, BUY, COUNT, PRICE, COST, WHY = range(7)
@@ -155,7 +155,7 @@ class ShoppingTable(QTableWidget):
 
     def _read(self, row: int) -> Taken:
         thing, name = self.things[row], name_in_words(self.things[row], self._tree)
-        for column, word in ((COUNT, tr("count")), (PRICE, tr("price"))):
+        for column, word in ((COUNT, tr_about("of packages", "count")), (PRICE, tr("price"))):
             try:
                 _ = self._count(row) if column == COUNT else self._price(row)
             except InvalidField as error:
@@ -452,7 +452,7 @@ class ShoppingDialog(RefusedInBanner, QDialog):
 
     def _prepare(self) -> None:
         self.on.setAccessibleName(tr("Bought on"))
-        self.shop.setAccessibleName(tr("Shop"))
+        self.shop.setAccessibleName(tr_about("where it was bought", "Shop"))
         self.shop.setPlaceholderText(tr("Shop, if wanted"))
         self.shop.setToolTip(tr("Where what is ticked was bought; kept with what it cost"))
         self.shoots.setFixedWidth(scaled(LIST_WIDTH))

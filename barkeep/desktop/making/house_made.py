@@ -103,7 +103,7 @@ def making_view(plan: Making, tree: FamilyTree) -> MakingView:
         short=tuple(short_in_words(each, tree) for each in plan.short),
         past=plan.past,
         gives=tuple(each for each in gives if each),
-        how=plan.recipe.how,
+        how=tr(plan.recipe.how) if plan.recipe.how else "",
         cautions=plan.cautions,
     )
 

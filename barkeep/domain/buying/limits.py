@@ -36,7 +36,7 @@ def checked_limits(bottles: int | None, budget: float | None) -> Limits:
     """The limits of a plan. Raises `InvalidField` where none is said or one is no limit."""
     if bottles is None and budget is None:
         raise InvalidField(
-            "budget", "nothing", tr("say how many bottles, or how much may be spent")
+            "budget", tr("nothing"), tr("say how many bottles, or how much may be spent")
         )
     if bottles is not None and not 1 <= bottles <= MOST_BOTTLES:
         raise InvalidField("bottles", bottles, tr("it is 1 to {most}", most=MOST_BOTTLES))

@@ -40,7 +40,7 @@ from barkeep.domain.specs.called import called_in_sentence, kinds_named_by, othe
 from barkeep.domain.specs.shown_lines import names_in_sentence
 from barkeep.domain.specs.spec import Line
 from barkeep.errors import spoken_list
-from barkeep.translation import tr, tr_noop
+from barkeep.translation import tr, tr_about, tr_noop
 
 ON_THE_LIST = tr_noop("you put it on the list")
 
@@ -615,14 +615,21 @@ def why_in_words(item: ShoppingItem) -> str:
     return "; ".join(item.why)
 
 
+def things_in_words(count: int) -> str:
+    """*4 things*, on the list."""
+    if count == 1:
+        return tr_about("on the shopping list", "{count} thing", count=count)
+    return tr_about("on the shopping list", "{count} things", count=count)
+
+
 def total_in_words(found: ShoppingList) -> str:
     """What it comes to: *110.60 EUR for 4 things; 1 has no known price.*"""
     if not found.items:
         return tr("There is nothing to buy.")
     unpriced, priced = found.unpriced, len(found.items) - found.unpriced
     if not priced:
-        return tr("{things} to buy; no price is known.", things=counted(unpriced, "thing"))
-    price, things = price_in_words(found.total, found.currency), counted(priced, "thing")
+        return tr("{things} to buy; no price is known.", things=things_in_words(unpriced))
+    price, things = price_in_words(found.total, found.currency), things_in_words(priced)
     if not unpriced:
         return tr("{price} for {things}.", price=price, things=things)
     said = tr("{price} for {things}", price=price, things=things)

@@ -13,6 +13,7 @@ from barkeep.desktop.publishing.publish import PublishDialog
 from barkeep.desktop.screens.background import Background
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.widgets.notices import Toast
+from barkeep.domain.days import day_said
 from barkeep.domain.ingredients.relations import Input, MadeFrom
 from tests.desktop.audit import cut_off, focusable_without_name
 from tests.desktop.pages import context_over
@@ -69,14 +70,17 @@ def test_what_is_typed_is_shown_before_it_is_made(open_dialog, bar, qtbot):
     dialog.amount.setEditText("500")
     assert told(dialog)[:4] == ["It takes", "307 g", "White sugar", "always there"]
     assert "It comes to 0.0 % vol, 615 g/l of sugar, 0.0 g/l of acid." in told(dialog)
+    dates = next(each for each in told(dialog) if each.startswith("Made on"))
     qtbot.keyClick(dialog.amount, Qt.Key.Key_Return)
     made = bar.snapshot.bottles[-1]
+    assert dates == f"Made on {day_said(made.made)}, use by {day_said(made.use_by)}."
     assert (made.ingredient, made.level.amount, made.product.sugar_g_per_l) == (
         "simple-syrup",
         500.0,
         614.8,
     )
-    assert dialog.banner.text.startswith("Simple syrup is on the shelf: 500 ml, use by ")
+    kept = f"use by {day_said(made.use_by)}"
+    assert dialog.banner.text == f"Simple syrup is on the shelf: 500 ml, {kept}."
     assert dialog.isVisible()
 
 

@@ -29,6 +29,7 @@ from barkeep.domain.shoots.menu import Order, menu
 from barkeep.domain.shoots.mise_en_place import mise_en_place
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import AmountError, InvalidField, WrongDimension
+from barkeep.translation import speak_through
 from tests import worlds
 from tests.walked import walked
 
@@ -132,6 +133,20 @@ def test_a_least_strength_is_respected():
     (nameless,) = shopping(needs, bar(products=[weak])).items
     assert nameless.product is None and nameless.min_abv_percent == 50.0
     assert "it must have 50 % vol or more" in nameless.why
+
+
+def test_amounts_stand_in_reasons_that_are_said_in_another_language():
+    said = {
+        "{{}} short for {drink}": "für {drink} fehlen {{}}",
+        "it must have {abv:g} % vol or more": "mindestens {abv:g} % vol",
+    }
+    speak_through(lambda words, _about: said.get(words, words))
+    try:
+        needs = [[order(1, line("gin", 60.0, least=50.0))]]
+        (item,) = shopping(needs, bar()).items
+    finally:
+        speak_through(None)
+    assert item.why == ("für Deckchair fehlen 60 ml", "mindestens 50 % vol")
 
 
 # What is short
