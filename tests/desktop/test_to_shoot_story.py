@@ -279,8 +279,12 @@ def test_specs_are_dragged_onto_the_shoots(window, bar, qtbot, monkeypatch):
     assert screen.current.spec.name != "Gangway" and len(screen.chosen_specs()) == 1
 
 
-def test_specs_of_another_bar_are_refused(window, qtbot):
+def test_specs_of_another_bar_and_on_paper_are_refused(window, qtbot):
     screen = on_specs(window, qtbot, "Gangway")
     window.navigation.for_a_shoot.emit(["Gangway", "Nowhere Fizz"])
     assert screen.dialog is None
     assert screen.banner.text == "There is no spec called “Nowhere Fizz”."
+    screen.hold("The bar is shown as if it were another")
+    window.navigation.for_a_shoot.emit(["Gangway"])
+    assert screen.dialog is None
+    assert screen.banner.text == "The bar is shown as if it were another"
