@@ -14,9 +14,10 @@ ROOT = Path(__file__).resolve().parent.parent
 FOUND = re.compile(r"unused (?P<kind>\w+) '(?P<name>\w+)'")
 
 CALLED_BY_QT = re.compile(
-    "contextMenuEvent|createEditor|dragEnterEvent|dropEvent|dropMimeData|expandingDirections|filterAcceptsRow"
+    "contextMenuEvent|createEditor|drag(?:Enter|Move|Leave)Event|dropEvent|dropMimeData"
+    "|expandingDirections|filterAcceptsRow"
     "|hasHeightForWidth|headerData|keyboardSearch|lessThan|mimeTypes|mouse[A-Z][A-Za-z]*Event|pathFromIndex"
-    "|splitPath|supportedDropActions|takeAt"
+    "|splitPath|startDrag|supportedDropActions|takeAt"
 )
 """Methods of Qt's own classes, which Qt calls."""
 

@@ -50,7 +50,7 @@ from barkeep.domain.shoots.log import (
     refuse_pours_beyond,
     refuse_spills_beyond,
 )
-from barkeep.domain.shoots.running_order import Addition, with_added
+from barkeep.domain.shoots.running_order import Addition, moved, with_added
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import InvalidField, UnknownName, UserError
 from barkeep.store import shoots as shoot_rows
@@ -101,6 +101,13 @@ class SpecGone(UserError):
     )
 
 
+class KeepsItsDrinks(UserError):
+    """Drinks for a shoot that is logged: what was poured is written already."""
+
+    theme: str
+    says = "{theme} is logged and keeps the drinks it was logged with; nothing is added."
+
+
 class Shoots(UseCases):
     """The use cases of `bar.shoots`."""
 
@@ -137,8 +144,7 @@ class Shoots(UseCases):
     def add_drinks(self, shoot_id: int, specs: Sequence[Spec]) -> Done[Addition]:
         """Put specs at the end of a shoot's running order; those there already keep their place.
 
-        Nothing is written where all are there. Raises `UnknownName`, and `InvalidField` for a
-        shoot that is logged.
+        Nothing is written where all are there. Raises `UnknownName` and `KeepsItsDrinks`.
         """
         planned = with_added(self._shoot(shoot_id), specs)
         if not planned.added:
@@ -149,7 +155,10 @@ class Shoots(UseCases):
             found.append(with_added(now, specs))
             return found[-1].shoot
 
-        names = f"{len(specs)} drinks" if len(specs) > 1 else specs[0].name
+        if planned.shoot.log is not None:
+            raise KeepsItsDrinks(planned.shoot.theme)
+        many = len(planned.added)
+        names = f"{many} drinks" if many > 1 else planned.added[0]
         done = self._rewrite(shoot_id, changed, f"Add {names} to shoot {planned.shoot.theme}")
         return Done(replace(found[-1], shoot=done.value), done.changes, done.label, done.step)
 
@@ -379,6 +388,21 @@ def without_drink(shoot: Shoot, name: str) -> Shoot:
     """The shoot less one drink. Raises what `find_drink` raises."""
     dropped = find_drink(shoot, name)
     return replace(shoot, drinks=tuple(each for each in shoot.drinks if each is not dropped))
+
+
+def with_drink_at(shoot: Shoot, text: str) -> Shoot:
+    """The shoot with a drink at another place, written *NAME=1* for the first.
+
+    Raises `InvalidField` for a place that is not there, and what `find_drink` raises.
+    """
+    name, _equals, written = text.rpartition("=")
+    last = len(shoot.drinks)
+    place = int(written) if re.fullmatch(r"\s*[0-9]{1,6}\s*", written) else 0
+    if not name.strip() or not 1 <= place <= last:
+        raise InvalidField("--move", text, f"write the drink, = and a place from 1 to {last}")
+    drink = find_drink(shoot, name.strip())
+    number = [each is drink for each in shoot.drinks].index(True)
+    return replace(shoot, drinks=moved(shoot.drinks, number, place - 1))
 
 
 def with_choice(shoot: Shoot, text: str, snapshot: Snapshot) -> Shoot:

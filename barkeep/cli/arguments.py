@@ -133,6 +133,7 @@ COMMANDS = (
                 "write a shoot down, change one, repeat it, or take it away",
                 "shoot_plan:run",
             ),
+            Command("add", "put drinks into the next shoot, or into another", "shoot_plan:add"),
             Command(
                 "check",
                 "whether every serve can be poured, what runs out, and what would save it",

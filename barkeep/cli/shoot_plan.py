@@ -7,12 +7,13 @@ from dataclasses import replace
 from datetime import date, time
 
 from barkeep.application.bar import Bar
-from barkeep.application.finding import find_shoot, nearest_names, shoots_called
+from barkeep.application.finding import find_shoot, find_spec, nearest_names, shoots_called
 from barkeep.application.shoots import (
     HOW_SERVES,
     FilmedAhead,
     with_choice,
     with_drink,
+    with_drink_at,
     with_line_as_written,
     without_drink,
 )
@@ -24,6 +25,7 @@ from barkeep.domain.bar.shoots import STATES, Shoot, repeated
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.phrases import counted
 from barkeep.domain.shoots.mise_en_place import Step
+from barkeep.domain.shoots.running_order import next_shoot
 from barkeep.errors import InvalidField, UnknownName, UserError
 
 HOW = """\
@@ -49,6 +51,15 @@ class FilmedTodayPerhaps(UserError):
     says = "{why} Filmed today? Say {same} with --on {today}."
 
 
+class NoShootAhead(UserError):
+    """Drinks for the next shoot, where none is to be filmed."""
+
+    says = (
+        "No shoot is to be filmed: name one with --to, "
+        "or write one down with barkeep shoot plan THEME --on DAY."
+    )
+
+
 def _clock(text: str) -> time:
     try:
         return time.fromisoformat(text).replace(second=0, microsecond=0, tzinfo=None)
@@ -62,6 +73,7 @@ def _clock(text: str) -> time:
     argument("--at", type=_clock, metavar="HH:MM", help="when it starts"),
     many("--drink", "NAME[=1+1+2]", f"add a drink or change its serves: {HOW_SERVES}"),
     many("--drop", "NAME", "take a drink out"),
+    many("--move", "NAME=PLACE", "put a drink at a place of the running order, from 1"),
     many(
         "--use",
         '"DRINK: WANTED=INSTEAD"',
@@ -88,6 +100,41 @@ def run(arguments: Arguments, bar: Bar) -> Answer:
         raise FilmedTodayPerhaps(str(error), _the_same(error.shoot_id), bar.snapshot.on) from None
     snapshot = bar.snapshot
     return Answer(lambda: {"shoot": shoot_json(shoot, snapshot)}, sentence)
+
+
+@command(
+    argument("names", metavar="NAME", nargs="+", help="a spec of yours or a classic"),
+    argument("--to", metavar="THEME", help="its theme, or #ID (default: the next to be filmed)"),
+    argument("--on", type=day, metavar="DAY", help="of several of one theme the one on this day"),
+    epilog=f"keys of the JSON:\n  shoot    the shoot\n  added, there  names\n\n{SHOOT_KEYS}",
+)
+@in_bar
+def add(arguments: Arguments, bar: Bar) -> Answer:
+    """Put drinks at the end of a shoot's running order; what is there keeps its place."""
+    specs = [find_spec(bar.snapshot, name) for name in arguments.names]
+    shoot = _added_to(arguments, bar.snapshot)
+    done = bar.shoots.add_drinks(shoot.id or 0, specs).value
+    snapshot = bar.snapshot
+    said = f"{done.in_words} (#{done.shoot.id}, {done.shoot.on})."
+    return Answer(
+        lambda: {
+            "shoot": shoot_json(done.shoot, snapshot),
+            "added": list(done.added),
+            "there": list(done.there),
+        },
+        said,
+    )
+
+
+def _added_to(arguments: Arguments, snapshot: Snapshot) -> Shoot:
+    """The shoot that is named, or the next. Raises what `find_shoot` raises, and `NoShootAhead`."""
+    if arguments.to is not None:
+        return find_shoot(snapshot, arguments.to, arguments.on)
+    that_day = [each for each in snapshot.shoots if arguments.on in (None, each.on)]
+    found = next_shoot(that_day, snapshot.on)
+    if found is None:
+        raise NoShootAhead
+    return found
 
 
 def _done(arguments: Arguments, bar: Bar) -> tuple[Shoot, str]:
@@ -133,6 +180,8 @@ def changed(shoot: Shoot, arguments: Arguments, snapshot: Snapshot) -> Shoot:
         shoot = without_drink(shoot, name)
     for text in arguments.drink:
         shoot = with_drink(shoot, text, snapshot)
+    for text in arguments.move:
+        shoot = with_drink_at(shoot, text)
     for text in arguments.as_written:
         shoot = with_line_as_written(shoot, text, snapshot)
     for text in arguments.use:

@@ -127,3 +127,43 @@ def test_a_whole_shoot(run, barkeep, bar, levels):
     assert again[HONEY] == pytest.approx(2.25 * OUNCE_ML, abs=0.11)
     found = run("shoot", "list", "maraschino")["shoots"]
     assert "Wet Rails" in [each["theme"] for each in found]
+
+
+def order_of(run, theme):
+    found = run("shoot", "list", *theme.split())["shoots"]
+    return [each["name"] for each in found[0]["drinks"]]
+
+
+def test_drinks_go_into_the_next_shoot_and_into_order(run, barkeep, bar):
+    summer = ["Deckchair Special", "Sand in the Points", "Ices on Platform Three"]
+    done = run("shoot", "add", "Gangway", "Deckchair Special", "Daiquiri")
+    assert (done["added"], done["there"]) == (["Gangway", "Daiquiri"], ["Deckchair Special"])
+    assert done["shoot"]["theme"] == "Summer Excursion"
+    assert order_of(run, "Summer Excursion") == [*summer, "Gangway", "Daiquiri"]
+    again = barkeep("--bar", bar, "shoot", "add", "Gangway")
+    assert "Gangway was in Summer Excursion already; nothing is added (#6, " in again.out
+
+    run("shoot", "plan", "Summer Excursion", "--move", "Gangway=1", "--move", "Daiquiri=2")
+    assert order_of(run, "Summer Excursion") == ["Gangway", "Daiquiri", *summer]
+    run("undo")
+    assert barkeep("--bar", bar, "undo").out.startswith("Undone: Add 2 drinks to shoot Summer")
+    assert order_of(run, "Summer Excursion") == summer
+
+    run("shoot", "add", "Daiquiri", "--to", "snow")
+    assert order_of(run, "Snow Plough")[-1] == "Daiquiri"
+
+
+@pytest.mark.parametrize(
+    ("asked", "said"),
+    [
+        (("add", "Gangwy"), "There is no spec called “Gangwy”. The nearest is Gangway."),
+        (("add", "Gangway", "--to", "Mail Train"), "Mail Train is logged and keeps the drinks"),
+        (("add", "Gangway", "--on", "1999-01-01"), "No shoot is to be filmed: name one with --to"),
+        (("plan", "Summer Excursion", "--move", "Sand in the Points=4"), "a place from 1 to 3"),
+        (("plan", "Summer Excursion", "--move", "Sand in the Points"), "a place from 1 to 3"),
+        (("plan", "Summer Excursion", "--move", "Gangway=1"), "no drink of Summer Excursion"),
+    ],
+)
+def test_what_cannot_be_added_or_moved(barkeep, bar, asked, said):
+    ran = barkeep("--bar", bar, "shoot", *asked)
+    assert ran.status == 1 and said in ran.err and not ran.out

@@ -11,7 +11,7 @@ from PySide6.QtGui import (
     QDropEvent,
     QMouseEvent,
 )
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QListWidget
 
 from barkeep.desktop.drink.to_shoot import AddToShoot
 from barkeep.desktop.shoots.dragging import DrinkHead
@@ -237,3 +237,54 @@ def test_a_logged_shoot_is_not_put_into_another_order(window, bar, qtbot):
     settle(window, qtbot)
     heads = [each for each in screen.page.findChildren(DrinkHead) if each.isVisible()]
     assert heads and not any(each.grip.isVisible() for each in heads)
+
+
+def middle_of(view, row):
+    return view.visualRect(view.model().index(row, 0)).center()
+
+
+def row_of_spec(screen, name):
+    return [each.spec.name for each in screen.shown.shown_rows()].index(name)
+
+
+def test_specs_are_dragged_onto_the_shoots(window, bar, qtbot, monkeypatch):
+    screen = on_specs(window, qtbot, "Daiquiri", "Gangway")
+    stops = window.navigation.findChild(QListWidget)
+    shoots = [stops.item(row).text() for row in range(stops.count())].index("Shoots")
+    onto, rows = stops.viewport(), screen.view.viewport()
+    screen.view.scrollTo(screen.shown.index(row_of_spec(screen, "Gangway"), 0))
+    place = middle_of(screen.view, row_of_spec(screen, "Gangway"))
+
+    # Only the shoots take them.
+    taken = drag(monkeypatch, qtbot, rows, place, onto, middle_of(stops, shoots - 1))
+    assert taken == [False] and screen.dialog is None
+
+    # Both that are chosen are taken along, and the next shoot stands ready.
+    taken = drag(monkeypatch, qtbot, rows, place, onto, middle_of(stops, shoots))
+    assert taken == [True] and screen.dialog.isVisible()
+    assert screen.dialog.shoot.currentText() == "Summer Excursion · 25 Nov 2026"
+    assert screen.dialog.intro.text() == "Added at the end: Daiquiri and Gangway."
+    qtbot.mouseClick(screen.dialog.accept_button, Qt.MouseButton.LeftButton)
+    settle(window, qtbot)
+    assert drinks_of(bar, "Summer Excursion") == (*SUMMER, "Daiquiri", "Gangway")
+    assert window.current is screen and set(screen.chosen_specs()) == {"Daiquiri", "Gangway"}
+
+    # A click on one of several chooses it alone, as ever.
+    screen.view.scrollTo(screen.shown.index(row_of_spec(screen, "Gangway"), 0))
+    place = middle_of(screen.view, row_of_spec(screen, "Gangway"))
+    qtbot.mouseClick(rows, Qt.MouseButton.LeftButton, pos=place)
+    assert screen.chosen_specs() == ("Gangway",)
+    other = middle_of(screen.view, row_of_spec(screen, "Gangway") - 1)
+    qtbot.mouseClick(rows, Qt.MouseButton.LeftButton, pos=other)
+    assert screen.current.spec.name != "Gangway" and len(screen.chosen_specs()) == 1
+
+
+def test_specs_of_another_bar_and_on_paper_are_refused(window, qtbot):
+    screen = on_specs(window, qtbot, "Gangway")
+    window.navigation.for_a_shoot.emit(["Gangway", "Nowhere Fizz"])
+    assert screen.dialog is None
+    assert screen.banner.text == "There is no spec called “Nowhere Fizz”."
+    screen.hold("The bar is shown as if it were another")
+    window.navigation.for_a_shoot.emit(["Gangway"])
+    assert screen.dialog is None
+    assert screen.banner.text == "The bar is shown as if it were another"

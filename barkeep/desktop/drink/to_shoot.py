@@ -39,7 +39,9 @@ def add_to_shoot(screen: Screen, specs: Sequence[Spec]) -> None:
         else:
             screen.context.toast.say(done.value.in_words)
 
-    if specs:
+    if screen.held:
+        screen.banner.say(screen.held, "info")
+    elif specs:
         dialog = AddToShoot(screen.context.bar, specs, screen)
         dialog.written.connect(said)
         screen.open_dialog(dialog)

@@ -42,7 +42,7 @@ from barkeep.desktop.widgets.notices import Banner, BannerKind, Toast
 from barkeep.desktop.widgets.tips import plain_tip
 from barkeep.documents.help.glossary import FIRST_PAGE
 from barkeep.domain.bar.changes import EVERYTHING, Changes
-from barkeep.errors import UserError
+from barkeep.errors import UnknownName, UserError
 from barkeep.store.address import Location, is_on_a_server
 from barkeep.store.refusals import DamagedBar
 from barkeep.translation import tr, tr_noop
@@ -537,6 +537,17 @@ class MainWindow(QMainWindow):
 
     # Inside
 
+    def _add_to_shoot(self, names: Sequence[str]) -> None:
+        """Ask which shoot these specs go into; they may come from the window of another bar."""
+        from barkeep.desktop.drink.to_shoot import add_to_shoot
+
+        by_name = {each.name: each for each in self.bar.snapshot.all_specs}
+        strange = [name for name in names if name not in by_name]
+        if strange:
+            self.current.show_refusal(UnknownName("spec", strange[0]))
+        else:
+            add_to_shoot(self.current, [by_name[name] for name in names])
+
     def _centre(self) -> QWidget:
         centre = QWidget()
         shown = column_of(self.of_sample, self.on_paper, wide(self.stack), gap=0)
@@ -564,6 +575,7 @@ class MainWindow(QMainWindow):
     def _connect(self) -> None:
         actions = self.actions_
         self.navigation.chosen.connect(self.show_page)
+        self.navigation.for_a_shoot.connect(self._add_to_shoot)
         actions.page_wanted.connect(self.arrive)
         actions.theme_wanted.connect(self.choose_theme)
         actions.mark_theme(self._theme.choice)

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from barkeep.desktop.drink.dragged_specs import TakesSpecs
 from barkeep.desktop.look.icons import pixmap
 from barkeep.desktop.look.metrics import HALF, ICON, PAD, TypeSize, font_of, scaled, set_type
 from barkeep.desktop.look.sides import on_its_side, point_turned_about, runs_left
@@ -178,6 +179,7 @@ PARTS = (
 """Further parts of pages."""
 
 
+SHOOTS = "shoots"
 WIDTH, NARROW = 188, 72
 STOP_HEIGHT = 60
 LAMP = 18
@@ -187,9 +189,13 @@ PICTURE_ROLE = Qt.ItemDataRole.UserRole + 1
 
 
 class Navigation(QFrame):
-    """`chosen` carries the key of the page the user went to; narrow, it shows lamps only."""
+    """`chosen` carries the key of the page the user went to; narrow, it shows lamps only.
+
+    `for_a_shoot` carries the names of specs that are dropped on the shoots.
+    """
 
     chosen = QtSignal(str)
+    for_a_shoot = QtSignal(object)
 
     def __init__(self, pages: Sequence[Page], parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -206,6 +212,9 @@ class Navigation(QFrame):
         for number, page in enumerate(pages, 1):
             self._add_stop(page, number)
         self._stops.currentRowChanged.connect(self._on_row)
+        if SHOOTS in self._keys:
+            taking = TakesSpecs(self._stops, self._keys.index(SHOOTS))
+            taking.dropped.connect(self.for_a_shoot)
         self._name = ElidedLabel()
         set_type(self._name, TypeSize.SUBTITLE)
         self._name.setObjectName("bar-name")

@@ -346,7 +346,7 @@ class ShootEditor(FormDialog):
         column_of(
             top,
             wide(Card(self.table)),
-            text_label(tr(ORDER_HINT), TypeSize.CAPTION, quiet=True),
+            text_label(tr(ORDER_HINT), TypeSize.CAPTION, quiet=True, wrap=True),
             on=part,
         )
         return part

@@ -15,6 +15,7 @@ from barkeep.application.publishing import camera_drinks
 from barkeep.application.stale import spec_changed_since
 from barkeep.desktop.drink.analysis_view import bars_among_kin, correction_words, view_of
 from barkeep.desktop.drink.camera_sheet import open_on_camera
+from barkeep.desktop.drink.dragged_specs import DragsSpecs
 from barkeep.desktop.drink.finding import Finding, language_as_help
 from barkeep.desktop.drink.to_shoot import ADD_TO_SHOOT, ADD_TO_SHOOT_KEYS, add_to_shoot
 from barkeep.desktop.drink.words import ANY_BASE, kinds_by_name
@@ -483,6 +484,7 @@ class SpecsScreen(TableScreen[SpecRow]):
 
     def _prepare_view(self) -> None:
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
+        DragsSpecs(self.view, self.chosen_specs)
         set_widths(self.view, COLUMN_WIDTHS)
         sort_by(self.view, 0)
         on_activated(self.view, self.edit_current)

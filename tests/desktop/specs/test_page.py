@@ -461,7 +461,7 @@ class TestKeys:
     def test_every_action_has_a_shortcut_of_its_own(self, screen):
         keys = [action.shortcut().toString() for action in screen.bar_actions]
         assert all(keys)
-        assert len(keys) == len(set(keys)) == 7
+        assert len(keys) == len(set(keys)) == 8
 
     def test_ctrl_n_writes_and_delete_removes(self, bar, screen, qtbot):
         with qtbot.waitActive(screen.window()):
