@@ -52,7 +52,7 @@ def test_from_tonight_to_a_poured_stand_in(window, bar, qtbot):
     hand.types("<Ctrl F>", *"airm", "<Enter>", "<Ctrl Enter>")
     assert page.is_pouring and page.pouring.asked.drink.spec.name == "Airmail"
     box = QApplication.focusWidget()
-    assert box in page.pouring.boxes and box.accessibleName().startswith("1 1/2 oz gold rum")
+    assert box in page.pouring.boxes and box.accessibleName().startswith("1 ½ oz gold rum")
     assert box.currentText() == "1 ½ oz white rum · Close, 0.80"
     first = page.pouring.brief.text()
     hand.types("<Up>")

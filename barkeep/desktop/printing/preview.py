@@ -6,13 +6,14 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import QEvent, QRect, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPalette, QPixmap, QResizeEvent
-from PySide6.QtWidgets import QComboBox, QLabel, QScrollArea, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QScrollArea, QWidget
 
 from barkeep.desktop.look.metrics import PAD, TypeSize
 from barkeep.desktop.printing.pages import PrintedPage, picture_of
 from barkeep.desktop.widgets.buttons import button
+from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.labels import text_label
-from barkeep.desktop.widgets.layouts import column_of, row_of, wide
+from barkeep.desktop.widgets.layouts import column_of, wide
 from barkeep.documents.printed.paper import Size
 from barkeep.translation import tr, tr_noop
 
@@ -117,7 +118,11 @@ class Preview(QWidget):
         for words, factor in ZOOMS:
             self.zoom.addItem(tr(words), factor)
         self.zoom.currentIndexChanged.connect(lambda _index: self._fit())
-        column_of(wide(self.area), row_of(self.back, self.on, wide(self.place), self.zoom), on=self)
+        turning = FlowLayout((self.back, self.on, self.place), asks_for_one_row=True)
+        below = QHBoxLayout()
+        below.addLayout(turning, 1)
+        below.addWidget(self.zoom)
+        column_of(wide(self.area), below, on=self)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         keys = Qt.Key

@@ -7,7 +7,6 @@ from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
     QGridLayout,
-    QHBoxLayout,
     QLabel,
     QLineEdit,
     QSizePolicy,
@@ -16,6 +15,7 @@ from PySide6.QtWidgets import (
 
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT
 from barkeep.desktop.screens.window_state import WindowState
+from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import row_of, wide
 from barkeep.documents.printed.paper import Size, shipped_sizes
@@ -131,18 +131,17 @@ class PrintOptions(QWidget):
             (self._labels["size"], self.size_),
             (text_label(tr("Pa&per")), self.paper),
         )
-        first = QHBoxLayout()
-        first.setSpacing(UNIT)
+        first = FlowLayout(gap=UNIT + HALF, asks_for_one_row=True)
         for label, widget in above:
             _name(label, widget)
-            first.addWidget(label)
-            first.addWidget(widget)
-            first.addSpacing(HALF)
-        first.addStretch(1)
+            pair = QWidget()
+            row_of(label, widget, on=pair)
+            first.addWidget(pair)
         _name(self._labels["title"], self.title)
-        second = row_of(self._labels["title"], wide(self.title), PAD, self.strength, self.allergens)
         grid.addLayout(first, 0, 0)
-        grid.addLayout(second, 1, 0)
+        grid.addLayout(row_of(self._labels["title"], wide(self.title)), 1, 0)
+        boxes = (self.strength, self.allergens)
+        grid.addLayout(FlowLayout(boxes, PAD, asks_for_one_row=True), 2, 0)
 
 
 def _said(template: Template) -> str:

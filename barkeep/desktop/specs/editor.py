@@ -23,7 +23,7 @@ from barkeep.application.stale import ChangedSince, RemovedSince
 from barkeep.desktop.drink.analysis_view import view_of_read
 from barkeep.desktop.ingredients.own_ingredient import Way
 from barkeep.desktop.ingredients.teaching import Teach, teach_by_keys, teacher
-from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize
+from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, dialog_width, scaled
 from barkeep.desktop.screens.both_versions import BothVersions
 from barkeep.desktop.screens.operations import RefusedInBanner
 from barkeep.desktop.screens.screen import Screen
@@ -358,7 +358,7 @@ class SpecEditor(RefusedInBanner, QDialog):
         self.text.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _lay_out(self) -> None:
-        self.resize(940, 600)
+        self.resize(dialog_width(940), 600)
         splitter = QSplitter(Qt.Orientation.Horizontal)
         splitter.setChildrenCollapsible(False)
         splitter.setHandleWidth(UNIT + HALF)
@@ -367,8 +367,8 @@ class SpecEditor(RefusedInBanner, QDialog):
         splitter.addWidget(self._left)
         splitter.addWidget(Card(self.panel))
         splitter.setSizes([600, 320])
-        self._left.setMinimumWidth(240)
-        self.panel.setMinimumWidth(220)
+        self._left.setMinimumWidth(scaled(240))
+        self.panel.setMinimumWidth(scaled(220))
         column_of(
             text_label(self._draft.title, TypeSize.SUBTITLE, wrap=True),
             row_of(self.views, SPRING, self.undo_button, self.redo_button, gap=HALF),

@@ -9,11 +9,10 @@ from functools import partial
 from typing import Any
 
 from PySide6.QtCore import QAbstractItemModel, QMimeData, QModelIndex, QObject, Qt, QTimer, Signal
-from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
     QAbstractItemDelegate,
     QAbstractItemView,
-    QHBoxLayout,
     QHeaderView,
     QLineEdit,
     QStyleOptionViewItem,
@@ -21,13 +20,14 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from barkeep.desktop.look.metrics import HALF
+from barkeep.desktop.look.metrics import HALF, scaled
 from barkeep.desktop.screens.list_stack import prepare_view, set_widths
 from barkeep.desktop.screens.name_completion import NameCompleter, Offers, Suggestion
 from barkeep.desktop.screens.row_table import Column, RowTable
 from barkeep.desktop.specs.line_names import NamesOfLines
 from barkeep.desktop.specs.reading import SeenSpec
 from barkeep.desktop.widgets.buttons import button
+from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.delegates import ICONS_ROLE, Index, RowDelegate
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import Card, column_of, wide
@@ -109,6 +109,8 @@ _TITLES = (
     tr_noop("Optional"),
     tr_noop("Garnish"),
 )
+LEAST_OF_INGREDIENT = 110
+"""So wide its column is at least, in device-independent pixels at the usual type."""
 _DRAGGED = "application/x-barkeep-line"
 _CHECKED, _UNCHECKED = Qt.CheckState.Checked, Qt.CheckState.Unchecked
 
@@ -337,7 +339,7 @@ class LinesView(QWidget):
         style = self._settings.shown_in
         titles = {"as_written": "", "parts": tr("Parts")}
         self.table = LineTable(titles.get(style, tr("In {unit}", unit=style)), self)
-        self.view = QTableView()
+        self.view = _LinesTable()
         self.name_field = QLineEdit()
         self.add_button = button(tr("&Add line"), self.add_line, "add")
         self.remove_button = button(tr("Re&move line"), self.remove_line, "remove")
@@ -466,26 +468,40 @@ class LinesView(QWidget):
     def _lay_out(self, snapshot: Snapshot) -> None:
         self.name_field.setAccessibleName(tr("Name of the drink"))
         self.name_field.setPlaceholderText(tr("Name of the drink"))
+        self.name_field.setMinimumHeight(self.name_field.sizeHint().height())
         self.view.setModel(self.table)
         _prepare(self.view, snapshot)
-        buttons = QHBoxLayout()
-        buttons.setSpacing(HALF)
-        for each in (self.add_button, self.remove_button, self.up_button, self.down_button):
+        buttons = (self.add_button, self.remove_button, self.up_button, self.down_button)
+        for each in buttons:
             each.setAutoDefault(False)
-            buttons.addWidget(each)
         self.up_button.setAccessibleName(tr("Move the line up"))
         self.down_button.setAccessibleName(tr("Move the line down"))
         self.up_button.setToolTip(tr("Move the line up (Alt+Up)"))
         self.down_button.setToolTip(tr("Move the line down (Alt+Down)"))
-        buttons.addStretch(1)
         hint = tr("Method, glass, notes and further specs are in the text.")
         column_of(
             self.name_field,
             wide(Card(self.view)),
-            buttons,
+            FlowLayout(buttons, HALF),
             text_label(hint, quiet=True, wrap=True),
             on=self,
         )
+
+
+class _LinesTable(QTableView):
+    """The ingredient has what room the other columns leave, or scrolls rather than vanishes."""
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        header, least = self.horizontalHeader(), scaled(LEAST_OF_INGREDIENT)
+        others = (each for each in range(header.count()) if each != INGREDIENT)
+        room = self.viewport().width() - sum(map(header.sectionSize, others))
+        modes = QHeaderView.ResizeMode
+        header.setSectionResizeMode(
+            INGREDIENT, modes.Stretch if room >= least else modes.Interactive
+        )
+        if room < least:
+            header.resizeSection(INGREDIENT, least)
 
 
 class _CompletingDelegate(RowDelegate):

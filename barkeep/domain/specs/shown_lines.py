@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-from barkeep.domain.amounts.amount import amount_at_start, show_range
+from barkeep.domain.amounts.amount import amount_at_start, show_number, show_range, spaced
 from barkeep.domain.amounts.rounding import Style, rounded, show_as
 from barkeep.domain.amounts.units import OUNCES, US_UNITS, BarUnits
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -138,10 +138,36 @@ def _shown(line: Line, amount: str | None, tree: FamilyTree, units: BarUnits) ->
         own = show_range(line.amount, line.amount_high, line.unit, units)
     foreign = line.unit in OUNCES and line.unit != units.ounce
     if amount is None and not foreign and line.text:
-        return ShownLine(line.text, own)
+        return ShownLine(_typeset(line, units), own)
     shown = amount or own
     text = worded(line, names_in_sentence(line, tree), shown)
     return ShownLine(text, shown, _written(line, text, units) if foreign else line.text)
+
+
+_FRACTION = re.compile(r"[/⁄¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]")
+
+
+def _typeset(line: Line, units: BarUnits) -> str:
+    """A line as it is written, a fraction that its amount is written in as on every page.
+
+    *1 1/2 oz gin* and *1½ oz gin* are *1 ½ oz gin*. What has no such sign stays.
+    """
+    said = _GARNISH.match(line.text)
+    front = line.text[: said.end()] if said else ""
+    text = spaced(line.text[len(front) :])
+    try:
+        read = amount_at_start(text, units)
+    except UserError:
+        return line.text
+    if read is None or (read.value, read.high) != (line.amount, line.amount_high):
+        return line.text
+    ends = (read.value,) if read.high is None else (read.value, read.high)
+    shown = [show_number(each, fractions=True) for each in ends]
+    whole = all(each.isdigit() or _FRACTION.search(each) for each in shown)
+    if not whole or not _FRACTION.search(text[: read.unit_at]):
+        return line.text
+    rest = line.text[len(front) + read.unit_at :]
+    return f"{front}{'–'.join(shown)}{' ' * rest[:1].isalpha()}{rest}"
 
 
 def _written(line: Line, shown: str, units: BarUnits) -> str:

@@ -213,7 +213,7 @@ def test_every_line_says_what_it_is_poured_from(page, qtbot):
 
     assert below("2 oz white rum") == "From Marrow Hill Tarpaulin white rum"
     assert below("1 oz mezcal") == "Runs out"
-    assert below("3/4 oz lime juice") == "Made from Limes"
+    assert below("¾ oz lime juice") == "Made from Limes"
     press(page, qtbot, "Use blanco tequila in Sand in the Points")
     words = said(page)
     assert below("1.1 oz blanco tequila, in place of mezcal") == (

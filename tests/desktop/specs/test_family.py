@@ -46,13 +46,13 @@ class TestBesideItsParent:
     def test_lines_stand_in_pairs_with_a_mark_and_a_word(self, bar):
         rows = beside_parent(bar.specs.get(RIFF), bar.snapshot).pairs
         assert [(row.before, row.after, row.mark, row.word) for row in rows[:2]] == [
-            ("2 oz London dry gin", "1 1/2 oz Old Tom gin", "⇄", "Swapped"),
-            ("3/4 oz lime juice", "3/4 oz lime juice", "=", ""),
+            ("2 oz London dry gin", "1 ½ oz Old Tom gin", "⇄", "Swapped"),
+            ("¾ oz lime juice", "¾ oz lime juice", "=", ""),
         ]
         assert (rows[-1].before, rows[-1].word) == ("", "Added")
-        assert rows[0].in_words == "Swapped: 2 oz London dry gin → 1 1/2 oz Old Tom gin"
-        assert rows[1].in_words == "The same: 3/4 oz lime juice"
-        assert rows[-1].in_words == "Added: 1/2 oz fino sherry"
+        assert rows[0].in_words == "Swapped: 2 oz London dry gin → 1 ½ oz Old Tom gin"
+        assert rows[1].in_words == "The same: ¾ oz lime juice"
+        assert rows[-1].in_words == "Added: ½ oz fino sherry"
 
     def test_lines_are_shown_as_the_bar_shows_them(self, bar):
         bar.settings.change(replace(bar.snapshot.settings, shown_in="ml"))

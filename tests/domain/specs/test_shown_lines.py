@@ -84,6 +84,33 @@ def test_in_millilitres_what_is_poured_changes_and_the_rest_stays():
     ]
 
 
+FRACTIONS = """
+1 1/2 oz gin | 1 ½ oz gin
+1½ oz gin | 1 ½ oz gin
+1 ½ oz gin | 1 ½ oz gin
+3/4 oz gin | ¾ oz gin
+1/2 mint leaf | ½ mint leaf
+1/2oz gin | ½ oz gin
+1-1 1/2 oz gin | 1–1 ½ oz gin
+1-1/2 oz gin | 1 ½ oz gin
+1/16 oz gin | 1/16 oz gin
+1/2 l soda water | ½ l soda water
+Garnish: 1/2 mint leaf | Garnish: ½ mint leaf
+2 oz gin (1/2 of it later) | 2 oz gin (1/2 of it later)
+1.5 oz gin | 1.5 oz gin
+2-3 dashes orange bitters | 2-3 dashes orange bitters
+half an oz gin | half an oz gin
+"""
+
+
+@walked("written", FRACTIONS.strip().splitlines())
+def test_as_it_is_written_a_fraction_is_shown_as_on_every_page(written):
+    text, wanted = written.split(" | ")
+    of = spec(f"Branch Line\n{text}\n2 oz gin")
+    assert texts("as_written", of=of)[0] == wanted
+    assert write_spec(of, TREE).splitlines()[1] == text  # what is edited and exported stays
+
+
 def test_in_ounces_a_spoon_stays_a_spoon():
     assert texts("oz")[:3] == ["2 oz gin", "1 ½ oz soda water, cold", "1 tsp gin (optional)"]
     assert texts("oz", of=spec("Metric\n60 ml gin\n2.5 ml gin")) == [*("2 oz gin", "½ tsp gin")]
