@@ -10,7 +10,7 @@ from functools import partial
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QPushButton
 
 from barkeep.desktop.importing.files import import_files, import_texts
 from barkeep.desktop.shell.main_window import GO_HOME, SAMPLE, WindowHooks
