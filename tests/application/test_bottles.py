@@ -18,6 +18,7 @@ from barkeep.errors import (
     NotEnoughLeft,
     UnknownName,
 )
+from barkeep.translation import speak_through
 from tests.application.conftest import NOON, gin_draft
 
 
@@ -338,4 +339,19 @@ def test_history_shows_only_what_counts(bar, gin, clock):
     assert [(entry.kind, entry.at, after) for entry, after in steps] == [
         ("receive", NOON, 700.0),
         ("pour", NOON, 640.0),
+    ]
+
+
+def test_steps_are_kept_in_english_whatever_is_spoken(bar, gin):
+    speak_through(lambda words, _about: f"[{words}]")
+    try:
+        inventory = bar.inventory
+        done = (inventory.open(gin.id), inventory.pour(gin.id, 60.0), inventory.remove(gin.id))
+    finally:
+        speak_through(None)
+    title = gin.product.title
+    assert [each.label for each in done] == [
+        f"Open {title}",
+        f"Pour 60 ml of {title}",
+        f"Remove {title}",
     ]

@@ -265,15 +265,17 @@ class BottlesScreen(TableScreen[BottleRow]):
             self._show_all_entries()
 
     def unsaved(self) -> str:
-        many = len(self.count)
-        if not many:
-            return ""
+        many, said = len(self.count), []
         if many == 1:
-            return tr("1 counted bottle is not confirmed yet.")
-        return tr("{n} counted bottles are not confirmed yet.", n=many)
+            said.append(tr("1 counted bottle is not confirmed yet."))
+        elif many:
+            said.append(tr("{n} counted bottles are not confirmed yet.", n=many))
+        if typing := self.counting.typing:
+            said.append(tr("“{typing}” is being typed and not counted yet.", typing=typing))
+        return " ".join(said)
 
     def forget_unsaved(self) -> None:
-        self.counting.count = ShelfCount()
+        self.counting.forget()
 
     def go_on_with(self, name: str) -> None:
         if name == COUNT:

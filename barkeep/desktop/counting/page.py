@@ -276,8 +276,7 @@ class CountingPage(QWidget):
 
     def start_afresh(self) -> None:
         """Throw the counts away."""
-        self.view.close_entry()
-        self.count = ShelfCount()
+        self.forget()
         self.refresh()
         self.say(tr("All counts are thrown away; nothing was written"))
         self.take_focus()
@@ -288,10 +287,21 @@ class CountingPage(QWidget):
         number = self.view.row
         return self.table.rows[number] if 0 <= number < len(self.table.rows) else None
 
+    @property
+    def typing(self) -> str:
+        """The amount that is being typed, empty where none is."""
+        return self.view.entry.text().strip() if self.view.is_entering else ""
+
+    def forget(self) -> None:
+        """Keep neither a count nor the amount that is being typed."""
+        self.view.close_entry()
+        self._count = ShelfCount()
+        self._keep()
+
     def settle(self) -> bool:
         """Take over an amount that is being typed; False while it cannot be read."""
-        text = self.view.entry.text() if self.view.is_entering else ""
-        if text.strip():
+        text = self.typing
+        if text:
             return self._take_exactly(text)
         self.view.close_entry()
         return True
@@ -310,7 +320,7 @@ class CountingPage(QWidget):
 
     def _keep(self) -> None:
         """Keep the counts, and the amount that is being typed."""
-        typing, row = self.view.entry.text().strip() if self.view.is_entering else "", self.present
+        typing, row = self.typing, self.present
         typed = (row.bottle.id, typing) if row is not None and typing else None
         if not len(self.count) and typed is None:
             self._kept.drop(COUNT)

@@ -121,6 +121,28 @@ def test_what_was_discarded_on_closing_does_not_come_back(window, open_window, q
     assert len(again.show_page("bottles").count) == 0
 
 
+def test_closing_asks_about_an_amount_that_is_being_typed(
+    window, open_window, sample_bar, clock, qtbot
+):
+    page = counting(window, qtbot)
+    qtbot.keyClick(page.counting.view, Keys.Key_Return)
+    qtbot.keyClicks(page.counting.view.entry, "333 m")
+    assert page.unsaved() == "“333 m” is being typed and not counted yet."
+    answer("Keep counting")
+    window.close()
+    assert window.isVisible() and page.counting.view.entry.text() == "333 m"
+    answer("Leave for &later")
+    window.close()
+    again = opened_again(open_window, sample_bar, clock, qtbot)
+    there = counting(again, qtbot)
+    assert there.counting.view.entry.text() == "333 m"
+    answer("Discard counts")
+    again.close()
+    third = open_window(over=again.bar)
+    settle(third, qtbot)
+    assert third.current.banner.text == "" and third.show_page("bottles").unsaved() == ""
+
+
 def test_a_bottle_poured_from_since_is_to_be_looked_at_again(
     window, open_window, sample_bar, clock, qtbot
 ):

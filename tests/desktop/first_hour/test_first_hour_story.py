@@ -1,12 +1,10 @@
 """An owner's first hour in the real window: thirty bottles pasted, thirty ticked, what comes of it.
 
-Keys and clicks are counted and printed (`-s`), with what they would take by a keystroke-level
-estimate: 0.3 s a key and 1.2 s a click, both generous (*common practice*).
+Keys and clicks are counted and printed (`-s`), with what they would take.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import partial
 
 import pytest
@@ -16,6 +14,7 @@ from PySide6.QtWidgets import QApplication, QPushButton
 
 from barkeep.desktop.importing.files import import_files, import_texts
 from barkeep.desktop.shell.main_window import GO_HOME, SAMPLE, WindowHooks
+from tests.desktop.hand import Hand
 from tests.desktop.pages import settle
 
 SHELF = """\
@@ -50,28 +49,7 @@ ginger beer 330 ml
 6 limes
 4 lemons
 """
-KEY_S, CLICK_S, MOST_S = 0.3, 1.2, 120
-
-
-@dataclass
-class Hand:
-    """A user's hand, whose keys and clicks are counted."""
-
-    keys: int = 0
-    clicks: int = 0
-
-    def key(self, key, held=Qt.KeyboardModifier.NoModifier, times=1):
-        for _again in range(times):
-            QTest.keyClick(QApplication.focusWidget(), key, held)
-            self.keys += 1
-
-    def click(self, button: QPushButton):
-        assert button.isVisible() and button.isEnabled()
-        QTest.mouseClick(button, Qt.MouseButton.LeftButton)
-        self.clicks += 1
-
-    def seconds(self) -> float:
-        return KEY_S * self.keys + CLICK_S * self.clicks
+MOST_S = 120
 
 
 @pytest.fixture
