@@ -108,6 +108,10 @@
 <translation>Ins &amp;Regal stellen</translation>
 </message>
 <message>
+<source>&amp;Add to the shopping list</source>
+<translation>&amp;Auf die Einkaufsliste setzen</translation>
+</message>
+<message>
 <source>&amp;Add {count} to the shelf</source>
 <translation>{count} ins &amp;Regal stellen</translation>
 </message>
@@ -617,7 +621,7 @@
 </message>
 <message>
 <source>&amp;Strength</source>
-<translation>Alkohol&amp;gehalt</translation>
+<translation>Alk&amp;oholgehalt</translation>
 </message>
 <message>
 <source>&amp;Take it as it is</source>
@@ -1283,10 +1287,6 @@
 <translation>Zu einem Dreh hinzufügen</translation>
 </message>
 <message>
-<source>Add to the shopping list</source>
-<translation>Auf die Einkaufsliste setzen</translation>
-</message>
-<message>
 <source>Added</source>
 <translation>Hinzugefügt</translation>
 </message>
@@ -1384,7 +1384,7 @@
 </message>
 <message>
 <source>Aller&amp;gens</source>
-<translation>A&amp;llergene</translation>
+<translation>Aller&amp;gene</translation>
 </message>
 <message>
 <source>Allergens</source>
@@ -1905,6 +1905,10 @@
 <message>
 <source>Bottles of the shoot</source>
 <translation>Flaschen des Drehs</translation>
+</message>
+<message>
+<source>Bottles or specs?</source>
+<translation>Flaschen oder Rezepte?</translation>
 </message>
 <message>
 <source>Bottles to count</source>
@@ -4042,7 +4046,7 @@
 </message>
 <message>
 <source>Made on {made}, use by {use_by}.</source>
-<translation>Hergestellt am {made}, haltbar bis {use_by}.</translation>
+<translation>Gemacht am {made}, haltbar bis {use_by}.</translation>
 </message>
 <message>
 <source>Make</source>
@@ -4050,7 +4054,7 @@
 </message>
 <message>
 <source>Make it</source>
-<translation>Herstellen</translation>
+<translation>Machen</translation>
 </message>
 <message>
 <source>Make it a house pou&amp;r…</source>
@@ -4541,6 +4545,10 @@ Mit Eis schütteln und abseihen.</translation>
 <message>
 <source>No serves</source>
 <translation>Keine Portionen</translation>
+</message>
+<message>
+<source>No shoot is to be filmed: name one with --to, or write one down with barkeep shoot plan THEME --on DAY.</source>
+<translation>Kein Dreh steht an: Nenn einen mit --to, oder schreib einen auf mit barkeep shoot plan THEME --on DAY.</translation>
 </message>
 <message>
 <source>No shoots yet</source>
@@ -5522,7 +5530,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Poured</source>
-<comment>drinks that take it</comment>
+<comment>for so many drinks</comment>
 <translation>Drinks</translation>
 </message>
 <message>
@@ -6285,6 +6293,11 @@ weißer Rum, 1 l</translation>
 <message>
 <source>Shop</source>
 <translation>Einkauf</translation>
+</message>
+<message>
+<source>Shop</source>
+<comment>where it was bought</comment>
+<translation>Laden</translation>
 </message>
 <message>
 <source>Shop, if wanted</source>
@@ -7303,6 +7316,14 @@ weißer Rum, 1 l</translation>
 <message>
 <source>These count as there without a bottle. Untick one that is not: what needs it, and what is made from it, is then no longer ready.</source>
 <translation>Diese gelten ohne Flasche als da. Nimm das Kreuz weg, wenn eines fehlt: Was es braucht oder daraus gemacht wird, ist dann nicht mehr machbar.</translation>
+</message>
+<message>
+<source>They are &amp;bottles</source>
+<translation>Es sind &amp;Flaschen</translation>
+</message>
+<message>
+<source>They are &amp;specs</source>
+<translation>Es sind &amp;Rezepte</translation>
 </message>
 <message>
 <source>Thick glass, sloping shoulders and a deep hollow foot, made for pressure</source>
@@ -11445,6 +11466,11 @@ weißer Rum, 1 l</translation>
 <translation>Zählung</translation>
 </message>
 <message>
+<source>count</source>
+<comment>of packages</comment>
+<translation>Anzahl</translation>
+</message>
+<message>
 <source>count it if something is left</source>
 <translation>zähle sie, falls noch etwas darin ist</translation>
 </message>
@@ -13509,7 +13535,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>made on {day}</source>
-<translation>hergestellt am {day}</translation>
+<translation>gemacht am {day}</translation>
 </message>
 <message>
 <source>made {day}</source>
@@ -15156,6 +15182,11 @@ weißer Rum, 1 l</translation>
 <message>
 <source>redate</source>
 <translation>Daten</translation>
+</message>
+<message>
+<source>redo</source>
+<comment>inside a sentence</comment>
+<translation>wiederholen</translation>
 </message>
 <message>
 <source>region</source>
@@ -17811,6 +17842,11 @@ weißer Rum, 1 l</translation>
 <translation>unverdünnt, darum weniger nehmen und zuerst in den Zitrussaft rühren</translation>
 </message>
 <message>
+<source>undo</source>
+<comment>inside a sentence</comment>
+<translation>rückgängig machen</translation>
+</message>
+<message>
 <source>unit</source>
 <translation>Einheit</translation>
 </message>
@@ -18524,6 +18560,10 @@ weißer Rum, 1 l</translation>
 <translation>{bottles} nicht protokolliert</translation>
 </message>
 <message>
+<source>{bottles} of its {lines} lines name one.</source>
+<translation>{bottles} von {lines} Zeilen nennen eine.</translation>
+</message>
+<message>
 <source>{bottles} open but not counted keep what the ledger says.</source>
 <translation>{bottles}, offen und nicht gezählt, behalten, was der Verlauf sagt.</translation>
 </message>
@@ -18565,7 +18605,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>{bottle} made on {day}</source>
-<translation>{bottle}, hergestellt am {day}</translation>
+<translation>{bottle}, gemacht am {day}</translation>
 </message>
 <message>
 <source>{called}: asks for {least:g} % vol or more, and no bottle of it here is as strong.</source>
@@ -18674,6 +18714,16 @@ weißer Rum, 1 l</translation>
 <message>
 <source>{count} specs ({names})</source>
 <translation>{count} Rezepte ({names})</translation>
+</message>
+<message>
+<source>{count} thing</source>
+<comment>on the shopping list</comment>
+<translation>{count} Posten</translation>
+</message>
+<message>
+<source>{count} things</source>
+<comment>on the shopping list</comment>
+<translation>{count} Posten</translation>
 </message>
 <message>
 <source>{count} ticked</source>
@@ -18910,6 +18960,14 @@ weißer Rum, 1 l</translation>
 <message>
 <source>{file} is read-only: it can be looked at, and nothing in it can be changed.</source>
 <translation>{file} ist schreibgeschützt: die Bar lässt sich ansehen, aber nichts darin ändern.</translation>
+</message>
+<message>
+<source>{file} reads like a list of bottles</source>
+<translation>{file} liest sich wie eine Liste von Flaschen</translation>
+</message>
+<message>
+<source>{file} reads like a list of bottles: {bottles} of its {lines} lines name one, and nothing came in. Say --bottles to bring them in, or --specs if it holds specs.</source>
+<translation>{file} liest sich wie eine Liste von Flaschen: {bottles} von {lines} Zeilen nennen eine, und nichts kam hinzu. Sag --bottles, um sie hereinzuholen, oder --specs, wenn es Rezepte sind.</translation>
 </message>
 <message>
 <source>{file} was deleted, moved or replaced while it was open here, and nothing was changed. What is shown was read before that.</source>
@@ -19792,6 +19850,10 @@ weißer Rum, 1 l</translation>
 <translation>{text}, vor dem Auspressen.</translation>
 </message>
 <message>
+<source>{theme} is logged and keeps the drinks it was logged with; nothing is added.</source>
+<translation>{theme} ist protokolliert und behält die Drinks, mit denen er protokolliert wurde; nichts kommt hinzu.</translation>
+</message>
+<message>
 <source>{theme} is on {on}, which is still to come, so it cannot be filmed yet; nothing is changed. Where it was filmed earlier, give it that day first.</source>
 <translation>{theme} ist am {on}, also noch nicht gewesen, und kann darum noch nicht gedreht sein; nichts ist geändert. Wurde er früher gedreht, gib ihm zuerst diesen Tag.</translation>
 </message>
@@ -20037,7 +20099,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>{way} now means “{next_one}”</source>
-<translation>Jetzt ließe sich {way}: „{next_one}“</translation>
+<translation>{way} beträfe jetzt „{next_one}“</translation>
 </message>
 <message>
 <source>{weekday} {day}</source>
@@ -20331,6 +20393,10 @@ weißer Rum, 1 l</translation>
 <message>
 <source>“{times}” may say how many the amounts are for; write “Serves: {count}” below the name, or “Name: {name}” here</source>
 <translation>„{times}“ kann sagen, für wie viele die Mengen sind; schreib „Serves: {count}“ unter den Namen oder „Name: {name}“ hierher</translation>
+</message>
+<message>
+<source>“{typing}” is being typed and not counted yet.</source>
+<translation>„{typing}“ wird gerade getippt und ist noch nicht gezählt.</translation>
 </message>
 <message>
 <source>“{value:g}” is nothing; an amount is above nothing</source>
