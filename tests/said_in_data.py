@@ -14,6 +14,7 @@ from barkeep.domain.drink.balance import styles
 from barkeep.domain.drink.looks import shipped_looks
 from barkeep.domain.liquids.constants import constants
 from barkeep.domain.liquids.content import countries, standard_drink
+from barkeep.domain.making.portions import shipped_vessel_kinds
 from barkeep.domain.specs.glasses import shipped_glassware
 from barkeep.domain.specs.telling_garnishes import shipped_telling_garnishes
 
@@ -22,6 +23,9 @@ def said_in_data() -> Iterator[str]:
     """Each of them in English, as its file has it; some more than once."""
     yield from _to_be_minded()
     yield from _reasons()
+    yield from (each.how for each in shipped().made_from if each.how)
+    for vessel in shipped_vessel_kinds().values():
+        yield from (vessel.name, vessel.why)
     looks, glassware = shipped_looks(), shipped_glassware()
     yield from (each.name for each in styles().values())
     yield from (*looks.named_clear, *looks.named_cloudy)

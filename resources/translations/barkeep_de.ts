@@ -149,7 +149,7 @@
 </message>
 <message>
 <source>&amp;Back to the bar as it is</source>
-<translation>&amp;Zurück zur Bar, wie sie ist</translation>
+<translation>Zurück zur Bar, wie &amp;sie ist</translation>
 </message>
 <message>
 <source>&amp;Back to the neighbour before	Backspace</source>
@@ -185,11 +185,11 @@
 </message>
 <message>
 <source>&amp;Bring back</source>
-<translation>&amp;Zurückholen</translation>
+<translation>Zurück&amp;holen</translation>
 </message>
 <message>
 <source>&amp;Bring back…</source>
-<translation>&amp;Zurückholen…</translation>
+<translation>Zurück&amp;holen…</translation>
 </message>
 <message>
 <source>&amp;Closeness</source>
@@ -409,7 +409,7 @@
 </message>
 <message>
 <source>&amp;Make something here…</source>
-<translation>Etwas &amp;selbst machen…</translation>
+<translation>Etwas selbst ma&amp;chen…</translation>
 </message>
 <message>
 <source>&amp;Maker</source>
@@ -589,7 +589,7 @@
 </message>
 <message>
 <source>&amp;Shopping list…</source>
-<translation>&amp;Einkaufsliste…</translation>
+<translation>E&amp;inkaufsliste…</translation>
 </message>
 <message>
 <source>&amp;Show specs in</source>
@@ -698,7 +698,7 @@
 </message>
 <message>
 <source>&amp;What if…</source>
-<translation>&amp;Was wäre wenn…</translation>
+<translation>Wa&amp;s wäre wenn…</translation>
 </message>
 <message>
 <source>&amp;What is left</source>
@@ -1835,8 +1835,40 @@
 <translation>Beim Servieren mixen, in {rounds}: je Runde {what} (übliche Praxis).</translation>
 </message>
 <message>
+<source>Blend it with the peel and squeeze through a cloth.</source>
+<translation>Mit der Schale mixen und durch ein Tuch drücken.</translation>
+</message>
+<message>
+<source>Blend one stalk with a spoonful of water and squeeze through a cloth; it carries celery.</source>
+<translation>Eine Stange mit einem Löffel Wasser mixen und durch ein Tuch drücken; es enthält Sellerie.</translation>
+</message>
+<message>
+<source>Blend the almonds with the water, leave them four hours, squeeze through a cloth, stir in the sugar and perfume it; it carries almond.</source>
+<translation>Die Mandeln mit dem Wasser mixen, vier Stunden stehen lassen, durch ein Tuch drücken, den Zucker einrühren und parfümieren; es enthält Mandel.</translation>
+</message>
+<message>
+<source>Blend the flesh and strain.</source>
+<translation>Das Fruchtfleisch mixen und abseihen.</translation>
+</message>
+<message>
+<source>Blend the flesh and strain; a small melon of some 4 kg.</source>
+<translation>Das Fruchtfleisch mixen und abseihen; eine kleine Melone von etwa 4 kg.</translation>
+</message>
+<message>
+<source>Blend the flesh with a little water and strain out the seeds.</source>
+<translation>Das Fruchtfleisch mit etwas Wasser mixen und die Kerne abseihen.</translation>
+</message>
+<message>
+<source>Blend them and sieve out the pips.</source>
+<translation>Mixen und die Kerne heraussieben.</translation>
+</message>
+<message>
 <source>Blended</source>
 <translation>Gemixt</translation>
+</message>
+<message>
+<source>Boil it.</source>
+<translation>Kochen.</translation>
 </message>
 <message>
 <source>Both are called aguardiente: one tastes of aniseed, the other of plain cane.</source>
@@ -1935,6 +1967,10 @@
 <translation>Zusammen gekauft</translation>
 </message>
 <message>
+<source>Break the sticks, simmer ten minutes in the water, stir in the sugar and strain when cool.</source>
+<translation>Die Stangen brechen, zehn Minuten im Wasser sieden, den Zucker einrühren und nach dem Abkühlen abseihen.</translation>
+</message>
+<message>
 <source>Bring them back</source>
 <translation>Zurückholen</translation>
 </message>
@@ -1945,6 +1981,10 @@
 <message>
 <source>Brings near</source>
 <translation>Rückt näher</translation>
+</message>
+<message>
+<source>Bruise and slice the stalks, simmer them ten minutes in the water, stir in the sugar and strain when cool.</source>
+<translation>Die Stängel anklopfen und in Scheiben schneiden, zehn Minuten im Wasser sieden, den Zucker einrühren und nach dem Abkühlen abseihen.</translation>
 </message>
 <message>
 <source>Budget</source>
@@ -2163,6 +2203,10 @@
 <translation>Wähle, was gemacht wird; was es braucht und ergibt, steht dann hier.</translation>
 </message>
 <message>
+<source>Chop the ginger fine, simmer it ten minutes in the water, stir in the sugar and strain when cool.</source>
+<translation>Den Ingwer fein hacken, zehn Minuten im Wasser sieden, den Zucker einrühren und nach dem Abkühlen abseihen.</translation>
+</message>
+<message>
 <source>Cider vinegar is five per cent acetic acid; a measure of it ruins the drink.</source>
 <translation>Apfelessig enthält fünf Prozent Essigsäure; ein Maß davon verdirbt den Drink.</translation>
 </message>
@@ -2344,6 +2388,10 @@
 <translation>Zeilen als CS&amp;V kopieren</translation>
 </message>
 <message>
+<source>Core it, slice it thin and dip it in lemon juice.</source>
+<translation>Entkernen, dünn in Scheiben schneiden und in Zitronensaft tauchen.</translation>
+</message>
+<message>
 <source>Correct</source>
 <translation>Korrigieren</translation>
 </message>
@@ -2452,6 +2500,34 @@
 <translation>Von: {credit}.</translation>
 </message>
 <message>
+<source>Crush the berries into the sugar, leave them a day in the cold, add the vinegar and strain.</source>
+<translation>Die Beeren mit dem Zucker zerdrücken, einen Tag kalt stehen lassen, den Essig zugeben und abseihen.</translation>
+</message>
+<message>
+<source>Crush the berries into the sugar, leave them an hour, add the water, warm gently and strain without pressing.</source>
+<translation>Die Beeren mit dem Zucker zerdrücken, eine Stunde stehen lassen, das Wasser zugeben, sanft erwärmen und abseihen, ohne zu pressen.</translation>
+</message>
+<message>
+<source>Crush the berries into the sugar, leave them an hour, add the water, warm gently and strain.</source>
+<translation>Die Beeren mit dem Zucker zerdrücken, eine Stunde stehen lassen, das Wasser zugeben, sanft erwärmen und abseihen.</translation>
+</message>
+<message>
+<source>Crush the peel into the sugar, leave it four hours or overnight, loosen it with hot water and strain.</source>
+<translation>Die Schale mit dem Zucker zerdrücken, vier Stunden oder über Nacht stehen lassen, mit heißem Wasser lösen und abseihen.</translation>
+</message>
+<message>
+<source>Crush the peel into the sugar, leave it four hours, stir in juice and water and strain.</source>
+<translation>Die Schale mit dem Zucker zerdrücken, vier Stunden stehen lassen, Saft und Wasser einrühren und abseihen.</translation>
+</message>
+<message>
+<source>Crush the pepper, simmer it five minutes in the water, stir in the sugar and strain when cool.</source>
+<translation>Den Pfeffer zerstoßen, fünf Minuten im Wasser sieden, den Zucker einrühren und nach dem Abkühlen abseihen.</translation>
+</message>
+<message>
+<source>Crush the pods, simmer them five minutes in the water, stir in the sugar and strain when cool.</source>
+<translation>Die Kapseln zerdrücken, fünf Minuten im Wasser sieden, den Zucker einrühren und nach dem Abkühlen abseihen.</translation>
+</message>
+<message>
 <source>Crème de cacao is clear of milk; a cream liqueur clouds the drink, curdles with citrus and carries milk.</source>
 <translation>Crème de Cacao ist frei von Milch; ein Sahnelikör trübt den Drink, gerinnt mit Zitrus und enthält Milch.</translation>
 </message>
@@ -2466,6 +2542,42 @@
 <message>
 <source>Cut</source>
 <translation>Schneiden</translation>
+</message>
+<message>
+<source>Cut it across and drop the ends.</source>
+<translation>Quer schneiden und die Enden weglassen.</translation>
+</message>
+<message>
+<source>Cut it across in slices and each slice in wedges.</source>
+<translation>Quer in Scheiben und jede Scheibe in Spalten schneiden.</translation>
+</message>
+<message>
+<source>Cut it across on the slant and dip it in lemon juice.</source>
+<translation>Schräg quer schneiden und in Zitronensaft tauchen.</translation>
+</message>
+<message>
+<source>Cut it across or in long ribbons.</source>
+<translation>Quer oder in lange Bänder schneiden.</translation>
+</message>
+<message>
+<source>Cut it across, drop the ends and halve the slices.</source>
+<translation>Quer schneiden, die Enden weglassen und die Scheiben halbieren.</translation>
+</message>
+<message>
+<source>Cut it in slices and the slices in wedges.</source>
+<translation>In Scheiben und die Scheiben in Spalten schneiden.</translation>
+</message>
+<message>
+<source>Cut it lengthwise in half and each half in four.</source>
+<translation>Längs halbieren und jede Hälfte vierteln.</translation>
+</message>
+<message>
+<source>Cut it lengthwise in half and each half in three.</source>
+<translation>Längs halbieren und jede Hälfte dritteln.</translation>
+</message>
+<message>
+<source>Cut the flesh off the stone and slice it.</source>
+<translation>Das Fruchtfleisch vom Stein schneiden und in Scheiben schneiden.</translation>
 </message>
 <message>
 <source>Cut {many} from {pieces:g} × {fruit}</source>
@@ -2562,6 +2674,10 @@
 <message>
 <source>Differs</source>
 <translation>Abweichend</translation>
+</message>
+<message>
+<source>Dip the leaves ten seconds in boiling water and then in iced, blend them into the cold syrup and strain.</source>
+<translation>Die Blätter zehn Sekunden in kochendes und dann in eiskaltes Wasser tauchen, in den kalten Sirup mixen und abseihen.</translation>
 </message>
 <message>
 <source>Discard counts</source>
@@ -3131,12 +3247,64 @@
 <translation>Grapefruit und Bitterorange verändern die Wirkung mancher Medikamente, auch noch Stunden später: Wer Medikamente nimmt, sollte zuerst in einer Arztpraxis oder Apotheke fragen.</translation>
 </message>
 <message>
+<source>Grate it fine and squeeze through a cloth.</source>
+<translation>Fein reiben und durch ein Tuch drücken.</translation>
+</message>
+<message>
+<source>Grate or juice it and squeeze through a cloth; a little lemon keeps it pale.</source>
+<translation>Reiben oder entsaften und durch ein Tuch drücken; etwas Zitrone hält es hell.</translation>
+</message>
+<message>
 <source>Grenadine is a syrup; the juice is tart and cannot sweeten a drink.</source>
 <translation>Grenadine ist ein Sirup; der Saft ist herb und kann keinen Drink süßen.</translation>
 </message>
 <message>
+<source>Grind coarse, steep twelve to eighteen hours in the cold and filter.</source>
+<translation>Grob mahlen, zwölf bis achtzehn Stunden kalt ziehen lassen und filtern.</translation>
+</message>
+<message>
+<source>Grind fine, tamp and pull one shot in some 25 seconds; it needs a machine.</source>
+<translation>Fein mahlen, andrücken und einen Shot in etwa 25 Sekunden ziehen; dazu braucht es eine Maschine.</translation>
+</message>
+<message>
+<source>Grind white sugar in short bursts and let the dust settle; it is finer than from a shop, so weigh it.</source>
+<translation>Weißen Zucker in kurzen Stößen mahlen und den Staub sich setzen lassen; er ist feiner als gekaufter, deshalb abwiegen.</translation>
+</message>
+<message>
+<source>Grind, pour over just off the boil and filter after four minutes.</source>
+<translation>Mahlen, kurz nach dem Kochen aufgießen und nach vier Minuten filtern.</translation>
+</message>
+<message>
 <source>H&amp;ow</source>
 <translation>W&amp;ie</translation>
+</message>
+<message>
+<source>Halve and press it, and strain.</source>
+<translation>Halbieren, pressen und abseihen.</translation>
+</message>
+<message>
+<source>Halve and press it, and strain; grapefruit acts on many medicines.</source>
+<translation>Halbieren, pressen und abseihen; Grapefruit wirkt auf viele Medikamente.</translation>
+</message>
+<message>
+<source>Halve it across.</source>
+<translation>Quer halbieren.</translation>
+</message>
+<message>
+<source>Halve it, press it gently and strain out the many seeds.</source>
+<translation>Halbieren, sanft pressen und die vielen Kerne abseihen.</translation>
+</message>
+<message>
+<source>Halve it, press it over a strainer for the seeds, the same day.</source>
+<translation>Halbieren und am selben Tag über einem Sieb für die Kerne pressen.</translation>
+</message>
+<message>
+<source>Halve it, seed it and cut it in thin wedges.</source>
+<translation>Halbieren, entkernen und in dünne Spalten schneiden.</translation>
+</message>
+<message>
+<source>Halve it, stone it and slice it.</source>
+<translation>Halbieren, entsteinen und in Scheiben schneiden.</translation>
 </message>
 <message>
 <source>Hard seltzer holds about as much alcohol as beer; plain seltzer holds none.</source>
@@ -3289,6 +3457,10 @@
 <message>
 <source>How your list is understood</source>
 <translation>So ist deine Liste verstanden</translation>
+</message>
+<message>
+<source>Hull, blend and sieve them.</source>
+<translation>Entstielen, mixen und durch ein Sieb streichen.</translation>
 </message>
 <message>
 <source>Hungary</source>
@@ -4053,6 +4225,10 @@
 <translation>Herstellen</translation>
 </message>
 <message>
+<source>Make a warm syrup of sugar and water, let it cool and stir in the strained pulp.</source>
+<translation>Aus Zucker und Wasser einen warmen Sirup machen, abkühlen lassen und das abgeseihte Fruchtfleisch einrühren.</translation>
+</message>
+<message>
 <source>Make it</source>
 <translation>Machen</translation>
 </message>
@@ -4145,6 +4321,10 @@
 <translation>Mittel, 12 bis 20 % vol</translation>
 </message>
 <message>
+<source>Melt half the sugar dry until amber, take it off the heat, pour in the water from afar, since it spits, and stir in the rest.</source>
+<translation>Die Hälfte des Zuckers trocken schmelzen, bis er bernsteinfarben ist, vom Herd nehmen, das Wasser mit Abstand zugießen, denn es spritzt, und den Rest einrühren.</translation>
+</message>
+<message>
 <source>Menu</source>
 <translation>Getränkekarte</translation>
 </message>
@@ -4179,6 +4359,10 @@
 <message>
 <source>Missing</source>
 <translation>Fehlt</translation>
+</message>
+<message>
+<source>Mix cocoa and sugar with a little milk, add the rest and heat without boiling.</source>
+<translation>Kakao und Zucker mit etwas Milch anrühren, den Rest zugeben und erhitzen, ohne zu kochen.</translation>
 </message>
 <message>
 <source>Monday</source>
@@ -5416,6 +5600,26 @@ weißer Rum, 1 l</translation>
 <translation>Erdnüsse: Eine Spur kann einem Gast den Atem nehmen. Vor dem Servieren fragen, saubere Becher und Löffel verwenden und im Notfall sofort Hilfe rufen; das Etikett geht vor.</translation>
 </message>
 <message>
+<source>Peel it and cut it across.</source>
+<translation>Schälen und quer schneiden.</translation>
+</message>
+<message>
+<source>Peel it and press it in a juicer.</source>
+<translation>Schälen und im Entsafter pressen.</translation>
+</message>
+<message>
+<source>Peel it, blend it shortly and strain out the seeds.</source>
+<translation>Schälen, kurz mixen und die Kerne abseihen.</translation>
+</message>
+<message>
+<source>Peel it, cut the flesh off the stone, blend and strain.</source>
+<translation>Schälen, das Fruchtfleisch vom Stein schneiden, mixen und abseihen.</translation>
+</message>
+<message>
+<source>Peel, core and blend it, strain it, and let the foam settle.</source>
+<translation>Schälen, entkernen und mixen, abseihen und den Schaum sich setzen lassen.</translation>
+</message>
+<message>
 <source>Penn State Extension (ten days)</source>
 <translation>Penn State Extension (zehn Tage)</translation>
 </message>
@@ -5440,6 +5644,10 @@ weißer Rum, 1 l</translation>
 <translation>Stücke sind ganz: {need:g} × {name} ergeben etwas mehr als nötig.</translation>
 </message>
 <message>
+<source>Pierce two eyes and drain it through a strainer.</source>
+<translation>Zwei Augen durchstechen und durch ein Sieb ablaufen lassen.</translation>
+</message>
+<message>
 <source>Place</source>
 <translation>Platz</translation>
 </message>
@@ -5458,6 +5666,10 @@ weißer Rum, 1 l</translation>
 <message>
 <source>Please mind</source>
 <translation>Bitte beachten</translation>
+</message>
+<message>
+<source>Pluck the leaves from a sprig.</source>
+<translation>Die Blätter von einem Zweig zupfen.</translation>
 </message>
 <message>
 <source>Poland</source>
@@ -5484,6 +5696,10 @@ weißer Rum, 1 l</translation>
 <translation>Wie geschrieben ausschenken</translation>
 </message>
 <message>
+<source>Pour boiling water over flowers and ginger, leave them overnight, strain, and stir in the sugar.</source>
+<translation>Blüten und Ingwer mit kochendem Wasser übergießen, über Nacht stehen lassen, abseihen und den Zucker einrühren.</translation>
+</message>
+<message>
 <source>Pour from {title}</source>
 <translation>Aus {title} einschenken</translation>
 </message>
@@ -5502,6 +5718,14 @@ weißer Rum, 1 l</translation>
 <message>
 <source>Pour otherwise…</source>
 <translation>Anders ausschenken…</translation>
+</message>
+<message>
+<source>Pour over and strain after five minutes.</source>
+<translation>Aufgießen und nach fünf Minuten abseihen.</translation>
+</message>
+<message>
+<source>Pour over and strain after four minutes.</source>
+<translation>Aufgießen und nach vier Minuten abseihen.</translation>
 </message>
 <message>
 <source>Pour what there is</source>
@@ -5600,6 +5824,14 @@ weißer Rum, 1 l</translation>
 <message>
 <source>Products</source>
 <translation>Produkte</translation>
+</message>
+<message>
+<source>Pull the espresso and lengthen it with hot water.</source>
+<translation>Den Espresso ziehen und mit heißem Wasser verlängern.</translation>
+</message>
+<message>
+<source>Pull the good inner leaves and wash them.</source>
+<translation>Die guten inneren Blätter abziehen und waschen.</translation>
 </message>
 <message>
 <source>Purchases that turn much together and little apart</source>
@@ -5858,6 +6090,10 @@ weißer Rum, 1 l</translation>
 <translation>Abwandeln…</translation>
 </message>
 <message>
+<source>Roll it, halve it and press it the same day; strain.</source>
+<translation>Rollen, halbieren und am selben Tag pressen; abseihen.</translation>
+</message>
+<message>
 <source>Root beer is a sweet soft drink and no beer.</source>
 <translation>Root Beer ist eine süße Limonade und kein Bier.</translation>
 </message>
@@ -5884,6 +6120,10 @@ weißer Rum, 1 l</translation>
 <message>
 <source>Royal Horticultural Society, list of potentially harmful garden plants</source>
 <translation>Royal Horticultural Society, Liste möglicherweise schädlicher Gartenpflanzen</translation>
+</message>
+<message>
+<source>Rub the peel into the sugar, leave it an hour, stir in warm water and then the juice, and strain.</source>
+<translation>Die Schale in den Zucker reiben, eine Stunde stehen lassen, warmes Wasser und dann den Saft einrühren und abseihen.</translation>
 </message>
 <message>
 <source>Run sheet of {theme}</source>
@@ -6038,6 +6278,10 @@ weißer Rum, 1 l</translation>
 <translation>Sag in wenigen Worten, warum: Der Grund steht bei jedem Angebot.</translation>
 </message>
 <message>
+<source>Scoop out the pulp and rub it through a sieve.</source>
+<translation>Das Fruchtfleisch herauslöffeln und durch ein Sieb streichen.</translation>
+</message>
+<message>
 <source>Score</source>
 <translation>Bewertung</translation>
 </message>
@@ -6150,12 +6394,20 @@ weißer Rum, 1 l</translation>
 <translation>Um „{name}“ selbst kümmern, für {drinks}: Keine Zutat heißt so.</translation>
 </message>
 <message>
+<source>Seed it and press it in a juicer.</source>
+<translation>Entkernen und im Entsafter pressen.</translation>
+</message>
+<message>
 <source>Sep</source>
 <translation>Sept.</translation>
 </message>
 <message>
 <source>Separate</source>
 <translation>Trennen</translation>
+</message>
+<message>
+<source>Separate it just before use and keep it cold; raw egg can carry salmonella, so not for anyone at risk.</source>
+<translation>Erst kurz vor Gebrauch trennen und kalt halten; rohes Ei kann Salmonellen tragen, also nichts für gefährdete Personen.</translation>
 </message>
 <message>
 <source>Separate {much} from {inputs}</source>
@@ -6389,6 +6641,14 @@ weißer Rum, 1 l</translation>
 <translation>&amp;Größe</translation>
 </message>
 <message>
+<source>Sift the powder and whisk it into water just off the boil.</source>
+<translation>Das Pulver sieben und in Wasser kurz nach dem Kochen schlagen.</translation>
+</message>
+<message>
+<source>Simmer sliced ginger and honey five minutes in the water, leave it overnight and strain.</source>
+<translation>Ingwerscheiben und Honig fünf Minuten im Wasser sieden, über Nacht stehen lassen und abseihen.</translation>
+</message>
+<message>
 <source>Since the last trial, such as less lemon</source>
 <translation>Seit dem letzten Versuch, etwa weniger Zitrone</translation>
 </message>
@@ -6399,6 +6659,38 @@ weißer Rum, 1 l</translation>
 <message>
 <source>Size, level</source>
 <translation>Größe, Füllstand</translation>
+</message>
+<message>
+<source>Slice it from tip to stalk.</source>
+<translation>Von der Spitze zum Stiel in Scheiben schneiden.</translation>
+</message>
+<message>
+<source>Slice it thin and dry it four to six hours in an oven at 90 °C.</source>
+<translation>Dünn in Scheiben schneiden und vier bis sechs Stunden bei 90 °C im Ofen trocknen.</translation>
+</message>
+<message>
+<source>Slice it thin and dry it three to four hours in an oven at 90 °C.</source>
+<translation>Dünn in Scheiben schneiden und drei bis vier Stunden bei 90 °C im Ofen trocknen.</translation>
+</message>
+<message>
+<source>Slice the berries into the sugar, leave them overnight in the cold, add the water and strain.</source>
+<translation>Die Beeren in den Zucker schneiden, über Nacht kalt stehen lassen, das Wasser zugeben und abseihen.</translation>
+</message>
+<message>
+<source>Slice the chilli with gloves on, steep half an hour, tasting as you go, and strain.</source>
+<translation>Die Chili mit Handschuhen in Scheiben schneiden, eine halbe Stunde ziehen lassen, dabei probieren, und abseihen.</translation>
+</message>
+<message>
+<source>Slice the chillies with gloves on, steep ten minutes in the warm syrup, tasting as you go, and strain.</source>
+<translation>Die Chilis mit Handschuhen in Scheiben schneiden, zehn Minuten im warmen Sirup ziehen lassen, dabei probieren, und abseihen.</translation>
+</message>
+<message>
+<source>Slice the ginger, pour over and strain after ten minutes.</source>
+<translation>Den Ingwer in Scheiben schneiden, übergießen und nach zehn Minuten abseihen.</translation>
+</message>
+<message>
+<source>Slice the stalks, simmer them ten minutes with sugar and water and strain without pressing; never the leaves.</source>
+<translation>Die Stangen in Scheiben schneiden, zehn Minuten mit Zucker und Wasser sieden und abseihen, ohne zu pressen; niemals die Blätter.</translation>
 </message>
 <message>
 <source>Sloe gin is a sweet fruit liqueur at about 26 % vol; it is not a gin.</source>
@@ -6431,6 +6723,10 @@ weißer Rum, 1 l</translation>
 <message>
 <source>So many serves</source>
 <translation>So viele Portionen</translation>
+</message>
+<message>
+<source>Soak the gum in 100 ml of the water overnight, make a warm syrup of the rest and stir the two together.</source>
+<translation>Das Gummi über Nacht in 100 ml des Wassers quellen lassen, aus dem Rest einen warmen Sirup machen und beides verrühren.</translation>
 </message>
 <message>
 <source>Some 150 grams of sugar a litre against fewer than 50: one cannot be poured for the other.</source>
@@ -6537,6 +6833,10 @@ weißer Rum, 1 l</translation>
 <translation>Verschüttet</translation>
 </message>
 <message>
+<source>Split the pod, scrape it into the warm syrup, leave both in it overnight and strain.</source>
+<translation>Die Schote aufschlitzen, in den warmen Sirup auskratzen, beides über Nacht darin lassen und abseihen.</translation>
+</message>
+<message>
 <source>Squeeze</source>
 <translation>Auspressen</translation>
 </message>
@@ -6577,6 +6877,34 @@ weißer Rum, 1 l</translation>
 <translation>Bleibt, wie du es hast</translation>
 </message>
 <message>
+<source>Steep food-grade flowers ten minutes in the hot syrup and strain; longer tastes of soap.</source>
+<translation>Essbare Blüten zehn Minuten im heißen Sirup ziehen lassen und abseihen; länger schmeckt es nach Seife.</translation>
+</message>
+<message>
+<source>Steep peel, ginger and cloves in the warm syrup overnight and strain; this one is without almond.</source>
+<translation>Schale, Ingwer und Nelken über Nacht im warmen Sirup ziehen lassen und abseihen; dieser ist ohne Mandel.</translation>
+</message>
+<message>
+<source>Steep peel, ginger, cloves and toasted almonds in the warm syrup overnight and strain; it carries almond.</source>
+<translation>Schale, Ingwer, Nelken und geröstete Mandeln über Nacht im warmen Sirup ziehen lassen und abseihen; er enthält Mandel.</translation>
+</message>
+<message>
+<source>Steep the flowers ten minutes in boiling water, strain, and stir in the sugar.</source>
+<translation>Die Blüten zehn Minuten in kochendem Wasser ziehen lassen, abseihen und den Zucker einrühren.</translation>
+</message>
+<message>
+<source>Steep the leaves ten minutes in the hot syrup and strain.</source>
+<translation>Die Blätter zehn Minuten im heißen Sirup ziehen lassen und abseihen.</translation>
+</message>
+<message>
+<source>Steep the peel two hours and strain.</source>
+<translation>Die Schale zwei Stunden ziehen lassen und abseihen.</translation>
+</message>
+<message>
+<source>Steep the sprigs fifteen minutes in the hot syrup and strain.</source>
+<translation>Die Zweige fünfzehn Minuten im heißen Sirup ziehen lassen und abseihen.</translation>
+</message>
+<message>
 <source>Step</source>
 <translation>Schritt</translation>
 </message>
@@ -6585,8 +6913,120 @@ weißer Rum, 1 l</translation>
 <translation>Still und andere, Am. Surg. 63:252 (1997), drei Verbrennungen, die Hauttransplantationen brauchten</translation>
 </message>
 <message>
+<source>Stir equal amounts of cold brew and sugar until clear, warm but not boiling.</source>
+<translation>Cold Brew und Zucker zu gleichen Teilen klar rühren, warm, aber nicht kochend.</translation>
+</message>
+<message>
+<source>Stir equal amounts of hot tea and sugar until clear.</source>
+<translation>Heißen Tee und Zucker zu gleichen Teilen klar rühren.</translation>
+</message>
+<message>
+<source>Stir equal amounts of juice and sugar cold until clear.</source>
+<translation>Saft und Zucker zu gleichen Teilen kalt klar rühren.</translation>
+</message>
+<message>
+<source>Stir equal amounts of juice and sugar until clear, warm but not boiling.</source>
+<translation>Saft und Zucker zu gleichen Teilen klar rühren, warm, aber nicht kochend.</translation>
+</message>
+<message>
+<source>Stir equal amounts of juice and sugar until clear; warming takes the sharpest heat away.</source>
+<translation>Saft und Zucker zu gleichen Teilen klar rühren; Erwärmen nimmt die größte Schärfe.</translation>
+</message>
+<message>
+<source>Stir equal amounts of strong hot coffee and sugar until clear.</source>
+<translation>Starken heißen Kaffee und Zucker zu gleichen Teilen klar rühren.</translation>
+</message>
+<message>
+<source>Stir equal amounts of strong hot tea and sugar until clear.</source>
+<translation>Starken heißen Tee und Zucker zu gleichen Teilen klar rühren.</translation>
+</message>
+<message>
+<source>Stir equal volumes together warm; no honey for children under one year.</source>
+<translation>Zu gleichen Volumen warm verrühren; kein Honig für Kinder unter einem Jahr.</translation>
+</message>
+<message>
+<source>Stir equal weights until clear; warm water is quicker.</source>
+<translation>Zu gleichen Gewichten klar rühren; mit warmem Wasser geht es schneller.</translation>
+</message>
+<message>
+<source>Stir juice and syrup and top up with cold soda; never seal it under pressure.</source>
+<translation>Saft und Sirup verrühren und mit kaltem Sodawasser auffüllen; nie unter Druck verschließen.</translation>
+</message>
+<message>
+<source>Stir syrup and juice and top up with cold soda; never seal it under pressure.</source>
+<translation>Sirup und Saft verrühren und mit kaltem Sodawasser auffüllen; nie unter Druck verschließen.</translation>
+</message>
+<message>
+<source>Stir the cordial and top it up with cold soda; never seal it under pressure.</source>
+<translation>Das Cordial rühren und mit kaltem Sodawasser auffüllen; nie unter Druck verschließen.</translation>
+</message>
+<message>
+<source>Stir the sugar into the hot tea, add the lemon and chill.</source>
+<translation>Den Zucker in den heißen Tee rühren, die Zitrone zugeben und kalt stellen.</translation>
+</message>
+<message>
+<source>Stir the sugar into the juice cold until clear.</source>
+<translation>Den Zucker kalt in den Saft rühren, bis er klar ist.</translation>
+</message>
+<message>
+<source>Stir the sugar into the juice until clear and skim the foam.</source>
+<translation>Den Zucker in den Saft rühren, bis er klar ist, und den Schaum abnehmen.</translation>
+</message>
+<message>
+<source>Stir the sugar into unsweetened almond milk until clear, add the extract and perfume it; it carries almond.</source>
+<translation>Den Zucker in ungesüßte Mandelmilch rühren, bis sie klar ist, den Extrakt zugeben und parfümieren; es enthält Mandel.</translation>
+</message>
+<message>
+<source>Stir the syrup and a strong rum together, then the juice and water, and let it rest an hour; it carries almond where the syrup does.</source>
+<translation>Den Sirup und einen kräftigen Rum verrühren, dann Saft und Wasser, und eine Stunde ruhen lassen; es enthält Mandel, wo der Sirup sie enthält.</translation>
+</message>
+<message>
+<source>Stir together and chill.</source>
+<translation>Verrühren und kalt stellen.</translation>
+</message>
+<message>
+<source>Stir together and let it rest an hour.</source>
+<translation>Verrühren und eine Stunde ruhen lassen.</translation>
+</message>
+<message>
+<source>Stir together and use it within a day; it is sweetened already.</source>
+<translation>Verrühren und binnen eines Tages verbrauchen; es ist schon gesüßt.</translation>
+</message>
+<message>
+<source>Stir together.</source>
+<translation>Verrühren.</translation>
+</message>
+<message>
+<source>Stir together; it is a little stronger than bottled.</source>
+<translation>Verrühren; es ist etwas stärker als das aus der Flasche.</translation>
+</message>
+<message>
+<source>Stir two parts of honey into one of water, warm; no honey for children under one year.</source>
+<translation>Zwei Teile Honig warm in einen Teil Wasser rühren; kein Honig für Kinder unter einem Jahr.</translation>
+</message>
+<message>
+<source>Stir two parts of juice and one of syrup together and keep it cold.</source>
+<translation>Zwei Teile Saft und einen Teil Sirup verrühren und kalt aufbewahren.</translation>
+</message>
+<message>
+<source>Stir until clear: one part of salt in five by weight; use it by the drop.</source>
+<translation>Klar rühren: ein Gewichtsteil Salz in fünf; tropfenweise verwenden.</translation>
+</message>
+<message>
+<source>Stir until clear; a scale that shows tenths of a gram is needed, and powdered acid burns the eyes.</source>
+<translation>Klar rühren; dazu braucht es eine Waage, die Zehntelgramm zeigt, und Säurepulver brennt in den Augen.</translation>
+</message>
+<message>
+<source>Stir until clear; powdered acid burns the eyes.</source>
+<translation>Klar rühren; Säurepulver brennt in den Augen.</translation>
+</message>
+<message>
 <source>Stirred</source>
 <translation>Gerührt</translation>
+</message>
+<message>
+<source>Stone, peel and blend it; a little lemon keeps it pale.</source>
+<translation>Entsteinen, schälen und mixen; etwas Zitrone hält es hell.</translation>
 </message>
 <message>
 <source>Stop, and keep the best so &amp;far</source>
@@ -6764,6 +7204,10 @@ weißer Rum, 1 l</translation>
 <message>
 <source>Take it out of the bottles ({keys})</source>
 <translation>Aus den Flaschen entnehmen ({keys})</translation>
+</message>
+<message>
+<source>Take out the seeds, press them without breaking the pips and strain.</source>
+<translation>Die Kerne herausnehmen, auspressen, ohne sie zu zerdrücken, und abseihen.</translation>
 </message>
 <message>
 <source>Take read&amp;y answers ({ready:,})</source>
@@ -7522,6 +7966,10 @@ weißer Rum, 1 l</translation>
 <translation>Werkzeug</translation>
 </message>
 <message>
+<source>Top cold juice up with cold soda; never seal it under pressure.</source>
+<translation>Kalten Saft mit kaltem Sodawasser auffüllen; nie unter Druck verschließen.</translation>
+</message>
+<message>
 <source>Tree nuts: a trace can stop a guest's breath. Ask before serving, use clean tins and spoons, and call for help at once; the label comes first.</source>
 <translation>Schalenfrüchte (Nüsse): Eine Spur kann einem Gast den Atem nehmen. Vor dem Servieren fragen, saubere Becher und Löffel verwenden und im Notfall sofort Hilfe rufen; das Etikett geht vor.</translation>
 </message>
@@ -7790,12 +8238,44 @@ weißer Rum, 1 l</translation>
 <translation>Wand</translation>
 </message>
 <message>
+<source>Warm full-fat milk, stir in the sugar until it is gone and let it cool; it is thinner than from coconut cream.</source>
+<translation>Vollfette Milch erwärmen, den Zucker einrühren, bis er gelöst ist, und abkühlen lassen; sie ist dünner als aus Kokoscreme.</translation>
+</message>
+<message>
 <source>Warm it gently and never boil it, or leave it to the boiling water: alcohol burns, and its vapour catches fire.</source>
 <translation>Sanft erwärmen und nie kochen, oder es dem kochenden Wasser überlassen: Alkohol brennt, und sein Dampf fängt Feuer.</translation>
 </message>
 <message>
 <source>Warm it gently and never boil it: alcohol burns, and its vapour catches fire.</source>
 <translation>Sanft erwärmen und nie kochen: Alkohol brennt, und sein Dampf fängt Feuer.</translation>
+</message>
+<message>
+<source>Warm the cream, stir in the sugar until it is gone and let it cool; stir again before use.</source>
+<translation>Die Creme erwärmen, den Zucker einrühren, bis er gelöst ist, und abkühlen lassen; vor Gebrauch noch einmal rühren.</translation>
+</message>
+<message>
+<source>Warm the pulp in the water, rub it through a strainer and stir in the sugar.</source>
+<translation>Das Fruchtfleisch im Wasser erwärmen, durch ein Sieb streichen und den Zucker einrühren.</translation>
+</message>
+<message>
+<source>Warm two parts of sugar by weight in one of water until clear, without boiling; it may seed crystals in the cold.</source>
+<translation>Zwei Gewichtsteile Zucker in einem Teil Wasser erwärmen, bis es klar ist, ohne zu kochen; in der Kälte können sich Kristalle bilden.</translation>
+</message>
+<message>
+<source>Warm two parts of sugar by weight in one of water until clear.</source>
+<translation>Zwei Gewichtsteile Zucker in einem Teil Wasser erwärmen, bis es klar ist.</translation>
+</message>
+<message>
+<source>Wash it and press it in a juicer.</source>
+<translation>Waschen und im Entsafter pressen.</translation>
+</message>
+<message>
+<source>Wash it well and cut broad strips, with as little white as can be.</source>
+<translation>Gut waschen und breite Streifen schneiden, mit so wenig Weißem wie möglich.</translation>
+</message>
+<message>
+<source>Wash it well and cut broad strips, with as little white as can be; grapefruit acts on many medicines.</source>
+<translation>Gut waschen und breite Streifen schneiden, mit so wenig Weißem wie möglich; Grapefruit wirkt auf viele Medikamente.</translation>
 </message>
 <message>
 <source>Waste</source>
@@ -7867,7 +8347,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>What an evenin&amp;g cost…</source>
-<translation>Was ein Abend ge&amp;kostet hat…</translation>
+<translation>Was ein Abend gekostet &amp;hat…</translation>
 </message>
 <message>
 <source>What an evening cost</source>
@@ -8218,6 +8698,10 @@ weißer Rum, 1 l</translation>
 <translation>Welche Drinks zählen</translation>
 </message>
 <message>
+<source>Whisk cocoa and sugar with a little of the water, add the rest and simmer two minutes.</source>
+<translation>Kakao und Zucker mit etwas von dem Wasser verquirlen, den Rest zugeben und zwei Minuten sieden.</translation>
+</message>
+<message>
 <source>Whole bottles</source>
 <translation>Ganze Flaschen</translation>
 </message>
@@ -8304,6 +8788,10 @@ weißer Rum, 1 l</translation>
 <message>
 <source>Would stand in, once bought</source>
 <translation>Wäre ein Ersatz, wenn gekauft</translation>
+</message>
+<message>
+<source>Wrap it in a cloth and beat it, or crush it; what melts runs off.</source>
+<translation>In ein Tuch wickeln und klopfen oder zerstoßen; was schmilzt, läuft ab.</translation>
 </message>
 <message>
 <source>Write 1 count</source>
@@ -11038,6 +11526,10 @@ weißer Rum, 1 l</translation>
 <translation>gekauft</translation>
 </message>
 <message>
+<source>bowl</source>
+<translation>Bowle</translation>
+</message>
+<message>
 <source>bright citrus oil too, greener</source>
 <translation>auch helles Zitrusöl, grüner</translation>
 </message>
@@ -11652,6 +12144,10 @@ weißer Rum, 1 l</translation>
 <translation>Dichte in g je ml</translation>
 </message>
 <message>
+<source>dispenser</source>
+<translation>Zapfspender</translation>
+</message>
+<message>
 <source>dissolves as fast; the starch in it clouds a clear drink</source>
 <translation>löst sich ebenso schnell; die Stärke darin trübt einen klaren Drink</translation>
 </message>
@@ -12004,12 +12500,28 @@ weißer Rum, 1 l</translation>
 <translation>schäumt ohne Ei ebenso gut: rund 15 ml je ml</translation>
 </message>
 <message>
+<source>for a block of ice and the ladle</source>
+<translation>für einen Eisblock und die Kelle</translation>
+</message>
+<message>
+<source>for ice</source>
+<translation>für Eis</translation>
+</message>
+<message>
+<source>for steam and foam; never over three quarters of what its maker allows</source>
+<translation>für Dampf und Schaum; nie mehr als drei Viertel dessen, was der Hersteller erlaubt</translation>
+</message>
+<message>
 <source>for the glass</source>
 <translation>fürs Glas</translation>
 </message>
 <message>
 <source>for the shoot {named} alone</source>
 <translation>nur für den Dreh {named}</translation>
+</message>
+<message>
+<source>for what swells in the cold, and to pour</source>
+<translation>für das, was sich in der Kälte ausdehnt, und zum Gießen</translation>
 </message>
 <message>
 <source>for {budget}</source>
@@ -15531,6 +16043,10 @@ weißer Rum, 1 l</translation>
 <message>
 <source>sling glass</source>
 <translation>Slingglas</translation>
+</message>
+<message>
+<source>slow cooker</source>
+<translation>Schongarer</translation>
 </message>
 <message>
 <source>small</source>
