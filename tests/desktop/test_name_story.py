@@ -347,5 +347,5 @@ def test_an_answer_that_is_picked_is_given_without_a_second_enter(window, keyboa
     assert "Old Tom gin" in offered(answer)[0]
     keyboard.press(Keys.Key_Return)
     qtbot.waitUntil(lambda: not page.found.asked)
-    assert [each.bottle.draft.ingredient for each in page.found.coming] == ["old-tom-gin"]
+    assert [each.draft.ingredient for each in page.found.coming] == ["old-tom-gin"]
     page.edit.clear()
