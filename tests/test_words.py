@@ -102,9 +102,13 @@ def test_what_the_window_reads_is_what_stands_in_the_file(said, language, tmp_pa
     made = tmp_path / committed.name
     compiled(committed.with_suffix(".ts"), made)
     read, anew = (list(spoken(path.read_bytes(), said)) for path in (committed, made))
-    assert read == anew, "compile it anew: python -m tests.write_words"
     held = translations(language)
-    assert read == [held[each] for each in said]
+    differing = [
+        (each, *words)
+        for each, *words in zip(said, read, anew, map(held.get, said), strict=True)
+        if len(set(words)) > 1
+    ]
+    assert differing[:3] == [], "compile it anew: python -m tests.write_words"
 
 
 def test_what_is_translated_may_be_translated_once_more(language):
