@@ -17,6 +17,7 @@ from barkeep.desktop.widgets.labels import Link, LinkLabel
 from barkeep.domain.pouring.evening import evening_of
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import VERDICTS, tonight
+from barkeep.domain.specs.shown_lines import shown_lines
 from barkeep.domain.specs.spec import Line
 from tests.desktop.pages import shown_page
 
@@ -170,7 +171,8 @@ class TestDetails:
         spec = own_spec(bar)
         screen.show_thing(spec.name)
         said = [label.plain_text for label in links(screen)]
-        assert [line.text for line in spec.lines] == said[: len(spec.lines)]
+        shown = shown_lines(spec, bar.snapshot.knowledge.tree, "as_written")
+        assert [line.text for line in shown] == said[: len(spec.lines)]
 
     def test_an_ingredient_leads_to_its_stand_ins(self, bar, page):
         spec = own_spec(bar)
