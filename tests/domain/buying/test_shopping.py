@@ -354,7 +354,15 @@ def test_the_total_says_what_has_no_price():
 
 
 @pytest.mark.parametrize(
-    ("text", "amount"), [("2 bottles", 1400.0), ("1.4 l", 1400.0), ("500", 500.0), ("0", 0.0)]
+    ("text", "amount"),
+    [
+        ("2 bottles", 1400.0),
+        ("2 Flaschen", 1400.0),
+        ("1 Flasche", 700.0),
+        ("1.4 l", 1400.0),
+        ("500", 500.0),
+        ("0", 0.0),
+    ],
 )
 def test_a_par_is_read_as_people_write_it(text, amount):
     assert read_par(text, TREE["gin"]) == pytest.approx(amount)
