@@ -12,6 +12,7 @@ from barkeep.application.knowledge import shipped
 from barkeep.application.publishing import publish_text_of, run_sheet_of
 from barkeep.documents.printed.cards import FIRST_OF_ALL
 from barkeep.domain.bar.shoots import ChosenPour, LoggedBottle, ShootDrink, ShootLog
+from barkeep.domain.days import day_short
 from tests.conftest import NOON
 from tests.shoots_to_run import branch_line
 
@@ -96,7 +97,7 @@ def test_juice_that_is_past_its_date_by_then_is_not_counted_on(sheet, snapshot):
     assert old.use_by < sheet_day(sheet)
     told = [each.text for each in sheet.steps if old.product.title in each.text]
     assert told == [
-        f"Do not count on {old.product.title}: its date is {old.use_by}. "
+        f"Do not count on {old.product.title}: its date is {day_short(old.use_by)}. "
         "Throw it away and make it anew."
     ]
     assert old.product.title not in {name for _amount, name in sheet.draws}

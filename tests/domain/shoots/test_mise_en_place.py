@@ -231,7 +231,7 @@ def test_a_house_made_bottle_past_its_date_by_then_is_made_anew(knowledge):
     assert syrup.amount == pytest.approx(230.0) and ready.past == (old,)
     step = steps_by_key(ready)["discard:7"]
     assert step.text == (
-        "Do not count on Grenadine, the last: its date is 2026-11-24. "
+        "Do not count on Grenadine, the last: its date is 24 Nov 2026. "
         "Throw it away and make it anew."
     )
     assert ready.steps.index(step) < [s.key for s in ready.steps].index("make:grenadine")
