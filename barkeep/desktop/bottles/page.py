@@ -580,6 +580,7 @@ class BottlesScreen(TableScreen[BottleRow]):
         picture.chosen.connect(self._choose_on_shelf)
         picture.opened.connect(lambda _bottle_id: self.count_current())
         picture.moved.connect(self.put_before)
+        picture.take_code = self.take_code
         picture.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
         picture.addActions(self._of_the_chosen())
         assert self.list_stack is not None

@@ -37,6 +37,7 @@ from barkeep.desktop.look.tones import Tones, current_tones
 from barkeep.desktop.widgets.glass import Place, liquid_colour, outline_of
 from barkeep.desktop.widgets.notices import announce
 from barkeep.desktop.widgets.picture import Picture
+from barkeep.desktop.widgets.type_ahead import TypeAhead, plainly
 from barkeep.domain.drink.looks import shipped_looks
 from barkeep.domain.drink.shelf import Standing, standing
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -99,7 +100,9 @@ class ShelfPicture(Picture):
         self._pressed: QPointF | None = None
         self._held: int | None = None
         self._over: int | None = None
-        self._typed, self._typed_at = "", 0
+        self._typing = _TypedOnShelf(self, self._begun_with, self._go_to)
+        self.take_code: Callable[[str], bool] = lambda _text: False
+        """Asked on Enter whether what was typed is a code, and taken as one."""
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
         policy.setHeightForWidth(True)
@@ -309,33 +312,36 @@ class ShelfPicture(Picture):
         if key == Qt.Key.Key_Escape and self._held is not None:
             self._let_go()
         elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.current is not None:
-            self.opened.emit(self.current.bottle.id)
-        elif event.modifiers() & ~_TYPING or not self._walk(key, event):
+            self._enter(self.current)
+        elif key in _STEPS and not event.modifiers() & ~_TYPING:
+            self._typing.forget()
+            self._walk(key)
+        elif not self._typing.takes(event):
             super().keyPressEvent(event)
 
-    def _walk(self, key: Qt.Key, event: QKeyEvent) -> bool:
-        """Whether the key went somewhere on the shelf."""
-        lit = [n for n, each in enumerate(self.rows) if each.bottle.id in self.lit]
-        if key in _STEPS:
-            place = _STEPS[key](self._at, lit, self._grid().across)
-        elif event.text().isprintable() and event.text().strip():
-            place = self._begun_with(event, lit)
-        else:
-            return False
+    def _enter(self, current: BottleRow) -> None:
+        """Take what was typed as a code, as a reader types one, or open the bottle."""
+        given = self._typing.given
+        self._typing.forget()
+        if not (given and self.take_code(given)):
+            self.opened.emit(current.bottle.id)
+
+    def _walk(self, key: Qt.Key) -> None:
+        place = _STEPS[key](self._at, self._lit_places(), self._grid().across)
         if place is not None:
             self._go_to(place)
-        return True
 
-    def _begun_with(self, event: QKeyEvent, lit: Sequence[int]) -> int | None:
-        """The next lit bottle whose name begins with what is being typed."""
-        pause = event.timestamp() - self._typed_at
-        before = "" if pause > QApplication.keyboardInputInterval() else self._typed
-        self._typed, self._typed_at = before + folded(event.text()), event.timestamp()
-        again = len(set(self._typed)) == 1
-        wanted = self._typed[0] if again else self._typed
-        start = -1 if self._at is None else self._at
-        if not again and before:
+    def _lit_places(self) -> list[int]:
+        return [n for n, each in enumerate(self.rows) if each.bottle.id in self.lit]
+
+    def _begun_with(self, typed: str) -> int | None:
+        """The next lit bottle whose name begins so; of a letter typed again, the one after."""
+        wanted, start = plainly(typed), -1 if self._at is None else self._at
+        if len(set(wanted)) == 1:
+            wanted = wanted[0]
+        elif self._at is not None:
             start -= 1
+        lit = self._lit_places()
         order = [n for n in lit if n > start] + [n for n in lit if n <= start]
         return next((n for n in order if _begins(self.rows[n], wanted)), None)
 
@@ -345,6 +351,24 @@ class ShelfPicture(Picture):
         self.choose(bottle_id)
         announce(self, words_of(self.rows[number]))
         self.chosen.emit(bottle_id)
+
+
+class _TypedOnShelf(TypeAhead):
+    """What is typed to the picture, said at the foot of what is seen of it."""
+
+    def __init__(
+        self,
+        picture: ShelfPicture,
+        first: Callable[[str], int | None],
+        go_to: Callable[[int], object],
+    ) -> None:
+        super().__init__(picture, first, go_to)
+        self._picture = picture
+
+    def _place(self) -> None:
+        seen = self._picture.visibleRegion().boundingRect()
+        self.shown.adjustSize()
+        self.shown.move(seen.left() + HALF, seen.bottom() - self.shown.height() - HALF)
 
 
 class Shelf(QScrollArea):

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from PySide6.QtCore import QModelIndex, QPoint, QPointF, QRect, QRectF, QSize, Qt, QTimer, Signal
+from PySide6.QtCore import QModelIndex, QPoint, QPointF, QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QColor,
     QFontMetrics,
@@ -18,7 +18,6 @@ from PySide6.QtGui import (
     QStandardItemModel,
 )
 from PySide6.QtWidgets import (
-    QApplication,
     QListView,
     QStyle,
     QStyledItemDelegate,
@@ -30,6 +29,7 @@ from barkeep.desktop.look.metrics import HALF, PAD, RADIUS, UNIT, TypeSize, font
 from barkeep.desktop.look.tones import Tones, blend, current_tones
 from barkeep.desktop.widgets.delegates import Index
 from barkeep.desktop.widgets.levels import LevelReading, draw_level
+from barkeep.desktop.widgets.type_ahead import TypeAhead
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.name_search import Fit, Named, NameIndex
 from barkeep.domain.phrases import folded
@@ -83,11 +83,7 @@ class KindTiles(QListView):
         self.setItemDelegate(_TileDelegate(self))
         self.tiles.itemChanged.connect(lambda _item: self.ticks_changed.emit())
         self._index: NameIndex[int] = NameIndex(())
-        self._typed = ""
-        self._forgets = QTimer(self)
-        self._forgets.setSingleShot(True)
-        self._forgets.setInterval(QApplication.keyboardInputInterval() * 3)
-        self._forgets.timeout.connect(self._forget_typed)
+        self._typing = TypeAhead(self, self._place_for, self._go_to_row)
 
     def show_tiles(self, tiles: Sequence[Tile], ticked: frozenset[str]) -> None:
         """Show these, with those ticked; the one that was current stays so."""
@@ -125,36 +121,26 @@ class KindTiles(QListView):
         for row in (*found, *of_kinds)[:1]:
             self.setCurrentIndex(self.tiles.index(row, 0))
 
-    def keyboardSearch(self, search: str) -> None:
-        """Go to the kind whose name, or a word of it, begins with what is typed."""
-        self._typed += search
-        self._forgets.start()
-        place = self._place_for(self._typed)
-        if place is None and len(self._typed) > len(search):
-            self._typed = search
-            place = self._place_for(search)
-        if place is not None:
-            self.setCurrentIndex(self.tiles.index(place, 0))
+    def _go_to_row(self, row: int) -> None:
+        self.setCurrentIndex(self.tiles.index(row, 0))
 
     def _place_for(self, typed: str) -> int | None:
-        """The row of the likeliest kind, none where nothing begins so."""
+        """The row of the likeliest kind of which a name or a word begins so; None where none is."""
         found = self._index.hits(folded(typed), guess=False)
         best = max(found, key=lambda each: (each.fit, each.score), default=None)
         return None if best is None or best.fit < Fit.BEGINNINGS else best.value
-
-    def _forget_typed(self) -> None:
-        self._typed = ""
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         key, item = event.key(), self.tiles.itemFromIndex(self.currentIndex())
         if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not event.modifiers() & (
             Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.AltModifier
         ):
+            self._typing.forget()
             self.wanted.emit()
         elif key == Qt.Key.Key_Space and item is not None:
-            self._typed = ""
+            self._typing.forget()
             self._toggle(self.currentIndex())
-        else:
+        elif not self._typing.takes(event):
             super().keyPressEvent(event)
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:

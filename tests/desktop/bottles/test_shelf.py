@@ -9,6 +9,7 @@ from PySide6.QtTest import QTest
 
 from barkeep.application.bar import Bar
 from barkeep.desktop.bottles import shelf as shelf_module
+from barkeep.desktop.bottles.labels import AddBottleDialog
 from barkeep.desktop.bottles.level_dialog import LevelDialog
 from tests.desktop.bottles.bottle_page import bottles_page
 from tests.desktop.bottles.test_page import imported
@@ -73,6 +74,36 @@ def test_walked_found_counted_and_turned_back(window, shelf, qtbot):
     assert named(shelf) == lit[-1]
     key(shelf, "Ctrl+Shift+S")
     assert window.current.view.isVisible() and window.current.view.hasFocus()
+
+
+def test_what_is_typed_stands_there_until_another_key_ends_it(shelf):
+    typed = shelf._typing.shown
+    key(shelf, "Home")
+    QTest.keyClicks(shelf, "lime ")
+    assert typed.isVisible() and typed.text() == "lime " and "Lime " in named(shelf)
+    QTest.keyClicks(shelf, "c")
+    assert named(shelf) == "Lime cordial"
+    key(shelf, "Backspace")
+    assert typed.text() == "lime "
+    key(shelf, "Esc")
+    assert typed.isHidden() and named(shelf) == "Lime cordial"
+    QTest.keyClicks(shelf, "li")
+    key(shelf, "Home")
+    assert typed.isHidden() and shelf.current.place == 1
+    QTest.keyClicks(shelf, "s")
+    first = named(shelf)
+    QTest.keyClicks(shelf, "s")
+    assert named(shelf) != first  # a letter again is the next with it
+
+
+def test_a_code_that_nobody_has_is_no_bottle_to_be_counted(window, shelf):
+    key(shelf, "Home")
+    QTest.keyClicks(shelf, "4006381333931")
+    key(shelf, "Return")
+    dialog = window.current.dialog
+    assert isinstance(dialog, AddBottleDialog)
+    assert dialog.edits["barcode"].text() == "4006381333931"
+    dialog.reject()
 
 
 def test_moved_by_keys_and_by_dragging_and_back(window, shelf):

@@ -144,6 +144,10 @@ def test_thirty_kinds_are_ticked_in_under_two_minutes_and_undone_as_one_step(win
     assert window.bar.snapshot.bottles == () and page.view.hasFocus()
     QTest.keyClicks(page.view, "verm")
     assert page.view.current_key == "sweet-vermouth"
+    assert page.view._typing.shown.text() == "verm"  # until another key ends it
+    QTest.keyClick(page.view, Qt.Key.Key_Space)
+    assert page.view.ticked == ("sweet-vermouth",) and page.view._typing.shown.isHidden()
+    QTest.keyClick(page.view, Qt.Key.Key_Space)
     hand.click(page.add_button) if page.add_button.isEnabled() else None
     assert window.bar.snapshot.bottles == ()
 
