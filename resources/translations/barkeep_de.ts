@@ -1035,6 +1035,10 @@
 <translation>Eine Kopie, um alles auszuprobieren. Nichts davon bleibt, und deine Bar bleibt, wie sie ist.</translation>
 </message>
 <message>
+<source>A count was begun on {when} and is not written down yet.</source>
+<translation>Eine Zählung, begonnen am {when}, noch nicht eingetragen.</translation>
+</message>
+<message>
 <source>A cream liqueur brings alcohol, sugar and flavour; cream brings only body.</source>
 <translation>Ein Sahnelikör bringt Alkohol, Zucker und Geschmack; Sahne bringt nur Körper.</translation>
 </message>

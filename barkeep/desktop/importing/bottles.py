@@ -234,7 +234,7 @@ class ImportDialog(RefusedInBanner, QDialog):
 
     def _say_how_it_was_read(self, file: BottlesFile) -> None:
         if not file.listed:
-            said = "; ".join(str(each) for each in file.faults) or NO_BOTTLE.message
+            said = "; ".join(str(each) for each in file.faults) or tr(NO_BOTTLE.message)
             self.banner.say(tr("There is nothing to import: {said}.", said=said), "error")
             return
         said_first = [self._named.read_as] if self._named.read_as else []

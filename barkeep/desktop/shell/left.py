@@ -33,12 +33,7 @@ def _left(kept: KeptTyping, bar: Bar) -> Iterator[Left]:
         try:
             when = when_left(values or {})
             if name == COUNT and values is not None:
-                bottles = counted(len(values["counts"]), "bottle")
-                said = tr(
-                    "{bottles} counted on {when} and not written down yet.",
-                    bottles=bottles,
-                    when=when,
-                )
+                said = _count_left(len(values["counts"]), when)
                 yield Left(name, "bottles", said, tr("Go on counting"))
             elif name == LIST and values is not None and values["text"].strip():
                 said = tr(
@@ -56,3 +51,11 @@ def _left(kept: KeptTyping, bar: Bar) -> Iterator[Left]:
                     yield Left(name, "shoots", said, tr("Go on with the log"))
         except (KeyError, TypeError, ValueError):  # somebody else has written it
             continue
+
+
+def _count_left(many: int, when: str) -> str:
+    """Of a count; where none is finished, an amount was being typed."""
+    if not many:
+        return tr("A count was begun on {when} and is not written down yet.", when=when)
+    bottles = counted(many, "bottle")
+    return tr("{bottles} counted on {when} and not written down yet.", bottles=bottles, when=when)
