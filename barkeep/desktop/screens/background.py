@@ -57,6 +57,7 @@ class Background(QObject):
         self._starter.timeout.connect(self._start_next)
         self._answered.connect(self._deliver, Qt.ConnectionType.QueuedConnection)
         self._asides: dict[str, Background] = {}
+        self._is_finished = False
 
     def aside(self, key: str) -> Background:
         """Where one long question may be worked on while all others go on being answered."""
@@ -76,6 +77,8 @@ class Background(QObject):
 
         It must not touch Qt or the bar: `ask("tonight", partial(tonight, bar.snapshot), show)`.
         """
+        if self._is_finished:
+            return  # a widget that is painted once more while its window goes
         asked = _Question(key, question, on_answer, on_refused)
         self._newest[key] = asked
         self._waiting.pop(key, None)
@@ -89,6 +92,7 @@ class Background(QObject):
 
     def finish(self) -> None:
         """Start nothing more, want no answers, and wait for what runs."""
+        self._is_finished = True
         self._starter.stop()
         self._waiting.clear()
         self._newest.clear()
