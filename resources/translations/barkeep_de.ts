@@ -13,7 +13,7 @@
 </message>
 <message>
 <source> (still off: {remains})</source>
-<translation> (es bleiben: {remains})</translation>
+<translation> (weicht noch ab: {remains})</translation>
 </message>
 <message>
 <source> (what is there gives no more; the rest is bought)</source>
@@ -361,7 +361,7 @@
 </message>
 <message>
 <source>&amp;Keep counting</source>
-<translation>&amp;Weiter zählen</translation>
+<translation>&amp;Weiterzählen</translation>
 </message>
 <message>
 <source>&amp;Keep it as my own recipe</source>
@@ -734,7 +734,7 @@
 </message>
 <message>
 <source>&amp;at</source>
-<translation>&amp;wo</translation>
+<translation>be&amp;i</translation>
 </message>
 <message>
 <source>&amp;on</source>
@@ -762,7 +762,7 @@
 </message>
 <message>
 <source>, or paste </source>
-<translation>, oder füge </translation>
+<translation>, oder übernimm </translation>
 </message>
 <message>
 <source>, spilled {amount}</source>
@@ -802,7 +802,7 @@
 </message>
 <message>
 <source>, {drinks:.1f} standard drinks a serve</source>
-<translation>, {drinks:.1f} Standardgetränke je Portion</translation>
+<translation>, {drinks:.1f} Standarddrinks je Portion</translation>
 </message>
 <message>
 <source>, {ratio:.2g} times as much</source>
@@ -1128,7 +1128,7 @@
 </message>
 <message>
 <source>A single measure: stubby, with thick glass and a short neck</source>
-<translation>Ein einzelnes Maß: gedrungen, mit dickem Glas und kurzem Hals</translation>
+<translation>Für eine einzelne Portion: gedrungen, mit dickem Glas und kurzem Hals</translation>
 </message>
 <message>
 <source>A spec is found that</source>
@@ -1184,7 +1184,7 @@
 </message>
 <message>
 <source>A {vessel} has no room for so much ice. Use less.</source>
-<translation>In {vessel} ist kein Platz für so viel Eis. Nimm weniger.</translation>
+<translation>Für so viel Eis ist kein Platz ({vessel}). Nimm weniger.</translation>
 </message>
 <message>
 <source>A {vessel} of this size ({room:.0f} % left free {why})</source>
@@ -1328,7 +1328,7 @@
 </message>
 <message>
 <source>Agave on a spec may mean the syrup or a spirit: one sweetens, the other is the strength of the drink.</source>
-<translation>Agave kann in einem Rezept den Sirup oder einen Brand meinen: Der eine süßt, der andere ist die Stärke des Drinks.</translation>
+<translation>Agave kann in einem Rezept den Sirup oder einen Brand meinen: Der eine süßt, der andere bringt dem Drink den Alkohol.</translation>
 </message>
 <message>
 <source>Agricole is grassy cane-juice rum; spiced rum is sweetened and tastes of vanilla.</source>
@@ -1336,7 +1336,7 @@
 </message>
 <message>
 <source>Ahead</source>
-<translation>Kommend</translation>
+<translation>Anstehend</translation>
 </message>
 <message>
 <source>Alcohol</source>
@@ -1400,7 +1400,7 @@
 </message>
 <message>
 <source>Almond extract is used by the drop; orgeat is a syrup poured by the measure.</source>
-<translation>Mandelextrakt nimmt man tropfenweise; Orgeat ist ein Sirup nach Maß.</translation>
+<translation>Mandelextrakt nimmt man tropfenweise; Orgeat ist ein Sirup, den man mit dem Barmaß abmisst.</translation>
 </message>
 <message>
 <source>Almond milk is thin and barely sweet; orgeat is a syrup.</source>
@@ -1652,7 +1652,7 @@
 </message>
 <message>
 <source>At {abv_percent:.0f} % vol ice begins {begins}, so in a freezer at {freezer_c:.0f} °C it {freezes}.</source>
-<translation>Mit {abv_percent:.0f} % vol beginnt Eis {begins}; im Gefrierschrank bei {freezer_c:.0f} °C {freezes}.</translation>
+<translation>Mit {abv_percent:.0f} % vol beginnt Eis {begins}; im Gefrierfach bei {freezer_c:.0f} °C {freezes}.</translation>
 </message>
 <message>
 <source>Aug</source>
@@ -1824,7 +1824,7 @@
 </message>
 <message>
 <source>Bitters are a seasoning used by the dash, a red bitter is a liqueur poured by the measure: one letter, thirty times the amount.</source>
-<translation>Bitters sind eine Würze, die man dashweise nimmt, ein roter Bitter ist ein Likör nach Maß: ein Buchstabe, das Dreißigfache der Menge.</translation>
+<translation>Bitters sind eine Würze, die man dashweise nimmt, ein roter Bitter ist ein Likör, den man mit dem Barmaß abmisst: ein Buchstabe, das Dreißigfache der Menge.</translation>
 </message>
 <message>
 <source>Blackberry brandy on a spec is a liqueur, not a brandy.</source>
@@ -1880,7 +1880,7 @@
 </message>
 <message>
 <source>Both are dark and bitter, but fernet is poured by the measure and bitters by the dash.</source>
-<translation>Beide sind dunkel und bitter, aber Fernet nimmt man nach Maß und Bitters dashweise.</translation>
+<translation>Beide sind dunkel und bitter, aber Fernet misst man mit dem Barmaß ab, Bitters nimmt man dashweise.</translation>
 </message>
 <message>
 <source>Both are green; one is a strong liqueur of many herbs, the other is sugar and mint at less than half the strength.</source>
@@ -1984,7 +1984,7 @@
 </message>
 <message>
 <source>Brings near</source>
-<translation>Rückt näher</translation>
+<translation>Bringt näher</translation>
 </message>
 <message>
 <source>Bruise and slice the stalks, simmer them ten minutes in the water, stir in the sugar and strain when cool.</source>
@@ -2056,7 +2056,7 @@
 </message>
 <message>
 <source>Can it be poured?</source>
-<translation>Lässt es sich ausschenken?</translation>
+<translation>Ist es machbar?</translation>
 </message>
 <message>
 <source>Canada</source>
@@ -2212,7 +2212,7 @@
 </message>
 <message>
 <source>Cider vinegar is five per cent acetic acid; a measure of it ruins the drink.</source>
-<translation>Apfelessig enthält fünf Prozent Essigsäure; ein Maß davon verdirbt den Drink.</translation>
+<translation>Apfelessig enthält fünf Prozent Essigsäure; ein ganzes Barmaß davon verdirbt den Drink.</translation>
 </message>
 <message>
 <source>Citric acid looks like sugar in the jar; a spoonful makes the drink undrinkable.</source>
@@ -2232,7 +2232,7 @@
 </message>
 <message>
 <source>Clear all &amp;filters</source>
-<translation>Alle &amp;Filter löschen</translation>
+<translation>Alle &amp;Filter aufheben</translation>
 </message>
 <message>
 <source>Clear filter</source>
@@ -2244,11 +2244,11 @@
 </message>
 <message>
 <source>Clear {count}</source>
-<translation>{count} löschen</translation>
+<translation>{count} aufheben</translation>
 </message>
 <message>
 <source>Clear {filters}</source>
-<translation>{filters} löschen</translation>
+<translation>{filters} aufheben</translation>
 </message>
 <message>
 <source>Close</source>
@@ -2313,7 +2313,7 @@
 </message>
 <message>
 <source>Colorado State University Extension on eggnog</source>
-<translation>Colorado State University Extension zu Eierpunsch</translation>
+<translation>Colorado State University Extension zu Eggnog</translation>
 </message>
 <message>
 <source>Column {place}</source>
@@ -2753,7 +2753,7 @@
 </message>
 <message>
 <source>Dry ice and liquid nitrogen must be gone, all of it, before anyone drinks. They freeze skin and burst closed vessels, and the gas suffocates: open windows, and local food rules first.</source>
-<translation>Trockeneis und flüssiger Stickstoff müssen ganz verschwunden sein, bevor jemand trinkt. Sie erfrieren die Haut, sprengen geschlossene Gefäße, und das Gas erstickt: Fenster öffnen; örtliche Lebensmittelvorschriften gehen vor.</translation>
+<translation>Trockeneis und flüssiger Stickstoff müssen restlos verdampft sein, bevor jemand trinkt. Sie verursachen Erfrierungen, sprengen geschlossene Gefäße, und das Gas erstickt: Fenster öffnen; örtliche Lebensmittelvorschriften gehen vor.</translation>
 </message>
 <message>
 <source>Due</source>
@@ -2813,7 +2813,7 @@
 </message>
 <message>
 <source>Elderberries poison when raw, and so do elder leaves and stems: ripe berries only, off the stem and cooked through, and ask your local food agency.</source>
-<translation>Rohe Holunderbeeren sind giftig, ebenso Blätter und Stiele des Holunders: nur reife Beeren, abgezupft und durchgekocht; im Zweifel bei der örtlichen Lebensmittelbehörde nachfragen.</translation>
+<translation>Rohe Holunderbeeren sind giftig, ebenso Blätter und Stiele des Holunders: nur reife Beeren, abgezupft und durchgekocht, und bei der örtlichen Lebensmittelbehörde nachfragen.</translation>
 </message>
 <message>
 <source>Emptied</source>
@@ -2947,7 +2947,7 @@
 </message>
 <message>
 <source>Faded</source>
-<translation>Verblasst</translation>
+<translation>Nachgelassen</translation>
 </message>
 <message>
 <source>Family</source>
@@ -3120,7 +3120,7 @@
 </message>
 <message>
 <source>Freeze or buy {total} of {what}{uses}, a quarter to spare for what melts ({basis}).</source>
-<translation>Gefrieren oder kaufen: {total} {what}{uses}, ein Viertel davon als Reserve für das, was schmilzt ({basis}).</translation>
+<translation>Gefrieren oder kaufen: {total} {what}{uses}, ein Viertel mehr als nötig für das, was schmilzt ({basis}).</translation>
 </message>
 <message>
 <source>Friday</source>
@@ -3204,7 +3204,7 @@
 </message>
 <message>
 <source>Go on counting</source>
-<translation>Weiter zählen</translation>
+<translation>Weiterzählen</translation>
 </message>
 <message>
 <source>Go on with the draft of {name}</source>
@@ -3244,7 +3244,7 @@
 </message>
 <message>
 <source>Got</source>
-<translation>Zahl</translation>
+<translation>Gekauft</translation>
 </message>
 <message>
 <source>Grapefruit and Seville orange change how some medicines work, even hours later: whoever takes medicine should ask a doctor or pharmacist first.</source>
@@ -3328,7 +3328,7 @@
 </message>
 <message>
 <source>Health authorities say how much is low-risk (in the United Kingdom 14 units a week at most, spread over three days or more); look up those where you are, and ask a doctor what is so for you.</source>
-<translation>Gesundheitsbehörden sagen, wie viel risikoarm ist (im Vereinigten Königreich höchstens 14 Einheiten in der Woche, verteilt auf drei oder mehr Tage); sieh nach, was bei dir gilt, und frag in einer Arztpraxis, was für dich gilt.</translation>
+<translation>Gesundheitsbehörden sagen, wie viel risikoarm ist (im Vereinigten Königreich höchstens 14 Einheiten in der Woche, verteilt auf drei oder mehr Tage); sieh nach, was an deinem Ort gilt, und frag in einer Arztpraxis, was für dich selbst gilt.</translation>
 </message>
 <message>
 <source>Heat drives off some alcohol: about {share:.0f} % stays in (USDA retention factors, 2007). The figures count all of it.</source>
@@ -3344,7 +3344,7 @@
 </message>
 <message>
 <source>Holds a bottle of 50 % vol or more, which catches fire without warming: keep it from any flame. Local fire rules come first.</source>
-<translation>Enthält eine Flasche mit 50 % vol oder mehr, die sich auch ohne Erwärmen entzündet: von jeder Flamme fernhalten. Örtliche Brandschutzvorschriften gehen vor.</translation>
+<translation>Enthält eine Flasche mit 50 % vol oder mehr, die schon ohne Erwärmen Feuer fängt: von jeder Flamme fernhalten. Örtliche Brandschutzvorschriften gehen vor.</translation>
 </message>
 <message>
 <source>Home</source>
@@ -3352,7 +3352,7 @@
 </message>
 <message>
 <source>Home-made tonic from cinchona bark: nothing limits the quinine in it, and too much poisons. Buy tonic water instead; it has a legal limit. Ask a doctor or pharmacist.</source>
-<translation>Selbst gemachtes Tonic aus Chinarinde: Nichts begrenzt das Chinin darin, und zu viel davon vergiftet. Stattdessen Tonic Water kaufen; dafür gilt ein gesetzlicher Grenzwert. Im Zweifel ärztlichen Rat oder Rat in der Apotheke holen.</translation>
+<translation>Selbst gemachtes Tonic aus Chinarinde: Nichts begrenzt das Chinin darin, und zu viel davon ist giftig. Stattdessen Tonic Water kaufen; dafür gilt ein gesetzlicher Grenzwert. In einer Arztpraxis oder Apotheke fragen.</translation>
 </message>
 <message>
 <source>Honey holds more or less water: its sugar differs by about 5 % (common practice).</source>
@@ -3840,7 +3840,7 @@
 </message>
 <message>
 <source>Keep counting</source>
-<translation>Weiter zählen</translation>
+<translation>Weiterzählen</translation>
 </message>
 <message>
 <source>Keep for &amp;later</source>
@@ -3916,7 +3916,7 @@
 </message>
 <message>
 <source>Kinds to tick</source>
-<translation>Arten zum Ankreuzen</translation>
+<translation>Zutaten zum Ankreuzen</translation>
 </message>
 <message>
 <source>Kirsch is a dry spirit with no sugar; maraschino is a liqueur with some 350 grams a litre.</source>
@@ -4056,7 +4056,7 @@
 </message>
 <message>
 <source>Limited by</source>
-<translation>Grenze</translation>
+<translation>Begrenzt durch</translation>
 </message>
 <message>
 <source>Limoncello is a sweet liqueur from lemon peel and has almost no acid.</source>
@@ -4214,7 +4214,7 @@
 </message>
 <message>
 <source>Made how</source>
-<translation>Wie gemacht</translation>
+<translation>Zubereitung</translation>
 </message>
 <message>
 <source>Made of it</source>
@@ -4418,7 +4418,7 @@
 </message>
 <message>
 <source>Move the line down (Alt+Down)</source>
-<translation>Zeile nach unten schieben (Alt+Ab)</translation>
+<translation>Zeile nach unten schieben (Alt+Pfeil runter)</translation>
 </message>
 <message>
 <source>Move the line up</source>
@@ -4426,7 +4426,7 @@
 </message>
 <message>
 <source>Move the line up (Alt+Up)</source>
-<translation>Zeile nach oben schieben (Alt+Auf)</translation>
+<translation>Zeile nach oben schieben (Alt+Pfeil hoch)</translation>
 </message>
 <message>
 <source>Moved {name}</source>
@@ -4496,7 +4496,7 @@ Mit Eis schütteln und abseihen.</translation>
 </message>
 <message>
 <source>Nearer is closer. A bottle marks what is in the bar. Enter or a click goes on, Backspace back.</source>
-<translation>Je näher, desto ähnlicher. Eine Flasche zeigt, was in der Bar ist. Eingabetaste oder Klick geht weiter, Rücktaste zurück.</translation>
+<translation>Je näher, desto ähnlicher. Eine Flasche zeigt, was in der Bar ist. Enter oder ein Klick geht weiter, die Rücktaste zurück.</translation>
 </message>
 <message>
 <source>Need</source>
@@ -4652,7 +4652,7 @@ Mit Eis schütteln und abseihen.</translation>
 </message>
 <message>
 <source>No fewer serves use {share} of all that could be used; that is proved.</source>
-<translation>Weniger Portionen verbrauchen nicht {share} von allem, was sich verbrauchen ließe; das ist bewiesen.</translation>
+<translation>Mit weniger Portionen lässt sich nicht {share} von allem verbrauchen, was sich verbrauchen ließe; das ist bewiesen.</translation>
 </message>
 <message>
 <source>No ice is named, so no dilution is counted.</source>
@@ -4696,15 +4696,15 @@ Mit Eis schütteln und abseihen.</translation>
 </message>
 <message>
 <source>No ordinary {name} is there: {named} are poured only when asked for, and are not close enough to stand in.</source>
-<translation>Gewöhnlicher {name} ist nicht da: {named} werden nur genommen, wenn sie verlangt sind, und sind als Ersatz nicht nah genug.</translation>
+<translation>Von {name} ist die gewöhnliche Art nicht da: {named} werden nur auf Verlangen genommen und sind als Ersatz nicht nah genug.</translation>
 </message>
 <message>
 <source>No ordinary {name} is there: {named} is poured only when asked for, and is not close enough to stand in.</source>
-<translation>Gewöhnlicher {name} ist nicht da: {named} wird nur genommen, wenn es verlangt ist, und ist als Ersatz nicht nah genug.</translation>
+<translation>Von {name} ist die gewöhnliche Art nicht da: {named} wird nur auf Verlangen genommen und ist als Ersatz nicht nah genug.</translation>
 </message>
 <message>
 <source>No ordinary {wanted} is there: {offered} is poured only when asked for; pour {times} times as much.</source>
-<translation>Gewöhnlicher {wanted} ist nicht da: {offered} wird nur genommen, wenn es verlangt ist; nimm {times}-mal so viel.</translation>
+<translation>Von {wanted} ist die gewöhnliche Art nicht da: {offered} wird nur auf Verlangen genommen; nimm {times}-mal so viel.</translation>
 </message>
 <message>
 <source>No pairs</source>
@@ -4764,7 +4764,7 @@ Mit Eis schütteln und abseihen.</translation>
 </message>
 <message>
 <source>No use-by date: check it</source>
-<translation>Kein Verbrauchsdatum: prüfen</translation>
+<translation>Kein Haltbarkeitsdatum: prüfen</translation>
 </message>
 <message>
 <source>No usual range is known for a drink of this kind.</source>
@@ -4881,7 +4881,7 @@ Mit Eis schütteln und abseihen.</translation>
 </message>
 <message>
 <source>Not shown in parts: that takes two lines in more than spoons, dashes or pieces</source>
-<translation>Nicht in Teilen gezeigt: dazu braucht es zwei Zeilen in mehr als Löffeln, Dashes oder Stücken</translation>
+<translation>Nicht in Teilen gezeigt: Dazu braucht es zwei Zeilen in mehr als Löffeln, Dashes oder Stücken</translation>
 </message>
 <message>
 <source>Not taken from a bottle</source>
@@ -4929,7 +4929,7 @@ Mit Eis schütteln und abseihen.</translation>
 </message>
 <message>
 <source>Nothing before the steps after it: they need it.</source>
-<translation>Nichts vor den Schritten danach: Sie brauchen ihn.</translation>
+<translation>Nichts für sich allein: Die Schritte danach brauchen ihn.</translation>
 </message>
 <message>
 <source>Nothing goes off within {days} days</source>
@@ -4989,7 +4989,7 @@ Mit Eis schütteln und abseihen.</translation>
 </message>
 <message>
 <source>Nothing is ticked: Space ticks the kind that is framed</source>
-<translation>Nichts ist angekreuzt: Die Leertaste kreuzt die umrahmte Art an</translation>
+<translation>Nichts ist angekreuzt: Die Leertaste kreuzt die umrahmte Zutat an</translation>
 </message>
 <message>
 <source>Nothing is written.</source>
@@ -5137,7 +5137,7 @@ Mit Eis schütteln und abseihen.</translation>
 </message>
 <message>
 <source>Old-style genever is malty like a whisky and hardly tastes of juniper; it makes another drink altogether.</source>
-<translation>Alter Genever ist malzig wie ein Whisky und schmeckt kaum nach Wacholder; er ergibt einen ganz anderen Drink.</translation>
+<translation>Genever alten Stils (Oude) ist malzig wie ein Whisky und schmeckt kaum nach Wacholder; er ergibt einen ganz anderen Drink.</translation>
 </message>
 <message>
 <source>On</source>
@@ -5245,7 +5245,7 @@ Mit Eis schütteln und abseihen.</translation>
 </message>
 <message>
 <source>Only its name and its kind are needed; figures left empty are as its kind has them.</source>
-<translation>Nur Name und Art sind nötig; leere Kennwerte sind wie bei ihrer Art.</translation>
+<translation>Nötig sind nur ihr Name und wovon sie eine Art ist; leere Kennwerte gelten wie dort.</translation>
 </message>
 <message>
 <source>Only low ones</source>
@@ -5394,7 +5394,7 @@ Mit Eis schütteln und abseihen.</translation>
 </message>
 <message>
 <source>Optional, such as 2026-12-31</source>
-<translation>Nach Wunsch, etwa 2026-12-31</translation>
+<translation>Optional, etwa 2026-12-31</translation>
 </message>
 <message>
 <source>Optional, such as {day}</source>
@@ -5422,15 +5422,15 @@ Mit Eis schütteln und abseihen.</translation>
 </message>
 <message>
 <source>Or see all {n} drinks, each with {lack}.</source>
-<translation>Oder sieh alle {n} Drinks an, jeden mit dem, {lack}.</translation>
+<translation>Oder sieh dir alle {n} Drinks an, jeden mit dem, {lack}.</translation>
 </message>
 <message>
 <source>Orange bitters are a seasoning used by the dash; an aperitivo is a bitter liqueur poured by the measure.</source>
-<translation>Orange Bitters sind eine Würze, die man dashweise nimmt; ein Aperitivo ist ein bitterer Likör, den man nach Maß einschenkt.</translation>
+<translation>Orange Bitters sind eine Würze, die man dashweise nimmt; ein Aperitivo ist ein bitterer Likör, den man mit dem Barmaß abmisst.</translation>
 </message>
 <message>
 <source>Orange bitters are used by the dash; a measure of them is undrinkable.</source>
-<translation>Orange Bitters nimmt man dashweise; ein ganzes Maß davon ist untrinkbar.</translation>
+<translation>Orange Bitters nimmt man dashweise; ein ganzes Barmaß davon ist untrinkbar.</translation>
 </message>
 <message>
 <source>Orange flower water is a perfume of blossom, not of peel; by the dash of bitters it tastes of soap.</source>
@@ -5454,11 +5454,11 @@ Mit Eis schütteln und abseihen.</translation>
 </message>
 <message>
 <source>Over ice it goes on thinning; the figures are for the first sip.</source>
-<translation>Auf Eis wird er immer dünner; die Werte gelten für den ersten Schluck.</translation>
+<translation>Auf Eis verwässert er weiter; die Werte gelten für den ersten Schluck.</translation>
 </message>
 <message>
 <source>Overproof rum is half as strong again and far more pungent: measure for measure the drink is out of balance and too strong.</source>
-<translation>Overproof-Rum ist um die Hälfte stärker und weit kräftiger: Maß für Maß gerät der Drink aus der Balance und wird zu stark.</translation>
+<translation>Overproof-Rum ist um die Hälfte stärker und weit kräftiger: In gleicher Menge bringt er den Drink aus der Balance und macht ihn zu stark.</translation>
 </message>
 <message>
 <source>Own</source>
@@ -5555,7 +5555,7 @@ Mit Eis schütteln und abseihen.</translation>
 </message>
 <message>
 <source>Past its best: taste it first</source>
-<translation>Über den besten Zustand hinaus: erst probieren</translation>
+<translation>Nicht mehr auf der Höhe: erst probieren</translation>
 </message>
 <message>
 <source>Past its date</source>
@@ -5563,15 +5563,15 @@ Mit Eis schütteln und abseihen.</translation>
 </message>
 <message>
 <source>Past its use-by date, {day}: not counted, make it anew or waste it</source>
-<translation>Abgelaufen am {day}: nicht mitgezählt, neu machen oder als Verlust buchen</translation>
+<translation>Abgelaufen (haltbar bis {day}): nicht mitgezählt, neu machen oder als Verlust buchen</translation>
 </message>
 <message>
 <source>Past its use-by date, {day}: taste it before using it</source>
-<translation>Abgelaufen am {day}: vor dem Verwenden kosten</translation>
+<translation>Abgelaufen (haltbar bis {day}): vor dem Verwenden probieren</translation>
 </message>
 <message>
 <source>Past its use-by: discard, make anew</source>
-<translation>Verbrauchsdatum überschritten: wegwerfen, neu ansetzen</translation>
+<translation>Haltbarkeit abgelaufen: wegwerfen, neu ansetzen</translation>
 </message>
 <message>
 <source>Paste or drop it, a bottle a line, in any words. What is doubtful is asked.</source>
@@ -5601,7 +5601,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Peanuts: a trace can stop a guest's breath. Ask before serving, use clean tins and spoons, and call for help at once; the label comes first.</source>
-<translation>Erdnüsse: Eine Spur kann einem Gast den Atem nehmen. Vor dem Servieren fragen, saubere Becher und Löffel verwenden und im Notfall sofort Hilfe rufen; das Etikett geht vor.</translation>
+<translation>Erdnüsse: Eine Spur kann einem Gast den Atem nehmen. Vor dem Servieren fragen, saubere Shaker und Löffel verwenden und bei einer Reaktion sofort Hilfe rufen; das Etikett geht vor.</translation>
 </message>
 <message>
 <source>Peel it and cut it across.</source>
@@ -5633,7 +5633,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Peppermint extract is used by the drop; a measure of it is undrinkable.</source>
-<translation>Pfefferminzextrakt nimmt man tropfenweise; ein ganzes Maß davon ist untrinkbar.</translation>
+<translation>Pfefferminzextrakt nimmt man tropfenweise; ein ganzes Barmaß davon ist untrinkbar.</translation>
 </message>
 <message>
 <source>Pictures of what drinks ask for most: go over your shelf and tick it.</source>
@@ -5767,11 +5767,11 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Poured {amount}</source>
-<translation>Ausgeschenkt {amount}</translation>
+<translation>Eingeschenkt {amount}</translation>
 </message>
 <message>
 <source>Poured {amount} of {title}</source>
-<translation>{amount} {title} ausgeschenkt</translation>
+<translation>{amount} {title} eingeschenkt</translation>
 </message>
 <message>
 <source>Poured {several}{name}</source>
@@ -5847,7 +5847,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Put into the &amp;bar</source>
-<translation>In die &amp;Bar legen</translation>
+<translation>In die &amp;Bar stellen</translation>
 </message>
 <message>
 <source>Put the empty bottle on the scale, without its cap.</source>
@@ -6279,7 +6279,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Say why in a few words: the reason is shown with every offer.</source>
-<translation>Sag in wenigen Worten, warum: Der Grund steht bei jedem Angebot.</translation>
+<translation>Sag in wenigen Worten, warum: Der Grund steht bei jedem Vorschlag.</translation>
 </message>
 <message>
 <source>Scoop out the pulp and rub it through a sieve.</source>
@@ -6323,7 +6323,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Search bottles, makers, kinds and barcodes…</source>
-<translation>Flaschen, Hersteller, Arten und Strichcodes suchen…</translation>
+<translation>Flaschen, Hersteller, Zutaten und Strichcodes suchen…</translation>
 </message>
 <message>
 <source>Search bottles…</source>
@@ -6444,15 +6444,15 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Serves at most</source>
-<translation>Höchstens Portionen</translation>
+<translation>Portionen höchstens</translation>
 </message>
 <message>
 <source>Serves left</source>
-<translation>Noch Portionen</translation>
+<translation>Portionen übrig</translation>
 </message>
 <message>
 <source>Serves of {name}</source>
-<translation>Portionen {name}</translation>
+<translation>Portionen von {name}</translation>
 </message>
 <message>
 <source>Serves really made</source>
@@ -6468,11 +6468,11 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Set its use-b&amp;y day…</source>
-<translation>Hal&amp;tbar bis setzen…</translation>
+<translation>Hal&amp;tbarkeitsdatum setzen…</translation>
 </message>
 <message>
 <source>Set out a saucer of {named} to rim {rims}{lacking}.</source>
-<translation>Einen Teller mit {named} bereitstellen, für den Rand von {rims}{lacking}.</translation>
+<translation>Einen Teller mit {named} bereitstellen, für {rims} mit Rand{lacking}.</translation>
 </message>
 <message>
 <source>Set out {count} × {name}.</source>
@@ -6573,7 +6573,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Short</source>
-<translation>Mehr fehlt</translation>
+<translation>Mehrere fehlen</translation>
 </message>
 <message>
 <source>Short</source>
@@ -6614,11 +6614,11 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Show in &amp;Tonight</source>
-<translation>Heute Aben&amp;d zeigen</translation>
+<translation>In „Heute Aben&amp;d“ zeigen</translation>
 </message>
 <message>
 <source>Show in Tonight</source>
-<translation>Heute Abend zeigen</translation>
+<translation>In „Heute Abend“ zeigen</translation>
 </message>
 <message>
 <source>Show it in Tonight</source>
@@ -6762,7 +6762,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Sour mix is sweetened already; with the syrup of the spec the drink is twice too sweet.</source>
-<translation>Sour Mix ist schon gesüßt; mit dem Sirup des Rezepts wird der Drink doppelt zu süß.</translation>
+<translation>Sour Mix ist schon gesüßt; mit dem Sirup des Rezepts wird der Drink doppelt so süß, wie er sein soll.</translation>
 </message>
 <message>
 <source>Source: {authority}.</source>
@@ -6874,7 +6874,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>State</source>
-<translation>Stand</translation>
+<translation>Status</translation>
 </message>
 <message>
 <source>Stays as you have it</source>
@@ -7042,7 +7042,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Straight sides below, then a long even slope to the neck: many whiskies and rums</source>
-<translation>Unten gerade Seiten, dann ein langer, gleichmäßiger Verlauf zum Hals: viele Whiskys und Rums</translation>
+<translation>Unten gerade Seiten, dann eine lange, gleichmäßige Schräge zum Hals: viele Whiskys und Rums</translation>
 </message>
 <message>
 <source>Straight sides, a short round shoulder and a long neck: many gins, vodkas and vermouths</source>
@@ -7063,7 +7063,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Strength is told in this country's standard drinks too.</source>
-<translation>Der Alkoholgehalt wird auch in Standardgetränken dieses Landes angegeben.</translation>
+<translation>Der Alkoholgehalt wird auch in Standarddrinks dieses Landes angegeben.</translation>
 </message>
 <message>
 <source>Strength not known: {why}.</source>
@@ -7155,7 +7155,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Summed over the shoots that counted a bottle. Reasons are common practice.</source>
-<translation>Summe der Drehs, die eine Flasche gezählt haben. Die Gründe sind gängige Praxis.</translation>
+<translation>Summe der Drehs, die eine Flasche gezählt haben. Die Gründe sind Erfahrungswerte.</translation>
 </message>
 <message>
 <source>Sunday</source>
@@ -7279,7 +7279,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>The amaro is a liqueur poured by the measure, the bitters a seasoning used by the dash.</source>
-<translation>Der Amaro ist ein Likör, den man nach Maß einschenkt, die Bitters sind eine Würze, die man dashweise nimmt.</translation>
+<translation>Der Amaro ist ein Likör, den man mit dem Barmaß abmisst, die Bitters sind eine Würze, die man dashweise nimmt.</translation>
 </message>
 <message>
 <source>The bar as it is</source>
