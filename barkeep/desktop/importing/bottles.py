@@ -238,7 +238,7 @@ class ImportDialog(RefusedInBanner, QDialog):
             self.banner.say(tr("There is nothing to import: {said}.", said=said), "error")
             return
         said_first = [self._named.read_as] if self._named.read_as else []
-        columns = spoken_list([f"“{each}”" for each in file.ignored], "and")
+        columns = spoken_list([tr("“{name}”", name=each) for each in file.ignored], "and")
         ignored = [tr("Nothing is read from {columns}.", columns=columns)] if columns else []
         faults = [f"{capitalised(each.message)}." for each in file.faults]
         if said_first or ignored or faults:

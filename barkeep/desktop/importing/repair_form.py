@@ -13,8 +13,9 @@ from barkeep.desktop.ingredients.teaching import teach_buttons
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, set_style
 from barkeep.desktop.screens.name_completion import NameCompleter, complete_with, ingredient_names
 from barkeep.desktop.widgets.buttons import button
+from barkeep.desktop.widgets.chips import FlowLayout
 from barkeep.desktop.widgets.labels import in_danger, text_label
-from barkeep.desktop.widgets.layouts import SPRING, column_of, row_of
+from barkeep.desktop.widgets.layouts import SPRING, column_of
 from barkeep.documents.bottles_csv import ListedRow
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
@@ -138,7 +139,7 @@ class RepairForm(QWidget):
             grid.addWidget(field.label, 2 * number, 0, top)
             grid.addWidget(field.edit, 2 * number, 1)
             grid.addWidget(field.problem, 2 * number + 1, 1)
-        buttons = row_of(self.use_button, *self.teach_buttons, SPRING)
+        buttons = FlowLayout((self.use_button, *self.teach_buttons), HALF)
         column_of(self.heading, self.whole, HALF, grid, UNIT, buttons, SPRING, on=self, margins=PAD)
 
 
