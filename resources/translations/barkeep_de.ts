@@ -1832,7 +1832,7 @@
 </message>
 <message>
 <source>Blackcurrant cordial has no alcohol and more acid; crème de cassis is a liqueur.</source>
-<translation>Johannisbeer-Cordial hat keinen Alkohol und mehr Säure; Crème de Cassis ist ein Likör.</translation>
+<translation>Schwarzer Johannisbeersirup hat keinen Alkohol und mehr Säure; Crème de Cassis ist ein Likör.</translation>
 </message>
 <message>
 <source>Blend it as it is served, in {rounds}: {what} a round (common practice).</source>
@@ -2004,7 +2004,7 @@
 </message>
 <message>
 <source>Buying: &amp;what each carries</source>
-<translation>Einkauf: &amp;was jede trägt</translation>
+<translation>Einkauf: &amp;was an jeder hängt</translation>
 </message>
 <message>
 <source>Buying: a &amp;plan</source>
@@ -3260,7 +3260,7 @@
 </message>
 <message>
 <source>Grenadine is a syrup; the juice is tart and cannot sweeten a drink.</source>
-<translation>Grenadine ist ein Sirup; der Saft ist herb und kann keinen Drink süßen.</translation>
+<translation>Grenadine ist ein Sirup; der Saft ist säuerlich und kann keinen Drink süßen.</translation>
 </message>
 <message>
 <source>Grind coarse, steep twelve to eighteen hours in the cold and filter.</source>
@@ -5281,7 +5281,7 @@ Mit Eis schütteln und abseihen.</translation>
 </message>
 <message>
 <source>Only what carries nothing</source>
-<translation>Nur was nichts trägt</translation>
+<translation>Nur woran nichts hängt</translation>
 </message>
 <message>
 <source>Only what is not in the bar</source>
@@ -7375,7 +7375,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>The drink is its garnish, {name} ({words}): {telling}.</source>
-<translation>Der Drink ist seine Garnitur, {name} ({words}): {telling}.</translation>
+<translation>Der Drink lebt von seiner Garnitur, {name} ({words}): {telling}.</translation>
 </message>
 <message>
 <source>The file is damaged: {fault}.</source>
@@ -7403,7 +7403,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>The house pour of {kind} is a product that is not there.</source>
-<translation>Der Hausausschank für {kind} ist ein Produkt, das es nicht gibt.</translation>
+<translation>Die Hausmarke für {kind} ist ein Produkt, das es nicht gibt.</translation>
 </message>
 <message>
 <source>The ice in the glass is counted on for part of the water: serve it on fresh ice.</source>
@@ -7587,7 +7587,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>The white foams, the yolk enriches: neither does the other's work.</source>
-<translation>Das Eiweiß schäumt, das Eigelb macht reich: Keines tut die Arbeit des anderen.</translation>
+<translation>Das Eiweiß schäumt, das Eigelb macht gehaltvoll: Keines leistet die Arbeit des anderen.</translation>
 </message>
 <message>
 <source>The whole bar is written to {file}</source>
@@ -7763,7 +7763,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>These count as there without a bottle. Untick one that is not: what needs it, and what is made from it, is then no longer ready.</source>
-<translation>Diese gelten ohne Flasche als da. Nimm das Kreuz weg, wenn eines fehlt: Was es braucht oder daraus gemacht wird, ist dann nicht mehr machbar.</translation>
+<translation>Diese gelten ohne Flasche als da. Nimm das Kreuz weg, wenn eines fehlt: Was damit gemacht wird oder daraus entsteht, ist dann nicht mehr machbar.</translation>
 </message>
 <message>
 <source>They are &amp;bottles</source>
@@ -7879,7 +7879,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Tin</source>
-<translation>Shaker</translation>
+<translation>Shakerbecher</translation>
 </message>
 <message>
 <source>To be bought: {lacking}.</source>
@@ -7963,7 +7963,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Too far to offer</source>
-<translation>Zu weit, um ihn anzubieten</translation>
+<translation>Zu weit entfernt, um ihn anzubieten</translation>
 </message>
 <message>
 <source>Tools</source>
@@ -8399,11 +8399,11 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>What each bottle carries</source>
-<translation>Was jede Flasche trägt</translation>
+<translation>Was an jeder Flasche hängt</translation>
 </message>
 <message>
 <source>What each carries</source>
-<translation>Was jede trägt</translation>
+<translation>Was an jeder hängt</translation>
 </message>
 <message>
 <source>What each of them cost: type over it</source>
@@ -8491,7 +8491,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>What it carries</source>
-<translation>Was sie trägt</translation>
+<translation>Was an ihr hängt</translation>
 </message>
 <message>
 <source>What it comes to</source>
@@ -8607,7 +8607,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>What was there is kept as {name}.</source>
-<translation>Was da war, liegt als {name} bereit.</translation>
+<translation>Was da war, bleibt als {name} erhalten.</translation>
 </message>
 <message>
 <source>What was used</source>
@@ -8967,7 +8967,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>a citrusy seed too, cooler</source>
-<translation>auch ein zitroniger Samen, kühler</translation>
+<translation>auch ein zitrusfrischer Samen, kühler</translation>
 </message>
 <message>
 <source>a classic</source>
@@ -8975,11 +8975,11 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>a dark berry too, far sharper</source>
-<translation>auch eine dunkle Beere, weit schärfer</translation>
+<translation>auch eine dunkle Beere, weit säuerlicher</translation>
 </message>
 <message>
 <source>a dark berry too, sharper</source>
-<translation>auch eine dunkle Beere, schärfer</translation>
+<translation>auch eine dunkle Beere, säuerlicher</translation>
 </message>
 <message>
 <source>a dark berry too, sweeter</source>
@@ -8987,11 +8987,11 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>a dark berry too, sweeter and sharper</source>
-<translation>auch eine dunkle Beere, süßer und schärfer</translation>
+<translation>auch eine dunkle Beere, süßer und säuerlicher</translation>
 </message>
 <message>
 <source>a dark berry too, tarter</source>
-<translation>auch eine dunkle Beere, herber</translation>
+<translation>auch eine dunkle Beere, säuerlicher</translation>
 </message>
 <message>
 <source>a dark bitter too, with cocoa</source>
@@ -9015,7 +9015,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>a dark dried fruit too, sharper: mind sulphites</source>
-<translation>auch eine dunkle Trockenfrucht, schärfer: Sulfite beachten</translation>
+<translation>auch eine dunkle Trockenfrucht, säuerlicher: Sulfite beachten</translation>
 </message>
 <message>
 <source>a dash</source>
@@ -9095,7 +9095,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>a fruity bitter too, tarter</source>
-<translation>auch ein fruchtiger Bitter, herber</translation>
+<translation>auch ein fruchtiger Bitter, säuerlicher</translation>
 </message>
 <message>
 <source>a gentle flower too, fruitier</source>
@@ -9307,7 +9307,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>a plum too, with gin behind it</source>
-<translation>auch eine Pflaume, mit Gin dahinter</translation>
+<translation>auch eine Pflaume, auf Gin angesetzt</translation>
 </message>
 <message>
 <source>a product needs a name</source>
@@ -9335,7 +9335,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>a red berry too, tarter</source>
-<translation>auch eine rote Beere, herber</translation>
+<translation>auch eine rote Beere, säuerlicher</translation>
 </message>
 <message>
 <source>a red berry too, whole</source>
@@ -9347,11 +9347,11 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>a red fruit on a pick, tart in place of sweet</source>
-<translation>eine rote Frucht am Spieß, herb statt süß</translation>
+<translation>eine rote Frucht am Spieß, säuerlich statt süß</translation>
 </message>
 <message>
 <source>a red stone fruit too, sharper and with gin behind it</source>
-<translation>auch rotes Steinobst, schärfer und mit Gin dahinter</translation>
+<translation>auch rotes Steinobst, säuerlicher und auf Gin angesetzt</translation>
 </message>
 <message>
 <source>a rim</source>
@@ -9363,7 +9363,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>a round of every drink more, less</source>
-<translation>eine Portion von jedem Drink mehr, weniger</translation>
+<translation>eine Runde mit jedem Drink mehr, weniger</translation>
 </message>
 <message>
 <source>a salty bite too, with vinegar</source>
@@ -9503,15 +9503,15 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>a tart berry too, black in place of red</source>
-<translation>auch eine herbe Beere, schwarz statt rot</translation>
+<translation>auch eine säuerliche Beere, schwarz statt rot</translation>
 </message>
 <message>
 <source>a tart berry too, red in place of black</source>
-<translation>auch eine herbe Beere, rot statt schwarz</translation>
+<translation>auch eine säuerliche Beere, rot statt schwarz</translation>
 </message>
 <message>
 <source>a tart bitter too, with citrus peel</source>
-<translation>auch ein herber Bitter, mit Zitrusschale</translation>
+<translation>auch ein säuerlicher Bitter, mit Zitrusschale</translation>
 </message>
 <message>
 <source>a tea too, black and fuller</source>
@@ -9779,7 +9779,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>almond from fruit stones too, red and sharper</source>
-<translation>auch Mandel aus Obstkernen, rot und schärfer</translation>
+<translation>auch Mandel aus Obstkernen, rot und markanter</translation>
 </message>
 <message>
 <source>almond from fruit stones too, without the red</source>
@@ -9899,11 +9899,11 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>anise with some sugar, without the wormwood</source>
-<translation>Anis mit etwas Zucker, ohne den Wermut</translation>
+<translation>Anis mit etwas Zucker, ohne das Wermutkraut</translation>
 </message>
 <message>
 <source>anise with wormwood, stronger and without sugar</source>
-<translation>Anis mit Wermut, stärker und ohne Zucker</translation>
+<translation>Anis mit Wermutkraut, stärker und ohne Zucker</translation>
 </message>
 <message>
 <source>anise without the liquorice</source>
@@ -9915,7 +9915,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>anise, dry and strong, without the wormwood</source>
-<translation>Anis, trocken und stark, ohne den Wermut</translation>
+<translation>Anis, trocken und stark, ohne das Wermutkraut</translation>
 </message>
 <message>
 <source>aniseed and grape too, a little stronger</source>
@@ -10007,11 +10007,11 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>as alpine, resin in place of wormwood</source>
-<translation>ebenso alpin, Harz statt Wermut</translation>
+<translation>ebenso alpin, Harz statt Wermutkraut</translation>
 </message>
 <message>
 <source>as alpine, wormwood in place of resin</source>
-<translation>ebenso alpin, Wermut statt Harz</translation>
+<translation>ebenso alpin, Wermutkraut statt Harz</translation>
 </message>
 <message>
 <source>as another bottle of it</source>
@@ -10075,7 +10075,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>as clear, tarter and not as sweet</source>
-<translation>ebenso klar, herber und nicht so süß</translation>
+<translation>ebenso klar, säuerlicher und nicht so süß</translation>
 </message>
 <message>
 <source>as clear, with little of the ripe fruit</source>
@@ -10107,7 +10107,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>as crisp, tarter</source>
-<translation>ebenso knackig, herber</translation>
+<translation>ebenso knackig, säuerlicher</translation>
 </message>
 <message>
 <source>as crisp, without the anise: mind allergies</source>
@@ -10151,7 +10151,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>as dark, tarter</source>
-<translation>ebenso dunkel, herber</translation>
+<translation>ebenso dunkel, säuerlicher</translation>
 </message>
 <message>
 <source>as dark, with less ripe fruit</source>
@@ -10235,7 +10235,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>as dry, sharper with juniper</source>
-<translation>ebenso trocken, schärfer von Wacholder</translation>
+<translation>ebenso trocken, kräftiger im Wacholder</translation>
 </message>
 <message>
 <source>as dry, with citrus or flowers ahead of the juniper</source>
@@ -10311,7 +10311,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>as full of small seeds, tarter and green</source>
-<translation>ebenso voller kleiner Kerne, herber und grün</translation>
+<translation>ebenso voller kleiner Kerne, säuerlicher und grün</translation>
 </message>
 <message>
 <source>as full, burnt sugar and wood in front</source>
@@ -10703,7 +10703,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>as pink and tart</source>
-<translation>ebenso rosa und herb</translation>
+<translation>ebenso rosa und säuerlich</translation>
 </message>
 <message>
 <source>as pink, softer</source>
@@ -10711,7 +10711,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>as pink, sweet in place of sharp</source>
-<translation>ebenso rosa, süß statt scharf</translation>
+<translation>ebenso rosa, süß statt säuerlich</translation>
 </message>
 <message>
 <source>as pungent and much weaker, so pour more</source>
@@ -10787,27 +10787,27 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>as red and tart</source>
-<translation>ebenso rot und herb</translation>
+<translation>ebenso rot und säuerlich</translation>
 </message>
 <message>
 <source>as red and tart, a berry in place of the flower</source>
-<translation>ebenso rot und herb, eine Beere statt der Blüte</translation>
+<translation>ebenso rot und säuerlich, eine Beere statt der Blüte</translation>
 </message>
 <message>
 <source>as red and tart, flowery</source>
-<translation>ebenso rot und herb, blumig</translation>
+<translation>ebenso rot und säuerlich, blumig</translation>
 </message>
 <message>
 <source>as red and tart, fruity</source>
-<translation>ebenso rot und herb, fruchtig</translation>
+<translation>ebenso rot und säuerlich, fruchtig</translation>
 </message>
 <message>
 <source>as red and tart, softer</source>
-<translation>ebenso rot und herb, weicher</translation>
+<translation>ebenso rot und säuerlich, weicher</translation>
 </message>
 <message>
 <source>as red and tart, with seeds</source>
-<translation>ebenso rot und herb, mit Kernen</translation>
+<translation>ebenso rot und säuerlich, mit Kernen</translation>
 </message>
 <message>
 <source>as red, a little less bitter</source>
@@ -10815,7 +10815,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>as red, deeper and tarter</source>
-<translation>ebenso rot, tiefer und herber</translation>
+<translation>ebenso rot, tiefer und säuerlicher</translation>
 </message>
 <message>
 <source>as red, herbs in place of quinine</source>
@@ -10823,7 +10823,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>as red, lighter and less tart</source>
-<translation>ebenso rot, leichter und weniger herb</translation>
+<translation>ebenso rot, leichter und weniger säuerlich</translation>
 </message>
 <message>
 <source>as red, more bitter and sweeter</source>
@@ -10843,7 +10843,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>as red, sweeter and not as tart</source>
-<translation>ebenso rot, süßer und nicht so herb</translation>
+<translation>ebenso rot, süßer und nicht so säuerlich</translation>
 </message>
 <message>
 <source>as resinous and green</source>
@@ -10871,15 +10871,15 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>as rich, fresh in taste</source>
-<translation>ebenso reich, frisch im Geschmack</translation>
+<translation>ebenso gehaltvoll, frisch im Geschmack</translation>
 </message>
 <message>
 <source>as rich, nutty and brown</source>
-<translation>ebenso reich, nussig und braun</translation>
+<translation>ebenso gehaltvoll, nussig und braun</translation>
 </message>
 <message>
 <source>as rich, sourer and nutty</source>
-<translation>ebenso reich, saurer und nussig</translation>
+<translation>ebenso gehaltvoll, saurer und nussig</translation>
 </message>
 <message>
 <source>as roasted and stronger, so pour less</source>
@@ -10991,7 +10991,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>as soft and tropical, sharper</source>
-<translation>ebenso weich und tropisch, schärfer</translation>
+<translation>ebenso weich und tropisch, säuerlicher</translation>
 </message>
 <message>
 <source>as soft and yellow, less tropical</source>
@@ -11067,15 +11067,15 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>as sour, sharp in place of soft</source>
-<translation>ebenso sauer, scharf statt weich</translation>
+<translation>ebenso sauer, spitz statt weich</translation>
 </message>
 <message>
 <source>as sour, sharper and greener</source>
-<translation>ebenso sauer, schärfer und grüner</translation>
+<translation>ebenso sauer, spitzer und grüner</translation>
 </message>
 <message>
 <source>as sour, sharper and of lemon</source>
-<translation>ebenso sauer, schärfer und von Zitrone</translation>
+<translation>ebenso sauer, spitzer und von Zitrone</translation>
 </message>
 <message>
 <source>as sour, softer and sweeter on the nose</source>
@@ -11299,11 +11299,11 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>as thick and tropical, sharper</source>
-<translation>ebenso dick und tropisch, schärfer</translation>
+<translation>ebenso dick und tropisch, säuerlicher</translation>
 </message>
 <message>
 <source>as thick and white, less sharp; some lime helps</source>
-<translation>ebenso dick und weiß, weniger scharf; etwas Limette hilft</translation>
+<translation>ebenso dick und weiß, weniger säuerlich; etwas Limette hilft</translation>
 </message>
 <message>
 <source>as thick and yellow, less tropical</source>
@@ -11467,7 +11467,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>bitter orange too, a little richer</source>
-<translation>auch Bitterorange, etwas reicher</translation>
+<translation>auch Bitterorange, etwas gehaltvoller</translation>
 </message>
 <message>
 <source>bitter, fizzy citrus too, another fruit</source>
@@ -11491,7 +11491,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>blended drinks</source>
-<translation>gemixten Drinks</translation>
+<translation>Drinks aus dem Mixer</translation>
 </message>
 <message>
 <source>blender</source>
@@ -11535,19 +11535,19 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>bright citrus oil too, greener</source>
-<translation>auch helles Zitrusöl, grüner</translation>
+<translation>auch frisches Zitrusöl, grüner</translation>
 </message>
 <message>
 <source>bright citrus oil too, less bitter</source>
-<translation>auch helles Zitrusöl, weniger bitter</translation>
+<translation>auch frisches Zitrusöl, weniger bitter</translation>
 </message>
 <message>
 <source>bright citrus oil too, more bitter</source>
-<translation>auch helles Zitrusöl, bitterer</translation>
+<translation>auch frisches Zitrusöl, bitterer</translation>
 </message>
 <message>
 <source>bright citrus oil too, softer</source>
-<translation>auch helles Zitrusöl, weicher</translation>
+<translation>auch frisches Zitrusöl, weicher</translation>
 </message>
 <message>
 <source>bright green</source>
@@ -11567,7 +11567,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>built on</source>
-<translation>gebaut auf</translation>
+<translation>aufgebaut auf</translation>
 </message>
 <message>
 <source>burnt sugar in place of molasses</source>
@@ -11683,7 +11683,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>carries nothing</source>
-<translation>trägt nichts</translation>
+<translation>nichts hängt daran</translation>
 </message>
 <message>
 <source>carries the tag</source>
@@ -11723,7 +11723,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>cherry too, sweeter and less tart: mind sulphites</source>
-<translation>auch Kirsche, süßer und weniger herb: Sulfite beachten</translation>
+<translation>auch Kirsche, süßer und weniger säuerlich: Sulfite beachten</translation>
 </message>
 <message>
 <source>chilli too, with cocoa</source>
@@ -11771,7 +11771,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>citrus oil too, sharper</source>
-<translation>auch Zitrusöl, schärfer</translation>
+<translation>auch Zitrusöl, spitzer</translation>
 </message>
 <message>
 <source>citrus oil too, sweeter</source>
@@ -11787,7 +11787,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>citrus peel too, sharper</source>
-<translation>auch Zitrusschale, schärfer</translation>
+<translation>auch Zitrusschale, spitzer</translation>
 </message>
 <message>
 <source>citrus peel too, sweeter on the nose</source>
@@ -12049,11 +12049,11 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>dark berry too, tarter and sweeter, so pour less</source>
-<translation>auch dunkle Beere, herber und süßer, darum weniger nehmen</translation>
+<translation>auch dunkle Beere, säuerlicher und süßer, darum weniger nehmen</translation>
 </message>
 <message>
 <source>dark red, blackcurrant where pomegranate is meant</source>
-<translation>dunkelrot, Johannisbeere, wo Granatapfel gemeint ist</translation>
+<translation>dunkelrot, Schwarze Johannisbeere, wo Granatapfel gemeint ist</translation>
 </message>
 <message>
 <source>dark spice without cocoa and chilli</source>
@@ -12465,7 +12465,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>fizzy lemon too, tarter and without the lime</source>
-<translation>auch Zitrone mit Kohlensäure, herber und ohne die Limette</translation>
+<translation>auch Zitrone mit Kohlensäure, säuerlicher und ohne die Limette</translation>
 </message>
 <message>
 <source>fizzy lemon without the bitterness</source>
@@ -13536,7 +13536,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>it may be several bottles: write each on a line of its own</source>
-<translation>es können mehrere Flaschen sein: schreibe jede in eine eigene Zeile</translation>
+<translation>es können mehrere Flaschen sein: schreib jede in eine eigene Zeile</translation>
 </message>
 <message>
 <source>it must have {abv:g} % vol or more</source>
@@ -13576,7 +13576,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>it was made on {day}, after that</source>
-<translation>gemacht wurde es am {day}, danach</translation>
+<translation>gemacht wurde es am {day}, also danach</translation>
 </message>
 <message>
 <source>it was made on {made}, after that</source>
@@ -13664,7 +13664,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>its smaller cousin, a little sharper and more scented</source>
-<translation>die kleinere Verwandte, etwas schärfer und duftender</translation>
+<translation>die kleinere Verwandte, etwas säuerlicher und duftender</translation>
 </message>
 <message>
 <source>its smaller cousin, so take two</source>
@@ -14284,7 +14284,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>most plain gin is as dry and a little sharper</source>
-<translation>gewöhnlicher Gin ist meist ebenso trocken und etwas schärfer</translation>
+<translation>gewöhnlicher Gin ist meist ebenso trocken und etwas kantiger</translation>
 </message>
 <message>
 <source>mostly a lighter blend</source>
@@ -14529,7 +14529,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>no other berry is as green and sharp</source>
-<translation>keine andere Beere ist so grün und scharf</translation>
+<translation>keine andere Beere ist so grün und säuerlich</translation>
 </message>
 <message>
 <source>no other bitters are cool</source>
@@ -14585,11 +14585,11 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>no other fruit is as green and tart</source>
-<translation>keine andere Frucht ist so grün und herb</translation>
+<translation>keine andere Frucht ist so grün und säuerlich</translation>
 </message>
 <message>
 <source>no other fruit is as green and tart; crush a kiwi instead</source>
-<translation>keine andere Frucht ist so grün und herb; zerdrücke stattdessen eine Kiwi</translation>
+<translation>keine andere Frucht ist so grün und säuerlich; zerdrücke stattdessen eine Kiwi</translation>
 </message>
 <message>
 <source>no other fruit smells so of it</source>
@@ -14625,7 +14625,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>no other herb tastes of it; steep a few sprigs in warm syrup instead</source>
-<translation>kein anderes Kraut schmeckt danach; zieh stattdessen ein paar Zweige in warmem Sirup</translation>
+<translation>kein anderes Kraut schmeckt danach; lass stattdessen ein paar Zweige in warmem Sirup ziehen</translation>
 </message>
 <message>
 <source>no other jam is as deep and honeyed</source>
@@ -14637,7 +14637,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>no other leaf gives so slowly in the warm</source>
-<translation>kein anderes Blatt gibt in der Wärme so langsam ab</translation>
+<translation>kein anderes Blatt gibt sein Aroma in der Wärme so langsam ab</translation>
 </message>
 <message>
 <source>no other leaf smells of it</source>
@@ -14673,7 +14673,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>no other mixer has its caramel, spice and sharp acid at once</source>
-<translation>kein anderer Filler hat zugleich sein Karamell, Gewürz und seine scharfe Säure</translation>
+<translation>kein anderer Filler hat zugleich sein Karamell, sein Gewürz und seine spitze Säure</translation>
 </message>
 <message>
 <source>no other mixer is tea, vinegar and fizz at once</source>
@@ -14733,11 +14733,11 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>no other spice tastes of it; steep a pinch of threads in warm syrup instead</source>
-<translation>kein anderes Gewürz schmeckt danach; zieh stattdessen eine Prise Fäden in warmem Sirup</translation>
+<translation>kein anderes Gewürz schmeckt danach; lass stattdessen eine Prise Fäden in warmem Sirup ziehen</translation>
 </message>
 <message>
 <source>no other spirit is hot; steep a cut chilli in plain vodka for half an hour instead</source>
-<translation>kein anderer Alkohol ist scharf; zieh stattdessen eine halbe Stunde eine aufgeschnittene Chili in Wodka</translation>
+<translation>keine andere Spirituose ist scharf; lass stattdessen eine aufgeschnittene Chili eine halbe Stunde in reinem Wodka ziehen</translation>
 </message>
 <message>
 <source>no other syrup has its dry heat; simmer crushed pepper in sugar and water instead</source>
@@ -14749,7 +14749,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>no other syrup is as green and tart</source>
-<translation>kein anderer Sirup ist so grün und herb</translation>
+<translation>kein anderer Sirup ist so grün und säuerlich</translation>
 </message>
 <message>
 <source>no other syrup is as light; stir sugar into the juice instead</source>
@@ -14761,7 +14761,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>no other tea is as red and tart</source>
-<translation>kein anderer Tee ist so rot und herb</translation>
+<translation>kein anderer Tee ist so rot und säuerlich</translation>
 </message>
 <message>
 <source>no other tea is cool</source>
@@ -14801,7 +14801,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>no standard drink of that country is known</source>
-<translation>von diesem Land ist kein Standardgetränk bekannt</translation>
+<translation>von diesem Land ist kein Standarddrink bekannt</translation>
 </message>
 <message>
 <source>no vegetable broth is as deep, and meat is what is asked for</source>
@@ -14817,7 +14817,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>nobody pours “{words}” itself</source>
-<translation>niemand gießt „{words}“ selbst</translation>
+<translation>niemand schenkt „{words}“ selbst ein</translation>
 </message>
 <message>
 <source>none</source>
@@ -15217,7 +15217,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>orange peel too, sharper and clear</source>
-<translation>auch Orangenschale, schärfer und klar</translation>
+<translation>auch Orangenschale, spitzer und klar</translation>
 </message>
 <message>
 <source>orange too, cleaner and sweeter</source>
@@ -15673,7 +15673,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>red berry too, smaller and tarter</source>
-<translation>auch rote Beere, kleiner und herber</translation>
+<translation>auch rote Beere, kleiner und säuerlicher</translation>
 </message>
 <message>
 <source>red berry too, softer</source>
@@ -15685,7 +15685,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>red berry too, tarter</source>
-<translation>auch rote Beere, herber</translation>
+<translation>auch rote Beere, säuerlicher</translation>
 </message>
 <message>
 <source>red wine and quinine too, lighter in spice</source>
@@ -15986,7 +15986,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>sharper and much stronger, so pour less</source>
-<translation>schärfer und viel stärker, darum weniger nehmen</translation>
+<translation>kantiger und viel stärker, darum weniger nehmen</translation>
 </message>
 <message>
 <source>shelf life</source>
@@ -16111,7 +16111,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>so much bitters is seldom poured; which are these, or how many dashes?</source>
-<translation>so viel Bitters gießt man selten; welche sind das, oder wie viele Dashes?</translation>
+<translation>so viel Bitters nimmt man selten; welche sind das, oder wie viele Dashes?</translation>
 </message>
 <message>
 <source>so not counted</source>
@@ -16167,7 +16167,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>sour too, much sharper, so pour less than half</source>
-<translation>auch sauer, viel schärfer, darum weniger als die Hälfte nehmen</translation>
+<translation>auch sauer, viel spitzer, darum weniger als die Hälfte nehmen</translation>
 </message>
 <message>
 <source>sour {figure}</source>
@@ -16331,7 +16331,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>stone fruit and dry too, sharper</source>
-<translation>auch Steinobst und trocken, schärfer</translation>
+<translation>auch Steinobst und trocken, kantiger</translation>
 </message>
 <message>
 <source>stone fruit and dry too, sweeter on the nose</source>
@@ -16351,7 +16351,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>stone fruit too, sharper</source>
-<translation>auch Steinobst, schärfer</translation>
+<translation>auch Steinobst, spitzer</translation>
 </message>
 <message>
 <source>stone fruit too: mind allergies to nuts</source>
@@ -16867,7 +16867,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>the nearest citrus, smaller and sharper</source>
-<translation>die nächste Zitrusfrucht, kleiner und schärfer</translation>
+<translation>die nächste Zitrusfrucht, kleiner und säuerlicher</translation>
 </message>
 <message>
 <source>the nearest citrus, sweeter on the nose</source>
@@ -16883,7 +16883,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>the nearest orchard fruit, sharper</source>
-<translation>das nächste Kernobst, schärfer</translation>
+<translation>das nächste Kernobst, säuerlicher</translation>
 </message>
 <message>
 <source>the nearest orchard fruit, softer</source>
@@ -16911,7 +16911,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>the nearest stone fruit, sharper</source>
-<translation>das nächste Steinobst, schärfer</translation>
+<translation>das nächste Steinobst, säuerlicher</translation>
 </message>
 <message>
 <source>the nearest stone fruit, softer</source>
@@ -16919,7 +16919,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>the nearest stone fruit, tarter</source>
-<translation>das nächste Steinobst, herber</translation>
+<translation>das nächste Steinobst, säuerlicher</translation>
 </message>
 <message>
 <source>the onion is what gives it its name and its savour</source>
@@ -16935,7 +16935,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>the par of {name}</source>
-<translation>der Sollbestand von {name}</translation>
+<translation>den Sollbestand von {name}</translation>
 </message>
 <message>
 <source>the peat smoke is dried into the malt; other whisky lacks it and mezcal smells of another fire</source>
@@ -17063,7 +17063,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>the same berry without its skin, sharper</source>
-<translation>dieselbe Beere ohne ihre Haut, schärfer</translation>
+<translation>dieselbe Beere ohne ihre Haut, säuerlicher</translation>
 </message>
 <message>
 <source>the same berry, drier and stronger; a little syrup helps</source>
@@ -17231,7 +17231,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>the same fruit fresh, sharper</source>
-<translation>dieselbe Frucht frisch, schärfer</translation>
+<translation>dieselbe Frucht frisch, säuerlicher</translation>
 </message>
 <message>
 <source>the same fruit half as strong again, so pour less</source>
@@ -17375,7 +17375,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>the same herbs, sharper and stronger, so pour less</source>
-<translation>dieselben Kräuter, schärfer und stärker, darum weniger nehmen</translation>
+<translation>dieselben Kräuter, kantiger und stärker, darum weniger nehmen</translation>
 </message>
 <message>
 <source>the same honey let down with water, so pour twice as much</source>
@@ -17903,7 +17903,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>the shoot {theme}</source>
-<translation>der Dreh {theme}</translation>
+<translation>den Dreh {theme}</translation>
 </message>
 <message>
 <source>the shopping list</source>
@@ -17959,7 +17959,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>the tin</source>
-<translation>der Shaker</translation>
+<translation>der Shakerbecher</translation>
 </message>
 <message>
 <source>the title “{words}” in its method</source>
@@ -17967,7 +17967,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>the trial of {name}</source>
-<translation>der Versuch von {name}</translation>
+<translation>den Versuch von {name}</translation>
 </message>
 <message>
 <source>the user “{user}”</source>
@@ -18139,7 +18139,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>this bar reckons in {currency}; write what it comes to in that</source>
-<translation>diese Bar rechnet in {currency}; schreibe, wie viel es darin ist</translation>
+<translation>diese Bar rechnet in {currency}; schreib, wie viel es darin ist</translation>
 </message>
 <message>
 <source>this column is missing</source>
@@ -18211,7 +18211,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>tin</source>
-<translation>Becher</translation>
+<translation>Shakerbecher</translation>
 </message>
 <message>
 <source>to blend with</source>
@@ -18305,7 +18305,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>tropical too, sharper</source>
-<translation>auch tropisch, schärfer</translation>
+<translation>auch tropisch, säuerlicher</translation>
 </message>
 <message>
 <source>true or false</source>
@@ -18314,7 +18314,7 @@ weißer Rum, 1 l</translation>
 <message>
 <source>turns to slush</source>
 <comment>a drink in a freezer</comment>
-<translation>wird zu Matsch</translation>
+<translation>wird zu Eisbrei</translation>
 </message>
 <message>
 <source>turns to slush</source>
@@ -18355,7 +18355,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>under age</source>
-<translation>Mindestalter</translation>
+<translation>Minderjährige</translation>
 </message>
 <message>
 <source>undiluted, so pour less and stir it into the citrus first</source>
@@ -18389,7 +18389,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>use by {day}</source>
-<translation>verbrauchen bis {day}</translation>
+<translation>haltbar bis {day}</translation>
 </message>
 <message>
 <source>use by {last}</source>
@@ -18709,7 +18709,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>write a day as 2026-03-31</source>
-<translation>schreibe einen Tag als 2026-03-31</translation>
+<translation>schreib einen Tag als 2026-03-31</translation>
 </message>
 <message>
 <source>write a name, an equals sign and what it holds, such as small ladle = 1.5 oz</source>
@@ -18725,11 +18725,11 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>write a number, such as 24.50</source>
-<translation>schreibe eine Zahl wie 24.50</translation>
+<translation>schreib eine Zahl wie 24.50</translation>
 </message>
 <message>
 <source>write a share or an amount</source>
-<translation>schreibe einen Anteil oder eine Menge</translation>
+<translation>schreib einen Anteil oder eine Menge</translation>
 </message>
 <message>
 <source>write a strength such as &gt;25, &lt;12 or 18..24, in % vol, or light</source>
@@ -18737,7 +18737,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>write an amount such as 80 or 79.50</source>
-<translation>schreibe einen Betrag, etwa 80 oder 79.50</translation>
+<translation>schreib einen Betrag, etwa 80 oder 79.50</translation>
 </message>
 <message>
 <source>write an hour and minutes, such as 15:00</source>
@@ -18745,31 +18745,31 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>write g per ml, such as 0.957</source>
-<translation>schreibe g je ml, etwa 0.957</translation>
+<translation>schreib g je ml, etwa 0.957</translation>
 </message>
 <message>
 <source>write how many bottles it is, 1 to {most}</source>
-<translation>schreibe, wie viele Flaschen es sind, 1 bis {most}</translation>
+<translation>schreib, wie viele Flaschen es sind, 1 bis {most}</translation>
 </message>
 <message>
 <source>write how many pieces it holds, about {likely}</source>
-<translation>schreibe, wie viele Stück darin sind, etwa {likely}</translation>
+<translation>schreib, wie viele Stück darin sind, etwa {likely}</translation>
 </message>
 <message>
 <source>write it as sqlite:/// and the path, with nothing more</source>
-<translation>schreibe sie als sqlite:/// und den Pfad, ohne mehr</translation>
+<translation>schreib sie als sqlite:/// und den Pfad, ohne mehr</translation>
 </message>
 <message>
 <source>write it as {likely}</source>
-<translation>schreibe es so: {likely}</translation>
+<translation>schreib es so: {likely}</translation>
 </message>
 <message>
 <source>write it in ml, such as {example}</source>
-<translation>schreibe es in ml, etwa {example}</translation>
+<translation>schreib es in ml, etwa {example}</translation>
 </message>
 <message>
 <source>write its unit, such as 0.7 l, 70 cl or 700 ml</source>
-<translation>schreibe die Einheit dazu, etwa 0.7 l, 70 cl oder 700 ml</translation>
+<translation>schreib die Einheit dazu, etwa 0.7 l, 70 cl oder 700 ml</translation>
 </message>
 <message>
 <source>write one amount, not a range</source>
@@ -18781,7 +18781,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>write one number of serves, such as 12</source>
-<translation>schreibe eine Zahl von Portionen, etwa 12</translation>
+<translation>schreib eine Zahl von Portionen, etwa 12</translation>
 </message>
 <message>
 <source>write one of {words}</source>
@@ -18789,7 +18789,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>write the kind, = and what a purchase of it costs, such as “calvados=30”</source>
-<translation>schreibe die Zutat, = und was ein Kauf davon kostet, etwa „calvados=30“</translation>
+<translation>schreib die Zutat, = und was ein Kauf davon kostet, etwa „calvados=30“</translation>
 </message>
 <message>
 <source>write the scale and a number, who tasted before them if several did: “Ada Balance 4”</source>
@@ -18801,7 +18801,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>write what it takes, such as 500 g sugar</source>
-<translation>schreibe, was es braucht, etwa 500 g sugar</translation>
+<translation>schreib, was es braucht, etwa 500 g sugar</translation>
 </message>
 <message>
 <source>write year, month and day: 2026-12-31</source>
@@ -18809,19 +18809,19 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>write yes or no</source>
-<translation>schreibe yes oder no</translation>
+<translation>schreib yes oder no</translation>
 </message>
 <message>
 <source>write {abv:g} % vol or {abv:g} proof; the kind has about {usual:g} % vol</source>
-<translation>schreibe {abv:g} % vol oder {abv:g} proof; diese Zutat hat etwa {usual:g} % vol</translation>
+<translation>schreib {abv:g} % vol oder {abv:g} proof; diese Zutat hat etwa {usual:g} % vol</translation>
 </message>
 <message>
 <source>write {degrees} % where that is % vol, or {degrees} proof</source>
-<translation>schreibe {degrees} %, wenn das % vol sind, oder {degrees} proof</translation>
+<translation>schreib {degrees} %, wenn das % vol sind, oder {degrees} proof</translation>
 </message>
 <message>
 <source>write {number:g} % or {number:g} ml</source>
-<translation>schreibe {number:g} % oder {number:g} ml</translation>
+<translation>schreib {number:g} % oder {number:g} ml</translation>
 </message>
 <message>
 <source>write {number:g} US proof or {number:g} UK proof: they are not the same</source>
@@ -18833,15 +18833,15 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>write {said}</source>
-<translation>schreibe {said}</translation>
+<translation>schreib {said}</translation>
 </message>
 <message>
 <source>write {share} where it is a share, or {abv:g} % where it is as weak as that</source>
-<translation>schreibe {share}, wenn es ein Anteil ist, oder {abv:g} %, wenn es so schwach ist</translation>
+<translation>schreib {share}, wenn es ein Anteil ist, oder {abv:g} %, wenn es so schwach ist</translation>
 </message>
 <message>
 <source>write {size:g} cl or {size:g} ml</source>
-<translation>schreibe {size:g} cl oder {size:g} ml</translation>
+<translation>schreib {size:g} cl oder {size:g} ml</translation>
 </message>
 <message>
 <source>write {wanted}</source>
@@ -18913,11 +18913,11 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>{a_round} round is too much to shake in a {vessel}: up to {most} before ice shakes well. Make it in {goes} goes.</source>
-<translation>Eine Runde von {a_round} ist zu viel zum Schütteln ({vessel}): bis {most} vor dem Eis schüttelt es sich gut. Mach es in {goes} Gängen.</translation>
+<translation>Eine Runde von {a_round} ist zu viel zum Schütteln ({vessel}): bis {most} vor dem Eis schüttelt es sich gut. Mach sie in {goes} Gängen.</translation>
 </message>
 <message>
 <source>{a_round} round is too much to stir in a {vessel}: up to {most} before ice stirs well. Make it in {goes} goes.</source>
-<translation>Eine Runde von {a_round} ist zu viel zum Rühren ({vessel}): bis {most} vor dem Eis rührt es sich gut. Mach es in {goes} Gängen.</translation>
+<translation>Eine Runde von {a_round} ist zu viel zum Rühren ({vessel}): bis {most} vor dem Eis rührt es sich gut. Mach sie in {goes} Gängen.</translation>
 </message>
 <message>
 <source>{act} trial of {day}</source>
@@ -18945,7 +18945,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>{amount:g} {unit} cannot have been spilled of {bottle}: {left:g} {unit} of it is left after what was poured. Write {left:g} {unit} if all of that was spilled.</source>
-<translation>{amount:g} {unit} können von {bottle} nicht verschüttet worden sein: Nach dem Ausschenken sind {left:g} {unit} davon übrig. Schreib {left:g} {unit}, wenn das alles verschüttet wurde.</translation>
+<translation>{amount:g} {unit} können aus {bottle} nicht verschüttet worden sein: Nach dem Ausschenken sind {left:g} {unit} davon übrig. Schreib {left:g} {unit}, wenn das alles verschüttet wurde.</translation>
 </message>
 <message>
 <source>{amount} a serve</source>
@@ -19053,7 +19053,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>{bottles} carry nothing that can be made.</source>
-<translation>{bottles} tragen nichts, was machbar ist.</translation>
+<translation>An {bottles} hängt nichts, was machbar ist.</translation>
 </message>
 <message>
 <source>{bottles} counted again</source>
@@ -19105,7 +19105,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>{bottle} carries nothing that can be made.</source>
-<translation>{bottle} trägt nichts, was machbar ist.</translation>
+<translation>An {bottle} hängt nichts, was machbar ist.</translation>
 </message>
 <message>
 <source>{bottle} is past its date of {last_day} and is not counted: look at it before you use it.</source>
@@ -19169,11 +19169,11 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>{count} bottle carries nothing that can be made.</source>
-<translation>{count} Flasche trägt nichts, was machbar ist.</translation>
+<translation>An {count} Flasche hängt nichts, was machbar ist.</translation>
 </message>
 <message>
 <source>{count} bottles carry nothing that can be made.</source>
-<translation>{count} Flaschen tragen nichts, was machbar ist.</translation>
+<translation>An {count} Flaschen hängt nichts, was machbar ist.</translation>
 </message>
 <message>
 <source>{count} drinks</source>
@@ -19363,7 +19363,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>{drink}: pour {line} as written</source>
-<translation>{drink}: {line} wie geschrieben ausschenken</translation>
+<translation>{drink}: {line} wie geschrieben einschenken</translation>
 </message>
 <message>
 <source>{each}, a part being {part_ml:g} ml</source>
@@ -19975,7 +19975,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>{n} beyond doubt</source>
-<translation>{n} mehr als die Unsicherheit</translation>
+<translation>{n} über die Unsicherheit hinaus</translation>
 </message>
 <message>
 <source>{n} counted bottles are not confirmed yet.</source>
@@ -20479,7 +20479,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>{title} is not poured, so there is nothing to weigh or to dash.</source>
-<translation>{title} wird nicht eingeschenkt, also gibt es nichts zu wiegen oder zu dashen.</translation>
+<translation>{title} wird nicht eingeschenkt, also gibt es nichts zu wiegen und keine Dashes.</translation>
 </message>
 <message>
 <source>{title} is past its date of {last_day} by then and is not counted on.</source>
@@ -20487,7 +20487,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>{title} is past its use-by date of {last}: {after}.</source>
-<translation>{title} ist seit dem {last} abgelaufen: {after}.</translation>
+<translation>{title} war nur bis {last} haltbar: {after}.</translation>
 </message>
 <message>
 <source>{title} was made {ago} and {keeps}: {after}.</source>
@@ -20788,7 +20788,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>“{day}” is no day that can be read; write one as 2026-03-31, or take today</source>
-<translation>„{day}“ ist kein lesbarer Tag; schreibe ihn als 2026-03-31, oder nimm heute</translation>
+<translation>„{day}“ ist kein lesbarer Tag; schreib ihn als 2026-03-31, oder nimm heute</translation>
 </message>
 <message>
 <source>“{key}” begins a list that does not end on its line</source>
@@ -20813,6 +20813,10 @@ weißer Rum, 1 l</translation>
 <message>
 <source>“{maker}” names no kind, nor this row’s maker</source>
 <translation>„{maker}“ nennt weder eine Zutat noch den Hersteller dieser Zeile</translation>
+</message>
+<message>
+<source>“{name}”</source>
+<translation>„{name}“</translation>
 </message>
 <message>
 <source>“{name}” could be more than one {kind}: {choices}. Say which.</source>
@@ -20880,7 +20884,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>“{text}” holds bytes that are no text (UTF-8); write it anew.</source>
-<translation>„{text}“ enthält Bytes, die kein Text sind (UTF-8); schreibe es neu.</translation>
+<translation>„{text}“ enthält Bytes, die kein Text sind (UTF-8); schreib es neu.</translation>
 </message>
 <message>
 <source>“{text}” is below nothing; an amount is zero or more.</source>
@@ -20992,7 +20996,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>“{words}” may say that so much goes in {times} times</source>
-<translation>„{words}“ kann sagen, dass {times} Mal so viel hineinkommt</translation>
+<translation>„{words}“ kann sagen, dass diese Menge {times}-mal hineinkommt</translation>
 </message>
 <message>
 <source>“{words}” names an ingredient; give it a line of its own</source>

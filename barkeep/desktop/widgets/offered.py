@@ -95,6 +95,7 @@ class OfferedRow(QWidget):
                 forget_words(made)
         if self._last is not None:
             self._row.addWidget(self._last)
+        self._row.update()  # one that is shown while those around are held asks for no room
 
 
 def _dress(made: QPushButton, offered: Offered, held: str) -> None:

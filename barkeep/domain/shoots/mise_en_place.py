@@ -317,7 +317,7 @@ def _making(made: Sequence[ToMake], tree: FamilyTree) -> Iterator[Step]:
             else ""
         )
         done = f"{_told_to(each, tree)}{share}{use}"
-        text = f"{done}. {each.how}{rest}"
+        text = f"{done}. {tr(each.how)}{rest}"
         yield Step(each.key, each.minutes_before, text)
 
 
