@@ -120,7 +120,7 @@ def _keys(shortcut: str) -> tuple[str, ...]:
 UPWARDS = Qt.SortOrder.AscendingOrder
 
 
-COLUMN_WIDTHS = (56, 164, 80, 114, 96, 116, 74)
+COLUMN_WIDTHS = (56, 164, 80, 108, 96, 116, 74)
 """Shelf to opened; the price takes the rest."""
 ROW_HEIGHT = 48
 KIND_CHIPS = (

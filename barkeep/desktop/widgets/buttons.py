@@ -35,6 +35,13 @@ class WordedButton(QPushButton):
         super().initStyleOption(option)
         option.text = as_written(option.text)
 
+    def setText(self, text: str) -> None:
+        """Say this; who hears the button hears it too, where it has no other name."""
+        named_so = self.accessibleName() in ("", self.text().replace("&", ""))
+        super().setText(text)
+        if named_so:
+            self.setAccessibleName(text.replace("&", ""))
+
 
 def button(
     text: str, on_click: Callable[[], object] | None = None, picture: str | None = None

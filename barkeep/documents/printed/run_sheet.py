@@ -18,11 +18,10 @@ from barkeep.documents.printed.blocks import (
     job_text,
 )
 from barkeep.documents.printed.cards import FIRST_OF_ALL, CardContent
-from barkeep.documents.printed.dates import day_on_paper
 from barkeep.domain.amounts.rounding import whole_up
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.shoots import ServeCounts, Shoot
-from barkeep.domain.days import day_of_week
+from barkeep.domain.days import day_of_week, day_said
 from barkeep.domain.phrases import counted
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.mise_en_place import MiseEnPlace
@@ -135,9 +134,9 @@ def day_and_time(on: date, starts: time | None) -> str:
     """A day by its name and date, with the time where there is one.
 
     >>> day_and_time(date(2026, 11, 27), time(15))
-    'Friday 2026-11-27, 15:00'
+    'Friday 27 November 2026, 15:00'
     """
-    day = f"{day_of_week(on)} {day_on_paper(on)}"
+    day = f"{day_of_week(on)} {day_said(on)}"
     return day if starts is None else f"{day}, {starts:%H:%M}"
 
 
