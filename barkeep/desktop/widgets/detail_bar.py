@@ -68,6 +68,8 @@ class DetailBar(QWidget):
         """How wide a button of each look is, in pixels."""
         self._beside = 0
         """How many of them are shown."""
+        self._is_filling = False
+        """A button that is put in may give the bar another width before all of them are there."""
         self.more.setMenu(self._menu)
         self.offers.end_with(self.more)
         column_of(
@@ -83,6 +85,7 @@ class DetailBar(QWidget):
             self.title.setVisible(bool(title))
             self._offer()
         self.setVisible(bool(title))
+        self._fit()
 
     def hold(self, reason: str) -> None:
         """Offer nothing that writes, for a reason; all of it again once that is empty."""
@@ -106,7 +109,11 @@ class DetailBar(QWidget):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        if self._beside != self._fitting():
+        self._fit()
+
+    def _fit(self) -> None:
+        """Offer as many beside each other as the bar is wide by now."""
+        if not self._is_filling and self._beside != self._fitting():
             with laid_out_once(self):
                 self._offer()
 
@@ -127,6 +134,13 @@ class DetailBar(QWidget):
             self._widths[_look(each)] = shown.sizeHint().width()
 
     def _offer(self) -> None:
+        self._is_filling = True
+        try:
+            self._fill_row()
+        finally:
+            self._is_filling = False
+
+    def _fill_row(self) -> None:
         acts, focused = self._acts, self._focused_words()
         before = self.offers.shown
         self._measure(acts.often)
