@@ -7,15 +7,19 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from datetime import date
 from string import Formatter
 
 import pytest
 from PySide6.QtCore import QTranslator
 
+from barkeep.desktop.look.language import Language
+from barkeep.domain.days import day_of_year_short, day_said
 from tests.write_words import (
     CONTEXT,
     FOLDER,
     LANGUAGES,
+    REGIONS,
     Message,
     as_ts,
     compiled,
@@ -116,6 +120,23 @@ def test_what_is_translated_may_be_translated_once_more(language):
     held = {each.words: words for each, words in translations(language).items() if not each.about}
     again = {words: held[words] for words in held.values() if held.get(words, words) != words}
     assert again == {}
+
+
+def test_days_are_said_as_a_region_says_them(qapp):
+    spoken_there = Language(qapp, "en_US")
+    try:
+        assert day_said(date(2026, 12, 3)) == "December 3, 2026"
+        assert day_of_year_short(date(2026, 12, 3)) == "Dec 3"
+    finally:
+        spoken_there.leave()
+    assert day_said(date(2026, 12, 3)) == "3 December 2026"
+
+
+@pytest.mark.parametrize("region", REGIONS)
+def test_a_region_says_only_what_is_still_said(said, region):
+    held = translations(region)
+    assert held and set(held) <= set(said)
+    assert all(fields_of(each.words) == fields_of(words) for each, words in held.items())
 
 
 def fields_of(words: str) -> set[tuple[str, str]]:

@@ -22,6 +22,8 @@ from tests.said_in_data import said_in_data
 ROOT = Path(__file__).resolve().parent.parent
 FOLDER = ROOT / "resources" / "translations"
 LANGUAGES = ("de",)
+REGIONS = ("en_US",)
+"""English as it is said elsewhere: their files hold what differs, and nothing else."""
 CONTEXT = "barkeep"
 NAMING_ERRORS = ("InvalidField", "UnsureField", "UnknownName", "AmbiguousName", "DuplicateName")
 """Errors that begin with the name of a field or a kind, which is translated when they are said."""
@@ -120,7 +122,8 @@ def compiled(ts: Path, qm: Path) -> None:
 def main(languages: tuple[str, ...]) -> None:
     for language in languages:
         before = translations(language)
-        said = {message: before.get(message, "") for message in said_in_sources()}
+        messages = [each for each in said_in_sources() if each in before or language in LANGUAGES]
+        said = {message: before.get(message, "") for message in messages}
         path = FOLDER / f"barkeep_{language}.ts"
         path.write_text(as_ts(language, said), encoding="utf-8")
         compiled(path, path.with_suffix(".qm"))
@@ -129,4 +132,4 @@ def main(languages: tuple[str, ...]) -> None:
 
 
 if __name__ == "__main__":
-    main(tuple(sys.argv[1:]) or LANGUAGES)
+    main(tuple(sys.argv[1:]) or (*LANGUAGES, *REGIONS))
