@@ -8034,6 +8034,10 @@ weißer Rum, 1 l</translation>
 <translation>Hier stehen zwei Käufe, die nur zusammen einen Drink machbar machen, und es gibt keine</translation>
 </message>
 <message>
+<source>Type some of a name. Every command:</source>
+<translation>Tipp ein Stück eines Namens. Alle Befehle:</translation>
+</message>
+<message>
 <source>Type some of a name. Used lately, then every command:</source>
 <translation>Tipp ein Stück eines Namens. Zuletzt Benutztes, dann alle Befehle:</translation>
 </message>

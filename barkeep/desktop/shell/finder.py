@@ -74,6 +74,7 @@ SHOWN_ON: Mapping[Sort, str] = {
 """The page that each sort of thing is shown on."""
 STATES = {"open": tr_noop("open"), "sealed": tr_noop("sealed"), "empty": tr_noop("empty")}
 AT_FIRST = tr_noop("Type some of a name. Used lately, then every command:")
+UNUSED = tr_noop("Type some of a name. Every command:")
 CANNOT = tr_noop("It cannot be done just now")
 _NOWHERE = QModelIndex()
 
@@ -235,10 +236,12 @@ class Finder(QFrame):
             announce(self.field, lit.told)
 
     def _find(self, text: str) -> None:
-        found = self._by_name.found(text, self._lately())
+        lately = self._lately()
+        found = self._by_name.found(text, lately)
         if found or not text.strip():
             self.stops.show(list(filter(None, map(self._stop, found))))
-            self._say(tr(AT_FIRST) if not text.strip() else _how_many(len(found)))
+            at_first = tr(AT_FIRST) if lately else tr(UNUSED)
+            self._say(_how_many(len(found)) if text.strip() else at_first)
         else:
             self.stops.show(list(self._offers(text.strip())))
             self._say(tr("Nothing is called “{name}”. You may:", name=text.strip()))

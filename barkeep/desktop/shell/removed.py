@@ -63,7 +63,7 @@ class RemovedDialog(RefusedInBanner, QDialog):
         self.view.setSortingEnabled(False)
         self.stack = ListStack(
             self.view,
-            EmptyState("picture-empty-shelf", tr("Nothing was removed"), tr(WORDS)),
+            EmptyState("picture-empty-shelf", tr("Nothing was removed")),
             EmptyState.no_match(tr_noop("things")),
         )
         self.banner = Banner()

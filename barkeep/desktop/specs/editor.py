@@ -117,7 +117,7 @@ class SpecEditor(RefusedInBanner, QDialog):
         )
         self.banner = Banner()
         self.save_button: QPushButton = primary_button(tr("Save"), self.save)
-        self.keep_button: QPushButton = button("", self.keep)
+        self.keep_button: QPushButton = button(keep_words(()), self.keep)
         self._timer = QTimer(self, singleShot=True, interval=READ_AFTER_MS)
         self._lay_out()
         self._connect()
@@ -138,7 +138,9 @@ class SpecEditor(RefusedInBanner, QDialog):
             self._keeper.keep(self.text.toPlainText())
         count = len(self.seen.specs)
         self.save_button.setText(tr("Save {count} specs", count=count) if count > 1 else tr("Save"))
-        self.keep_button.setText(f"&{keep_words(self.seen.with_questions)}")
+        keep = keep_words(self.seen.with_questions)
+        self.keep_button.setText(f"&{keep}")
+        self.keep_button.setAccessibleName(keep)
         self.keep_button.setVisible(bool(self.seen.with_questions))
         return self.seen
 

@@ -485,6 +485,6 @@ class SpecsScreen(TableScreen[SpecRow]):
     def _prepare_view(self) -> None:
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
         DragsSpecs(self.view, self.chosen_specs)
-        set_widths(self.view, COLUMN_WIDTHS)
+        set_widths(self.view, COLUMN_WIDTHS, whole={1})
         sort_by(self.view, 0)
         on_activated(self.view, self.edit_current)

@@ -64,6 +64,9 @@ class Timer(Protocol):
     def stop(self) -> None: ...
 
 
+NO_FOCUS = Qt.FocusPolicy.NoFocus
+
+
 class _Notice(QFrame):
     """Words, a button for what can be done about them, and a cross that sends them away."""
 
@@ -72,6 +75,7 @@ class _Notice(QFrame):
         self._act: Callable[[], object] | None = None
         self._words = text_label("", wrap=True)
         self._button = WordedButton()
+        self._button.setFocusPolicy(NO_FOCUS)  # until it has something to do
         self._button.clicked.connect(self._on_act)
         self._close = quiet_button("clear", tr_noop("Dismiss"), send_away)
 
@@ -84,6 +88,8 @@ class _Notice(QFrame):
         self._act = on_action
         self._words.setText(text)
         self._button.setText(tr(action))
+        self._button.setAccessibleName(self._button.text().replace("&", ""))
+        self._button.setFocusPolicy(Qt.FocusPolicy.StrongFocus if action else NO_FOCUS)
         self._button.setVisible(bool(action))
         self.setAccessibleName(text)
 

@@ -75,6 +75,8 @@ def test_every_command_of_every_page_is_listed_with_its_key(window, qtbot):
 
 
 def test_enter_goes_where_the_thing_is_and_lately_used_is_first(window, qtbot):
+    finder = begin(window, qtbot)
+    assert finder.said.text() == "Type some of a name. Every command:"
     for typed, page, chosen in (
         ("night sleeper", "shoots", lambda screen: screen.current.theme),
         ("brazier", "specs", lambda screen: screen.current.spec.name),
@@ -87,6 +89,7 @@ def test_enter_goes_where_the_thing_is_and_lately_used_is_first(window, qtbot):
         assert chosen(window.current) == thing.name
         assert window.current.list_stack.view.hasFocus()
     finder = begin(window, qtbot)
+    assert finder.said.text() == "Type some of a name. Used lately, then every command:"
     assert names(finder)[0] == "Oddlamp Falernum"
     assert names(finder)[1:3] == ["Brazier", "Night Sleeper"]
     assert "bottle:31" in json.loads(window.state.text(LATELY))

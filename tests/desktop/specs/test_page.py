@@ -9,11 +9,13 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QMessageBox, QPushButton, QWidget
 
 from barkeep.application.bar import Bar
+from barkeep.desktop.look.metrics import UNIT
 from barkeep.desktop.screens.row_table import RowTable
 from barkeep.desktop.specs.one_spec import line_parts
 from barkeep.desktop.specs.page import SpecsScreen
 from barkeep.desktop.specs.rows import spec_columns, spec_rows
 from barkeep.desktop.widgets.labels import Link, LinkLabel
+from barkeep.desktop.widgets.verdict_badge import verdict_width
 from barkeep.domain.pouring.evening import evening_of
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import VERDICTS, tonight
@@ -150,6 +152,11 @@ class TestFinding:
         screen.view.sortByColumn(1, Qt.SortOrder.AscendingOrder)
         ranks = [VERDICTS.index(row.placed.verdict) for row in screen.shown.shown_rows()]
         assert ranks == sorted(ranks)
+
+    def test_every_verdict_is_read_in_full_in_a_small_window(self, screen):
+        room = screen.view.columnWidth(1) - 2 * UNIT
+        font = screen.view.font()
+        assert all(verdict_width(verdict, font) <= room for verdict in VERDICTS)
 
     @pytest.mark.parametrize("column", range(6))
     def test_every_column_sorts_both_ways(self, screen, column):
