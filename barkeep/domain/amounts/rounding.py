@@ -90,7 +90,8 @@ def rounded(volume_ml: float, style: Style, units: BarUnits = US_UNITS) -> Round
     value = band.nearest(exact)
     above = bands[number + 1] if number + 1 < len(bands) else None
     if above is not None and value * band.unit_ml >= above.start_ml:
-        band, value = above, above.start
+        coarser = band.step * band.unit_ml / above.unit_ml  # it is as far off as in the band below
+        return Rounded(above.start, above.unit, max(above.step, coarser))
     if not value:  # no drops at all is no ounces
         last = bands[-1]
         return Rounded(value, last.unit, band.step * band.unit_ml / last.unit_ml)

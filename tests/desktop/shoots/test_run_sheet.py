@@ -121,7 +121,7 @@ def test_a_pdf_of_it_holds_real_text(dialog, monkeypatch, tmp_path, qtbot):
     assert reader.metadata.title == "Run sheet, Drinks of the branch line"
     text = text_of((tmp_path / "sheet.pdf").read_bytes())
     assert bare("bourbon, in place of London dry gin") in text
-    assert bare("Friday 2026-11-27, 15:00") in text
+    assert bare("Friday 27 November 2026, 15:00") in text
 
 
 def test_the_publish_text_is_copied_both_ways(dialog, bar, qtbot):
