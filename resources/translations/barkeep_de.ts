@@ -5212,7 +5212,7 @@ Mit Eis schütteln und abseihen.</translation>
 <translation>Eines ist beiseitegelassen; die Rezepte und das Ende der Liste sagen, was.</translation>
 </message>
 <message>
-<source>One undo takes all of it back. A level lies within its ± 19 times in 20.</source>
+<source>One undo takes all of it back. 19 times in 20 a level lies within its ±.</source>
 <translation>Einmal Rückgängig nimmt alles zurück. Ein Füllstand liegt in 19 von 20 Fällen innerhalb seines ±.</translation>
 </message>
 <message>
