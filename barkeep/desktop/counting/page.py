@@ -69,7 +69,7 @@ from barkeep.errors import UserError
 from barkeep.translation import tr, tr_noop
 
 SIZE = (720, 520)
-MEANING = tr_noop("One undo takes all of it back. A level lies within its ± 19 times in 20.")
+MEANING = tr_noop("One undo takes all of it back. 19 times in 20 a level lies within its ±.")
 WIDTHS = {EXPECTED: 96, COUNTED: 130, DIFFERENCE: 240}
 
 

@@ -7,6 +7,7 @@ from PySide6.QtGui import QColor, QFont, QFontMetrics, QHelpEvent, QPainter, QPa
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QApplication,
+    QListView,
     QStyle,
     QStyledItemDelegate,
     QStyleOptionViewItem,
@@ -75,6 +76,8 @@ class RowDelegate(WordsInFull):
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         hint = super().sizeHint(option, index)
+        if index.data(Qt.ItemDataRole.SizeHintRole) is not None:  # it says its own size
+            return hint
         lines = option.fontMetrics.height()
         if index.data(SUBTITLE_ROLE):
             lines += QFontMetrics(_small()).height() + 2
@@ -86,7 +89,10 @@ class RowDelegate(WordsInFull):
         styled = QStyleOptionViewItem(option)
         self.initStyleOption(styled, index)
         if styled.features.value & DRAWN_BY_QT:
-            super().paint(painter, option, index)
+            unlit = QStyleOptionViewItem(option)
+            unlit.state &= ~QStyle.StateFlag.State_HasFocus
+            super().paint(painter, unlit, index)
+            _mark_current_row(painter, styled, index)
             return
         text = styled.text
         cell = _ground(painter, styled, index).adjusted(UNIT, 0, -UNIT, 0)
@@ -204,14 +210,21 @@ def _ground(painter: QPainter, bare: QStyleOptionViewItem, index: Index) -> QRec
         bare.features &= ~QStyleOptionViewItem.ViewItemFeature.HasDecoration
         style = bare.widget.style() if bare.widget else QApplication.style()
         style.drawControl(QStyle.ControlElement.CE_ItemViewItem, bare, painter, bare.widget)
-    if _begins_current_row(bare.widget, index):
-        mark = QRect(bare.rect.topLeft(), QSize(3, bare.rect.height()))
-        painter.fillRect(on_its_side(painter, mark, bare.rect), QColor(current_tones().accent))
+    _mark_current_row(painter, bare, index)
     return QRect(bare.rect)
 
 
+def _mark_current_row(painter: QPainter, cell: QStyleOptionViewItem, index: Index) -> None:
+    """The keyboard's row is marked where it starts, not one cell of it."""
+    if _begins_current_row(cell.widget, index):
+        mark = QRect(cell.rect.topLeft(), QSize(3, cell.rect.height()))
+        painter.fillRect(on_its_side(painter, mark, cell.rect), QColor(current_tones().accent))
+
+
 def _begins_current_row(view: QWidget | None, index: Index) -> bool:
-    """Whether the keyboard's row starts here: the row is marked, not one cell of it."""
+    """Whether the keyboard's row starts here, in a table or a list."""
+    if isinstance(view, QListView):
+        return view.hasFocus() and view.currentIndex() == index
     if not isinstance(view, QTableView) or not view.hasFocus():
         return False
     first = view.horizontalHeader().logicalIndex(0)

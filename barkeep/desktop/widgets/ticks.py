@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QCheckBox, QListWidget, QListWidgetItem, QVBoxLayo
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, scaled
 from barkeep.desktop.widgets.buttons import button
 from barkeep.desktop.widgets.chips import FlowLayout
+from barkeep.desktop.widgets.delegates import RowDelegate
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import Card, Slot, add_parts, column_of, row_of, wide
 from barkeep.desktop.widgets.list_keys import ListKeys
@@ -102,6 +103,7 @@ class TickList(QWidget, Generic[T]):
         self.view = QListWidget()
         ListKeys(self.view)
         self.view.setAccessibleName(tr(name))
+        self.view.setItemDelegate(RowDelegate(self.view))
         self.view.setUniformItemSizes(True)
         self.view.setTextElideMode(Qt.TextElideMode.ElideRight)
         self.view.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
