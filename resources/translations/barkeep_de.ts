@@ -5217,7 +5217,7 @@ Mit Eis schütteln und abseihen.</translation>
 </message>
 <message>
 <source>One undo takes all of it back. 19 times in 20 a level lies within its ±.</source>
-<translation type="unfinished" />
+<translation>Einmal Rückgängig nimmt alles zurück. Ein Füllstand liegt in 19 von 20 Fällen innerhalb seines ±.</translation>
 </message>
 <message>
 <source>One {fruit} is taken to give {juice_ml:g} ml of juice; how hard it is pressed tells (common practice).</source>
@@ -8035,7 +8035,7 @@ weißer Rum, 1 l</translation>
 </message>
 <message>
 <source>Type some of a name. Every command:</source>
-<translation type="unfinished" />
+<translation>Tipp ein Stück eines Namens. Alle Befehle:</translation>
 </message>
 <message>
 <source>Type some of a name. Used lately, then every command:</source>
