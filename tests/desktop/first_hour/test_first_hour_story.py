@@ -26,7 +26,7 @@ Rest:
 2 x red bitter aperitivo
 sweet vermouth
 dry vermouth, opened 3 October 2026
-angostura bitters
+aromatic bitters
 Orange bitters 100ml full
 Bourbon (Copper Lane), 1 l, 3/4 full
 Cherry Tree bourbon 70cl
