@@ -15036,8 +15036,8 @@ weißer Rum, 1 l</translation>
 <translation>vom {moment} ({held})</translation>
 </message>
 <message>
-<source>of {size}, {share}</source>
-<translation>von {size}, {share}</translation>
+<source>of {size}, {share} full</source>
+<translation>von {size}, zu {share} voll</translation>
 </message>
 <message>
 <source>offered</source>

@@ -207,7 +207,7 @@ def test_another_page_can_ask_for_a_bottle(page, screen):
 def test_details_say_everything_about_a_bottle(page, screen):
     gin = choose(page, GIN, "open")
     shown = texts(screen.detail)
-    for words in ("315 ml", "of 700 ml, 45 %", "London dry gin", "43 % vol", "24.50 EUR"):
+    for words in ("315 ml", "of 700 ml, 45 % full", "London dry gin", "43 % vol", "24.50 EUR"):
         assert words in shown
     assert gin.product.barcode in shown
     steps = page.bar.inventory.history(gin.id)
