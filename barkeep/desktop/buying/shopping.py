@@ -39,7 +39,7 @@ from barkeep.desktop.widgets.buttons import (
     primary_button,
 )
 from barkeep.desktop.widgets.chips import FlowLayout
-from barkeep.desktop.widgets.delegates import RowDelegate
+from barkeep.desktop.widgets.delegates import LowRowDelegate
 from barkeep.desktop.widgets.fields import labelled
 from barkeep.desktop.widgets.labels import text_label
 from barkeep.desktop.widgets.layouts import DIALOG, Card, column_of, row_of, wide
@@ -109,7 +109,7 @@ class ShoppingTable(QTableWidget):
         self.setAccessibleName(tr("What to buy"))
         self.setHorizontalHeaderLabels([tr(each) for each in HEADS])
         look_like_a_list(self, low=True)
-        self.setItemDelegate(RowDelegate(self))
+        self.setItemDelegate(LowRowDelegate(self))
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         triggers = QAbstractItemView.EditTrigger

@@ -74,6 +74,8 @@ class WordsInFull(QStyledItemDelegate):
 class RowDelegate(WordsInFull):
     """Draws words, with `SUBTITLE_ROLE` below them and `ICONS_ROLE` after them."""
 
+    least_height = ROW
+
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         hint = super().sizeHint(option, index)
         if index.data(Qt.ItemDataRole.SizeHintRole) is not None:  # it says its own size
@@ -83,7 +85,7 @@ class RowDelegate(WordsInFull):
             lines += QFontMetrics(_small()).height() + 2
         marks = index.data(ICONS_ROLE) or ()
         wide = hint.width() + PAD + len(marks) * scaled(ICON)
-        return QSize(wide, max(ROW, lines + UNIT + HALF))
+        return QSize(wide, max(self.least_height, lines + UNIT + HALF))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         styled = QStyleOptionViewItem(option)
@@ -141,6 +143,12 @@ def _draw_words(
         line.translate(0, metrics.height() + 2)
         line.setHeight(small_metrics.height())
         write(painter, line, side, small_metrics.elidedText(subtitle, end, cell.width()))
+
+
+class LowRowDelegate(RowDelegate):
+    """The same in rows of one line, as `look_like_a_list` makes them low."""
+
+    least_height = 0
 
 
 class LevelDelegate(WordsInFull):
