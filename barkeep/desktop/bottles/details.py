@@ -80,7 +80,11 @@ class BottleOverview(QWidget):
             say(self._amount, quantity(bottle.level.amount, unit))
             say(
                 self._share,
-                tr("of {size}, {share} full", size=quantity(size, unit), share=percent(bottle.share)),
+                tr(
+                    "of {size}, {share} full",
+                    size=quantity(size, unit),
+                    share=percent(bottle.share),
+                ),
             )
             say(self._doubt, in_doubt(sigma, unit))
             say(self._state, state_in_words(bottle.level, row.on))
