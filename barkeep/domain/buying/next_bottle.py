@@ -11,7 +11,7 @@ now, which single purchases could meet it; only those are weighed.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from operator import itemgetter
 from typing import TYPE_CHECKING, TypeAlias
@@ -22,7 +22,13 @@ from barkeep.domain.buying.purchases import Candidate, Form, Purchases
 from barkeep.domain.ingredients.derivations import Derivation, Want
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.pouring.assessment import Assessment, asked_by_want, assess, laid_out_before
+from barkeep.domain.pouring.assessment import (
+    Assessment,
+    asked_by_want,
+    assess,
+    drawn_before,
+    laid_out_before,
+)
 from barkeep.domain.pouring.made_first import made_first
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.sourcing import (
@@ -78,15 +84,16 @@ def _next_bottle(snapshot: Snapshot, within: Within, memory: Memory) -> tuple[Ca
         return turning(found, bought, sold)
 
     turns = memory.once(("turning", within), (found,), turned)
+    drawn = _drawn_with_a_purchase(snapshot, within, memory, bought)
     market = _Market(
         snapshot,
         sourcing,
         decided,
         bought=bought,
         turning=turns,
-        _level=laid_out_before(snapshot, within, memory),
-        _tried=memory.by_spec(("tried one by one", within), snapshot),
-        _near=memory.by_spec(("near one by one", within), snapshot),
+        _level=laid_out_before(snapshot, within, memory, sourcing),
+        _tried=memory.by_spec(("tried one by one", within), snapshot, drawn=drawn),
+        _near=memory.by_spec(("near one by one", within), snapshot, drawn=drawn),
         _absent=memory.by_spec(("short of kinds", within), snapshot, levels_matter=False),
         _here=memory.once(("made here", within), (found,), dict),
     )
@@ -96,6 +103,23 @@ def _next_bottle(snapshot: Snapshot, within: Within, memory: Memory) -> tuple[Ca
     there = (snapshot.products, snapshot.owned, snapshot.always_there, snapshot.past)
     of = (snapshot.knowledge, *there, worth)
     return memory.once(("rows", within), of, lambda: Purchases(snapshot).rows(worth))
+
+
+def _drawn_with_a_purchase(
+    snapshot: Snapshot, within: Within, memory: Memory, bought: BoughtWays
+) -> Callable[[Spec], frozenset[str]]:
+    """Of a spec the keys its lines are drawn from, also in ways that take one purchase."""
+    before = drawn_before(snapshot, within, memory, bought.sourcing)
+    known: BySpec[frozenset[str]] = memory.by_spec(
+        ("drawn with a purchase", within), snapshot, levels_matter=False
+    )
+
+    def drawn(spec: Spec) -> frozenset[str]:
+        wants = (bought.sourcing.wants(line, spec) for line in spec.required_lines)
+        ways = (some for each in wants for some in bought.of(each).values())
+        return before(spec).union(key for some in ways for way in some for key in way.draws)
+
+    return lambda spec: known.of(spec, drawn)
 
 
 def may_buy(key: str, sourcing: Sourcing) -> bool:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 from math import inf
@@ -220,9 +220,28 @@ def asked_by_want(want: Want, _found: object) -> Iterable[str]:
     return (want.ingredient,)
 
 
-def laid_out_before(snapshot: Snapshot, within: Within, memory: Memory) -> BySpec[Assessment]:
+def laid_out_before(
+    snapshot: Snapshot, within: Within, memory: Memory, sourcing: Sourcing
+) -> BySpec[Assessment]:
     """The specs that were laid out for one serve before, where that still holds."""
-    return memory.by_spec(("laid out", within), snapshot)
+    drawn = drawn_before(snapshot, within, memory, sourcing)
+    return memory.by_spec(("laid out", within), snapshot, drawn=drawn)
+
+
+def drawn_before(
+    snapshot: Snapshot, within: Within, memory: Memory, sourcing: Sourcing
+) -> Callable[[Spec], frozenset[str]]:
+    """Of a spec the keys from which any way to meet one of its required lines takes something."""
+    known: BySpec[frozenset[str]] = memory.by_spec(
+        ("drawn by", within), snapshot, levels_matter=False
+    )
+    return lambda spec: known.of(spec, lambda each: _drawn_by(each, sourcing))
+
+
+def _drawn_by(spec: Spec, sourcing: Sourcing) -> frozenset[str]:
+    lines = (sourcing.wants(line, spec) for line in spec.required_lines)
+    ways = (way for wants in lines for want in wants for way in sourcing.ways_for(want))
+    return frozenset(key for way in ways for key in way.draws)
 
 
 def assess(spec: Spec, sourcing: Sourcing, serves: int = 1) -> Assessment:

@@ -86,12 +86,12 @@ class Memory:
             return last.values
         values: dict[Item, Value] = {}
         if last is not None and _same_world(last.snapshot, snapshot):
-            changed = last.snapshot.owned ^ snapshot.owned
-            if levels_matter:
-                changed |= _changed_keys(last.snapshot, snapshot)
+            came_or_went = last.snapshot.owned ^ snapshot.owned
+            levels = _changed_keys(last.snapshot, snapshot) if levels_matter else frozenset()
+            changed = came_or_went | levels
             values = last.values
             if changed:
-                reached = self._reached_by(snapshot, changed)
+                reached = self._reached_by(snapshot, changed, only_levels=not came_or_went)
                 values = {
                     item: value
                     for item, value in values.copy().items()  # the last answer may still grow
@@ -100,22 +100,44 @@ class Memory:
         self._settled[question] = _Settled(snapshot, values)
         return values
 
-    def _reached_by(self, snapshot: Snapshot, changed: frozenset[str]) -> _Reached:
+    def _reached_by(
+        self, snapshot: Snapshot, changed: frozenset[str], *, only_levels: bool
+    ) -> _Reached:
         """What could take a key that changed; several questions in turn are told of the same."""
-        last = self._reached
-        if last is None or last.snapshot is not snapshot or last.changed != changed:
-            last = self._reached = _Reached(snapshot, changed)
+        last, asked = self._reached, (changed, only_levels)
+        if (
+            last is None
+            or last.snapshot is not snapshot
+            or (last.changed, last.only_levels) != asked
+        ):
+            last = self._reached = _Reached(snapshot, *asked)
         return last
 
     def by_spec(
-        self, question: Hashable, snapshot: Snapshot, *, levels_matter: bool = True
+        self,
+        question: Hashable,
+        snapshot: Snapshot,
+        *,
+        levels_matter: bool = True,
+        drawn: Callable[[Spec], frozenset[str]] | None = None,
     ) -> BySpec[Any]:
-        """What still holds of the last time for specs, which ask for all that their lines take."""
+        """What still holds of the last time for specs, which ask for all that their lines take.
+
+        Where nothing came into the bar or left it, a level bears only on what is `drawn`: all
+        keys from which any way to make the spec takes something. A spec that asks for a least
+        strength is told of every change it can reach: which bottles do is a matter of levels.
+        """
+
+        def is_touched(reached: _Reached, _name: str, settled: tuple[Spec, Any]) -> bool:
+            spec = settled[0]
+            if not reached.by(spec):
+                return False
+            if drawn is None or not reached.only_levels or _asks_for_strength(spec):
+                return True
+            return not drawn(spec).isdisjoint(reached.changed)
+
         known: dict[str, tuple[Spec, Any]] = self._recall(
-            question,
-            snapshot,
-            lambda reached, _name, settled: reached.by(settled[0]),
-            levels_matter=levels_matter,
+            question, snapshot, is_touched, levels_matter=levels_matter
         )
         return BySpec(known)
 
@@ -126,6 +148,7 @@ class _Reached:
 
     snapshot: Snapshot
     changed: frozenset[str]
+    only_levels: bool
     _known: dict[str, bool] = field(default_factory=dict)
     _specs: BySpec[bool] = field(default_factory=lambda: BySpec({}))
 
@@ -138,6 +161,10 @@ class _Reached:
             reach = self.snapshot.knowledge.graph.reach(key)
             self._known[key] = not reach.isdisjoint(self.changed)
         return self._known[key]
+
+
+def _asks_for_strength(spec: Spec) -> bool:
+    return any(line.min_abv_percent is not None for line in spec.lines)
 
 
 def _same(before: tuple[object, ...], now: tuple[object, ...]) -> bool:

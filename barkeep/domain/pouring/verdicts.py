@@ -15,6 +15,7 @@ from barkeep.domain.pouring.assessment import (
     Assessment,
     LineAnswer,
     assess,
+    drawn_before,
     laid_out_before,
     sourcing_for,
 )
@@ -192,8 +193,9 @@ def _verdicts(snapshot: Snapshot, within: Within, serves: int, memory: Memory) -
     from barkeep.domain.pouring.whole_book import decide  # numpy loads slowly
 
     found, sourcing = decide(snapshot, within, serves, memory)
-    laid_out = laid_out_before(snapshot, within, memory)
-    known: BySpec[_Standing] = memory.by_spec(("standing", within, serves), snapshot)
+    laid_out = laid_out_before(snapshot, within, memory, sourcing)
+    drawn = drawn_before(snapshot, within, memory, sourcing)
+    known: BySpec[_Standing] = memory.by_spec(("standing", within, serves), snapshot, drawn=drawn)
 
     def standing_of(spec: Spec) -> _Standing:
         return _standing(laid_out.of(spec, lambda each: assess(each, sourcing)).for_serves(serves))
