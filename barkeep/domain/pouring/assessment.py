@@ -200,8 +200,13 @@ class Assessment:
 
 def sourcing_for(snapshot: Snapshot, within: Within, memory: Memory | None = None) -> Sourcing:
     """The search that answers for this snapshot's bottles."""
+    kept = memory or Memory()
+    return kept.answer(("sourcing", within), snapshot, lambda: _sourcing(snapshot, within, kept))
+
+
+def _sourcing(snapshot: Snapshot, within: Within, memory: Memory) -> Sourcing:
     knowledge = snapshot.knowledge
-    known: dict[Want, tuple[Derivation, ...]] = (memory or Memory()).recall(
+    known: dict[Want, tuple[Derivation, ...]] = memory.recall(
         ("ways", within), snapshot, asked_by_want, levels_matter=False
     )
     floor = WITHIN[within]

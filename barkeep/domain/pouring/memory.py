@@ -36,6 +36,8 @@ class Memory:
     _made: dict[Hashable, tuple[tuple[object, ...], object]] = field(default_factory=dict)
     _answered: dict[Hashable, tuple[Snapshot, object]] = field(default_factory=dict)
     _reached: _Reached | None = None
+    _wanted: BySpec[frozenset[str]] = field(default_factory=lambda: BySpec({}))
+    """All that each spec's lines would take, for as long as it is the very same spec."""
 
     def once(self, what: Hashable, of: tuple[object, ...], make: Callable[[], Value]) -> Value:
         """What was made under this name last, where it was made of equal things; else made now."""
@@ -110,7 +112,7 @@ class Memory:
             or last.snapshot is not snapshot
             or (last.changed, last.only_levels) != asked
         ):
-            last = self._reached = _Reached(snapshot, *asked)
+            last = self._reached = _Reached(snapshot, *asked, self._wanted)
         return last
 
     def by_spec(
@@ -149,18 +151,23 @@ class _Reached:
     snapshot: Snapshot
     changed: frozenset[str]
     only_levels: bool
+    _wanted: BySpec[frozenset[str]]
     _known: dict[str, bool] = field(default_factory=dict)
     _specs: BySpec[bool] = field(default_factory=lambda: BySpec({}))
 
     def by(self, spec: Spec) -> bool:
         """The same of whatever any line of a spec would take."""
-        return self._specs.of(spec, lambda each: any(map(self, each.wanted)))
+        return self._specs.of(spec, lambda each: any(map(self, self._wanted.of(each, _wanted_by))))
 
     def __call__(self, key: str) -> bool:
         if key not in self._known:
             reach = self.snapshot.knowledge.graph.reach(key)
             self._known[key] = not reach.isdisjoint(self.changed)
         return self._known[key]
+
+
+def _wanted_by(spec: Spec) -> frozenset[str]:
+    return spec.wanted
 
 
 def _asks_for_strength(spec: Spec) -> bool:

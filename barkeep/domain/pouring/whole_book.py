@@ -18,7 +18,7 @@ never decide what they cannot decide exactly.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TypeVar
 
@@ -200,4 +200,7 @@ def decide(
     )
     owned = (lines, sourcing.supply.owned, sourcing.supply.always)
     found = memory.once(("drawn", within), owned, lambda: drawn(lines, sourcing))
-    return decided(found, sourcing, serves), sourcing
+    asked = ("decided", within, serves)
+    settled = memory.answer(asked, snapshot, lambda: decided(found, sourcing, serves))
+    mine = replace(settled, codes=settled.codes.copy(), lacking=settled.lacking.copy())
+    return mine, sourcing  # whoever asks settles the rest in arrays of their own
