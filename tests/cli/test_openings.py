@@ -251,7 +251,7 @@ def opened_by_many(request, tmp_path, held):
     begun = f"barkeep: a new bar was begun in {bar}.\n"
 
     def check(answers: list[tuple[int, str, str]]) -> None:
-        assert [(status, out) for status, out, _ in answers] == [(0, right)] * len(answers)
+        assert [(status, out) for status, out, _ in answers] == [(0, right)] * len(answers), answers
         said = sorted(err for _, _, err in answers if err)
         assert said == ([] if request.param else [begun])
         assert dump(bar) == dump(alone)
