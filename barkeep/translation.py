@@ -32,10 +32,6 @@ def kept_in_english() -> Iterator[None]:
         _stays_english.reset(before)
 
 
-def _said(words: str, about: str) -> str:
-    return words if _stays_english.get() else _translator(words, about)
-
-
 def _in_english(words: str, _about: str) -> str:
     return words
 
@@ -64,8 +60,7 @@ def tr(words: str, /, **fields: object) -> str:
     >>> tr("{left:.0f} ml of {bottle}", left=212.4, bottle="gin")
     '212 ml of gin'
     """
-    said = _said(words, "")
-    return said.format_map(fields) if fields else said
+    return tr_about("", words, **fields)
 
 
 def tr_about(about: str, words: str, /, **fields: object) -> str:
@@ -74,7 +69,7 @@ def tr_about(about: str, words: str, /, **fields: object) -> str:
     >>> tr_about("to empty a field", "Clear")
     'Clear'
     """
-    said = _said(words, about)
+    said = words if _stays_english.get() else _translator(words, about)
     return said.format_map(fields) if fields else said
 
 

@@ -43,11 +43,12 @@ class Language:
         self.choice = choice
         self.leave()
         language = language_of(choice)
-        self._translators = [each for each in (_qts(language), _own(language)) if each]
+        own = _own(language)
+        self._translators = [each for each in (_qts(language), own) if each]
         for translator in self._translators:
             self._app.installTranslator(translator)
         plain = language.partition("_")[0]
-        speak_through(_translated if self._translators else None, plain)
+        speak_through(_translated if own else None, plain)  # Qt has English words of its own
 
     def leave(self) -> None:
         """Speak English again."""
