@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 import importlib
 import sys
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from contextlib import ExitStack
 from functools import partial
 from pathlib import Path
@@ -35,6 +35,7 @@ if TYPE_CHECKING:
     from barkeep.application.imports import NamedText
     from barkeep.desktop.screens.screen import ScreenContext
     from barkeep.desktop.shell.main_window import MainWindow
+    from barkeep.desktop.shell.menus import WindowActions
     from barkeep.desktop.shell.one_window import OneWindow
 
 
@@ -335,25 +336,35 @@ class Desktop(QObject):
 
     def _set_text_size(self, size: str) -> None:
         """Show the same bar in a window with larger or smaller type, and keep that."""
-        if size == self.theme.text_size or self._bar is None or self.window is None:
-            return
-        if not self.window.may_close():
-            self.window.actions_.mark_text_size(self.theme.text_size)
-            return
-        self.theme.choose_text_size(cast(TextSize, size))
-        self.program.keep_text(TEXT_SIZE, size)
-        self.program.write()
-        self._show(Wanted(self._bar.path))
+        theme = self.theme
+        if size != theme.text_size and self._may_show_anew(
+            lambda actions: actions.mark_text_size(theme.text_size)
+        ):
+            theme.choose_text_size(cast(TextSize, size))
+            self._show_anew(TEXT_SIZE, size)
 
     def _set_language(self, choice: str) -> None:
         """Show the same bar in a window that speaks another language, and keep that."""
-        if choice == self.language.choice or self._bar is None or self.window is None:
-            return
+        language = self.language
+        if choice != language.choice and self._may_show_anew(
+            lambda actions: actions.mark_language(language.choice)
+        ):
+            language.choose(choice)
+            self._show_anew(LANGUAGE, choice)
+
+    def _may_show_anew(self, mark_as_it_is: Callable[[WindowActions], object]) -> bool:
+        """Whether the window may be replaced; where not, its menu says again what is so."""
+        if self._bar is None or self.window is None:
+            return False
         if not self.window.may_close():
-            self.window.actions_.mark_language(self.language.choice)
-            return
-        self.language.choose(choice)
-        self.program.keep_text(LANGUAGE, choice)
+            mark_as_it_is(self.window.actions_)
+            return False
+        return True
+
+    def _show_anew(self, key: str, chosen: str) -> None:
+        """Keep what was chosen, and show the bar in a window that is made by it."""
+        assert self._bar is not None
+        self.program.keep_text(key, chosen)
         self.program.write()
         self._show(Wanted(self._bar.path))
 
