@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication
 from shiboken6 import isValid
 
 from barkeep.application.bar import Bar
+from barkeep.desktop.look.language import Language
 from barkeep.desktop.look.theme import Theme
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
@@ -71,6 +72,14 @@ def theme(qapp):
     qapp.setStyleSheet(sheet)
     qapp.setFont(font)
     made.deleteLater()
+
+
+@pytest.fixture
+def german(qapp):
+    """The program speaks German until the test ends."""
+    language = Language(qapp, "de")
+    yield language
+    language.leave()
 
 
 @pytest.fixture

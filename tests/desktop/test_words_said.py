@@ -18,21 +18,13 @@ from PySide6.QtWidgets import (
 )
 
 from barkeep.application.bar import Bar
-from barkeep.desktop.look.language import LANGUAGES, Language
+from barkeep.desktop.look.language import LANGUAGES
 from barkeep.desktop.shell.navigation import PAGES, PARTS
 from barkeep.translation import speak_through
 from tests.desktop.pages import settle
 
 MENUS = ["Datei", "Bearbeiten", "Ansicht", "Bar", "Hilfe"]
 TITLES = ["Heute Abend", "Flaschen", "Rezepte", "Drehs", "Einkauf", "Ersatz"]
-
-
-@pytest.fixture
-def german(qapp):
-    """The program speaks German until the test ends."""
-    language = Language(qapp, "de")
-    yield language
-    language.leave()
 
 
 @pytest.fixture

@@ -12,7 +12,6 @@ from PySide6.QtWidgets import QApplication, QPushButton, QWidget
 from barkeep import __version__
 from barkeep.desktop.buying.pars import ParsDialog
 from barkeep.desktop.buying.shopping import ShoppingDialog
-from barkeep.desktop.look.language import Language
 from barkeep.desktop.screens.row_table import RowTable
 from barkeep.desktop.screens.window_state import WindowState
 from barkeep.desktop.shell.help import TextDialog
@@ -45,14 +44,6 @@ def opened_in_full(open_window) -> MainWindow:
 def full_window(open_window):
     """With everything that is offered."""
     return opened_in_full(open_window)
-
-
-@pytest.fixture
-def german(qapp):
-    """What is said is said in German."""
-    language = Language(qapp, "de")
-    yield language
-    language.leave()
 
 
 @pytest.fixture
