@@ -7,7 +7,7 @@ from pathlib import Path
 
 from barkeep.application.paths import where_default_bar_is
 from barkeep.store.address import is_on_a_server
-from barkeep.store.connection import is_bar
+from barkeep.store.connection import JOURNALS, is_bar
 from barkeep.store.refusals import NoBarThere
 
 MOST_NAMED = 3
@@ -37,7 +37,7 @@ def bars_beside(path: Path) -> list[Path]:
 
     The file is not looked into: another program may just be beginning a bar in it.
     """
-    return _bars(each for each in _files(path.parent) if each != path)
+    return _bars(_others(path))
 
 
 def _alike(path: Path) -> list[Path]:
@@ -48,7 +48,7 @@ def _alike(path: Path) -> list[Path]:
         pairs = zip(*names, strict=True)
         return max(SequenceMatcher(None, *pair).ratio() for pair in pairs)
 
-    others = [(likeness(each), each) for each in _files(path.parent) if each != path]
+    others = [(likeness(each), each) for each in _others(path)]
     likely = sorted((each for each in others if each[0] >= ALIKE), key=lambda each: -each[0])
     return _bars(each for _, each in likely)
 
@@ -58,8 +58,14 @@ def _bars(files: Iterable[Path]) -> list[Path]:
     return [each for each in looked_into if is_bar(each)][:MOST_NAMED]
 
 
-def _files(folder: Path) -> list[Path]:
+def _others(path: Path) -> list[Path]:
+    """The other files in the folder of a file, by name, without those that SQLite keeps beside one.
+
+    They are no bars, and whoever writes to the bar may just be deleting them.
+    """
     try:
-        return sorted(each for each in folder.iterdir() if each.is_file())
+        files = sorted(each for each in path.parent.iterdir() if each.is_file())
     except OSError:
         return []
+    of_sqlite = {f"{each.name}{ending}" for each in (path, *files) for ending in JOURNALS}
+    return [each for each in files if each != path and each.name not in of_sqlite]

@@ -4,10 +4,11 @@
 
 What it loads, it loads once: it forks for each message that comes by the socket, which is JSON
 with the `place`, the `words` of the command and its `surroundings`, and brings the pipes READY,
-GO, OUT, ERR and ENDED. At the place a byte is written to READY and one is read from GO; at the
-end the command's status goes to ENDED. The places: `connect`, just before SQLite opens the bar
-for the first time; `begin`, just before the first transaction that may write; what
-`kill_points.watch_writes` says of one write, such as `write home.barkeep`; or none.
+GO, OUT, ERR and ENDED. At the place what is about to be done is written to READY and a byte is
+read from GO; at the end the command's status goes to ENDED. The places: `connect`, just before
+SQLite opens a file for the first time, which READY is told as well; `begin`, just before the first
+transaction that may write; what `kill_points.watch_writes` says of one write, such as
+`write home.barkeep`; or none.
 """
 
 from __future__ import annotations
@@ -19,6 +20,7 @@ import sys
 import traceback
 from contextlib import redirect_stderr, redirect_stdout, suppress
 from io import StringIO
+from pathlib import Path
 from tempfile import TemporaryDirectory
 from typing import Any
 
@@ -36,10 +38,10 @@ def run(asked: dict[str, Any], ready: int, go: int) -> int:
     waiting_for = [asked["place"]]
     os.environ.update(asked["surroundings"])
 
-    def reached(here: str) -> None:
+    def reached(here: str, *which: str) -> None:
         if here in waiting_for:
             waiting_for.clear()
-            os.write(ready, b".")
+            os.write(ready, " ".join((here, *which)).encode())
             os.read(go, 1)
 
     @event.listens_for(Engine, "begin")
@@ -47,9 +49,10 @@ def run(asked: dict[str, Any], ready: int, go: int) -> int:
         if connection.get_execution_options().get("writing"):
             reached("begin")
 
-    def _audit(name: str, _arguments: tuple[Any, ...]) -> None:
+    def _audit(name: str, arguments: tuple[Any, ...]) -> None:
         if name == "sqlite3.connect":
-            reached("connect")
+            # A path, or an address with `?mode=`.
+            reached("connect", Path(str(arguments[0]).partition("?")[0]).name)
 
     sys.addaudithook(_audit)
     watch_writes(lambda step: reached(step.what))

@@ -184,6 +184,16 @@ class TestWhichBarIsMeant:
         assert [each.name for each in folder.iterdir()] == ["mine.barkeep"]
         assert barkeep("--new", "bottles").status == 0
 
+    def test_what_has_the_name_of_its_journal_is_not_looked_into(self, barkeep, bar, tmp_path):
+        folder = tmp_path / "data" / "barkeep"
+        folder.mkdir(parents=True)
+        (folder / "bar.barkeep").touch()
+        bar.rename(folder / "bar.barkeep-journal")
+        assert barkeep("bottles").refusal == (
+            f"{folder / 'bar.barkeep'} cannot be used: bar.barkeep-journal beside it would be "
+            "lost, as SQLite keeps a file of that name; give that one another name first."
+        )
+
     def test_a_usual_bar_that_was_emptied(self, barkeep, tmp_path):
         usual = tmp_path / "data" / "barkeep" / "bar.barkeep"
         usual.parent.mkdir(parents=True)

@@ -186,9 +186,11 @@ class Held:
         for each in theirs:
             os.close(each)
 
-    def reach(self) -> None:
-        """Wait until it is there; an end before that fails."""
-        assert os.read(self._ready, 1) == b".", self.answer()
+    def reach(self) -> str:
+        """Wait until it is there, an end before that fails; what it is about to do."""
+        what = os.read(self._ready, 4096)
+        assert what, self.answer()
+        return what.decode()
 
     def let_go(self) -> None:
         os.write(self._go, b".")
@@ -281,7 +283,8 @@ def test_an_opener_waits_for_one_that_is_amid_its_writing(opened_by_many, held, 
     with held(bar, f"sync {bar.name}{journal}") as (first,):
         first.reach()
         with held(bar, "connect") as (second,):
-            second.reach()
+            # Not the journal, which is there and which the first is about to delete.
+            assert second.reach() == f"connect {bar.name}"
             second.let_go()
             first.let_go()
             check([first.answer(), second.answer()])
