@@ -26,7 +26,7 @@ import signal
 import sys
 from collections import defaultdict
 from collections.abc import Callable, Iterator, Sequence
-from contextlib import redirect_stderr, redirect_stdout
+from contextlib import redirect_stderr, redirect_stdout, suppress
 from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
@@ -148,7 +148,10 @@ def watch_writes(before: Callable[[Step], None]) -> None:
         status = opens(this, name, file, flags, shown)
         if status == 0 and name:  # a nameless file is temporary
             opened = ctypes.cast(file, ctypes.POINTER(_File)).contents
-            _watch_file(opened, _path(name), before)
+            # Another process may have deleted it since. Anything raised here would not reach
+            # SQLite, which would take whatever stands in memory for the status.
+            with suppress(FileNotFoundError):
+                _watch_file(opened, _path(name), before)
         return int(status)
 
     def x_delete(this: int, name: int, sync: int) -> int:
