@@ -183,7 +183,7 @@ def _in_own_folder(folder: Path, name: Callable[[int], str]) -> Iterator[tuple[P
     """A name for what is unfinished, and the first free name for when it is done."""
     with told_of(folder):
         if not folder.is_dir():
-            folder.mkdir(parents=True)
+            folder.mkdir(parents=True, exist_ok=True)  # another program may make it just now
             _sync(folder.parent)
         target = next(path for n in count(1) if not (path := folder / name(n)).exists())
         with unfinished_in(folder) as partial:

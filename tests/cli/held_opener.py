@@ -7,8 +7,8 @@ with the `place`, the `words` of the command and its `surroundings`, and brings 
 GO, OUT, ERR and ENDED. At the place what is about to be done is written to READY and a byte is
 read from GO; at the end the command's status goes to ENDED. The places: `connect`, just before
 SQLite opens a file for the first time, which READY is told as well; `begin`, just before the first
-transaction that may write; what `kill_points.watch_writes` says of one write, such as
-`write home.barkeep`; or none.
+transaction that may write; `make NAME`, just before a folder of that name is made; what
+`kill_points.watch_writes` says of one write, such as `write home.barkeep`; or none.
 """
 
 from __future__ import annotations
@@ -53,6 +53,8 @@ def run(asked: dict[str, Any], ready: int, go: int) -> int:
         if name == "sqlite3.connect":
             # A path, or an address with `?mode=`.
             reached("connect", Path(str(arguments[0]).partition("?")[0]).name)
+        elif name == "os.mkdir":
+            reached(f"make {Path(arguments[0]).name}")
 
     sys.addaudithook(_audit)
     watch_writes(lambda step: reached(step.what))

@@ -15,7 +15,9 @@ from pathlib import Path
 import pytest
 
 from barkeep.domain.bar.backups import BackupName
-from tests.cli.test_openings import old_bar
+from tests.cli.test_openings import held, old_bar
+
+__all__ = ["held"]
 
 PROJECT = Path(__file__).parent.parent.parent
 
@@ -72,6 +74,17 @@ def test_two_of_one_second_are_two(barkeep, bar, monkeypatch):
     for _ in range(3):
         barkeep("--bar", bar, "backup")
     assert len(kept(bar)) == 3
+
+
+def test_two_who_make_its_folder_at_once_both_keep_one(barkeep, bar, held):
+    with held(bar, f"make {folder(bar).name}", command=("backup",)) as (one,):
+        one.reach()
+        assert barkeep("--bar", bar, "backup").status == 0
+        one.let_go()
+        status, out, err = one.answer()
+    assert (status, err) == (0, "")
+    first, second = kept(bar, "asked for")
+    assert (out.startswith("The bar is backed up to ") and first in out) or second in out
 
 
 def test_the_list_says_what_each_holds_and_when_it_changed(barkeep, bar):
