@@ -231,10 +231,9 @@ def _see_that_it_is_whole(partial: Path, source: Path) -> None:
 
 def _copy_pages(source: Path, target: Path, *, used: Path | None = None) -> None:
     """Copy page by page; `used` is which of the two others may use, the source where not said."""
-    with closing(open_file(source, BUSY_MS)) as original:
-        with spoken_errors(source):
-            original.execute("SELECT count(*) FROM sqlite_master").fetchall()
-            original.execute("PRAGMA busy_timeout = 0")  # from here on the copying waits
+    with spoken_errors(source), closing(open_file(source, BUSY_MS)) as original:
+        original.execute("SELECT count(*) FROM sqlite_master").fetchall()
+        original.execute("PRAGMA busy_timeout = 0")  # from here on the copying waits
         _fill(target, original, used=used or source)
 
 

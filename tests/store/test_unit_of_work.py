@@ -13,6 +13,7 @@ from pathlib import Path
 import pytest
 from sqlalchemy.exc import IntegrityError
 
+from barkeep.errors import UnreadableFile
 from barkeep.store.backup import copy_bar, copy_beside
 from barkeep.store.bottles import read_bottles
 from barkeep.store.specs import read_specs
@@ -127,6 +128,12 @@ def test_a_copy_of_what_was_copied_already_is_not_taken_twice(store, path):
     assert copy_beside(path, "copy") == copy_beside(path, "copy")
     names = sorted(each.name for each in path.parent.iterdir())
     assert names == ["signal-box.bar", "signal-box.bar.copy"]
+
+
+def test_a_bar_that_has_just_gone_is_refused_as_a_copy_is_begun(tmp_path):
+    with pytest.raises(UnreadableFile, match="it cannot be opened"):
+        copy_bar(tmp_path / "gone.bar", tmp_path / "copy")
+    assert list(tmp_path.iterdir()) == []
 
 
 def test_a_copy_that_fails_leaves_no_part(path, tmp_path):
