@@ -77,14 +77,11 @@ def read_header(path: Path, busy_ms: int = BUSY_MS) -> FileHeader | None:
     then the bytes may name a schema that was never reached. A file that was
     left in order is not changed. Raises `UnreadableFile` or `BarIsBusy`.
     """
-    if path.is_dir():
-        raise UnreadableFile(str(path), tr("it is a folder"))
+    refuse_what_is_no_file(path)
     _refuse_what_sqlite_would_delete(path)
     if not path.exists():
         _refuse_unless_creatable(path)
         return None
-    if not path.is_file():
-        raise UnreadableFile(str(path), tr("it is not an ordinary file"))
     with garbled_errors(path), closing(open_file(path, busy_ms)) as file:
         file.execute("BEGIN")  # so that what is read fits together
         has_pages = file.execute("PRAGMA page_count").fetchone()[0]
@@ -150,6 +147,14 @@ def kept_for(owner: Path) -> str:
 
 def _same_file(path: Path, known: Path | None) -> bool:
     return known is not None and known.exists() and path.samefile(known)
+
+
+def refuse_what_is_no_file(path: Path) -> None:
+    """Raise `UnreadableFile` where a folder, a pipe or a device lies in the place of a file."""
+    if path.is_dir():
+        raise UnreadableFile(str(path), tr("it is a folder"))
+    if path.exists() and not path.is_file():
+        raise UnreadableFile(str(path), tr("it is not an ordinary file"))
 
 
 def refuse_unless_writable(path: Path) -> None:

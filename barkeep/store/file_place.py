@@ -14,7 +14,13 @@ from sqlalchemy import Connection, Engine
 from barkeep.errors import UnreadableFile
 from barkeep.store import backup, content, seal
 from barkeep.store.checking import Looked, check_file, damage_spoken, faults_now
-from barkeep.store.connection import BUSY_MS, make_engine, raw, spoken_errors
+from barkeep.store.connection import (
+    BUSY_MS,
+    make_engine,
+    raw,
+    refuse_what_is_no_file,
+    spoken_errors,
+)
 from barkeep.store.faults import Fault
 from barkeep.store.holdings import Holdings, holdings_of
 from barkeep.store.looking import is_read_only, see_that_it_is_sound
@@ -141,7 +147,11 @@ class FilePlace:
         return self.at.exists() and self.at.stat().st_size > 0
 
     def may_be_written(self) -> bool:
-        """Whether the file and its folder take what is written."""
+        """Whether the file and its folder take what is written.
+
+        Raises `UnreadableFile` where what lies there can be no bar's file.
+        """
+        refuse_what_is_no_file(self.at)
         return not is_read_only(self.at)
 
     def holdings(self) -> Holdings:

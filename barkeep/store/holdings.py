@@ -11,7 +11,13 @@ from pathlib import Path
 from sqlalchemy import Connection, func, select
 
 from barkeep.errors import UnreadableFile
-from barkeep.store.connection import BUSY_MS, header_of, open_file, spoken_errors
+from barkeep.store.connection import (
+    BUSY_MS,
+    header_of,
+    open_file,
+    refuse_what_is_no_file,
+    spoken_errors,
+)
 from barkeep.store.migrations import refuse_unknown
 from barkeep.store.schema import METADATA, action
 from barkeep.translation import tr
@@ -39,7 +45,8 @@ def holdings_of(path: Path) -> Holdings:
 
     Raises `UnreadableFile`, `NewerBar` or `BarIsBusy`.
     """
-    if not path.is_file():
+    refuse_what_is_no_file(path)
+    if not path.exists():
         raise UnreadableFile(str(path), tr("there is no such file"))
     with spoken_errors(path), closing(open_file(path, BUSY_MS)) as file:
         file.execute("BEGIN")

@@ -445,6 +445,20 @@ def test_what_is_no_bar_is_not_restored(barkeep, bar, tmp_path, content, reason)
     assert bar.read_bytes() == before and kept(bar) == []
 
 
+@pytest.mark.parametrize(
+    ("make", "reason"),
+    [(os.mkdir, "it is a folder"), (os.mkfifo, "it is not an ordinary file")],
+)
+def test_only_a_file_is_put_in_the_place_of_a_bar(barkeep, bar, tmp_path, make, reason):
+    place = tmp_path / "place"
+    make(place)
+    before = place.lstat()
+    said = barkeep("--bar", place, "restore", bar, "--yes").refusal
+    assert said == f"{place} cannot be used: {reason}."
+    assert f"{place} cannot be used: {reason}." in barkeep("--bar", place, "restore", bar).err
+    assert place.lstat() == before and not folder(place).exists()
+
+
 def test_the_database_of_another_program_is_not_restored(barkeep, bar, tmp_path):
     other = tmp_path / "other.db"
     with closing(sqlite3.connect(other)) as file:
