@@ -82,14 +82,11 @@ class FilePlace:
     @contextmanager
     def not_waiting(self) -> Iterator[None]:
         """Within this a file that another program holds is refused at once."""
-        with self._engine.connect() as connection:
-            before = raw(connection).execute("PRAGMA busy_timeout").fetchone()[0]
-            raw(connection).execute("PRAGMA busy_timeout = 0").fetchall()
+        before = self._waiting(0)
         try:
             yield
         finally:
-            with self._engine.connect() as connection:
-                raw(connection).execute(f"PRAGMA busy_timeout = {before}").fetchall()
+            self._waiting(before)
 
     @contextmanager
     def reading(self) -> Iterator[Connection]:
@@ -174,6 +171,13 @@ class FilePlace:
 
     def _opened(self) -> tuple[Engine, os.stat_result | None]:
         return make_engine(self.at, self._busy_ms), _file_at(self.at)
+
+    def _waiting(self, busy_ms: int) -> int:
+        """From now on wait so long for another program; how long it was before."""
+        with self._told(), self._engine.connect() as connection:
+            before = raw(connection).execute("PRAGMA busy_timeout").fetchone()[0]
+            raw(connection).execute(f"PRAGMA busy_timeout = {busy_ms}").fetchall()
+            return int(before)
 
     @contextmanager
     def _told(self) -> Iterator[None]:

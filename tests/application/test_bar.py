@@ -214,6 +214,17 @@ def test_a_change_is_called_written_where_only_reading_it_again_is_held_up(tmp_p
         assert bar.follow() == "same"
 
 
+def test_who_holds_the_file_as_it_is_opened_anew_is_only_said_to_hold_it(tmp_path):
+    file = tmp_path / "held.bar"
+    with Bar.open(file) as bar, closing(sqlite3.connect(file, isolation_level=None)) as holder:
+        bar._session.store.place._busy_ms = 0
+        bar._session.store.open_again()
+        holder.execute("BEGIN EXCLUSIVE")
+        assert bar.follow() == "busy"
+        holder.execute("ROLLBACK")
+        assert bar.follow() == "same"
+
+
 def test_what_could_not_be_read_at_once_is_read_the_next_time(tmp_path):
     file = tmp_path / "held.bar"
     with Bar.open(file) as bar, closing(sqlite3.connect(file, isolation_level=None)) as holder:
