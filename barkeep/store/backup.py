@@ -254,8 +254,9 @@ def _waiting_for(used: Path) -> Callable[[int, int, int], None]:
 
 
 def _writing(target: Path) -> sqlite3.Connection:
-    copy = sqlite3.connect(target, timeout=0, isolation_level=None)
+    copy = sqlite3.connect(target, timeout=BUSY_MS / 1000, isolation_level=None)
     copy.execute("PRAGMA synchronous = FULL")
+    copy.execute("PRAGMA busy_timeout = 0")  # from here on the copying waits
     return copy
 
 

@@ -6,9 +6,10 @@ What it loads, it loads once: it forks for each message that comes by the socket
 with the `place`, the `words` of the command and its `surroundings`, and brings the pipes READY,
 GO, OUT, ERR and ENDED. At the place what is about to be done is written to READY and a byte is
 read from GO; at the end the command's status goes to ENDED. The places: `connect`, just before
-SQLite opens a file for the first time, which READY is told as well; `begin`, just before the first
-transaction that may write; `make NAME`, just before a folder of that name is made; what
-`kill_points.watch_writes` says of one write, such as `write home.barkeep`; or none.
+SQLite opens a file for the first time, which READY is told as well; `connect PATH`, just before it
+opens that by its path; `begin`, just before the first transaction that may write; `make NAME`, just
+before a folder of that name is made; what `kill_points.watch_writes` says of one write, such as
+`write home.barkeep`; or none.
 """
 
 from __future__ import annotations
@@ -53,6 +54,7 @@ def run(asked: dict[str, Any], ready: int, go: int) -> int:
         if name == "sqlite3.connect":
             # A path, or an address with `?mode=`.
             reached("connect", Path(str(arguments[0]).partition("?")[0]).name)
+            reached(f"connect {arguments[0]}")
         elif name == "os.mkdir":
             reached(f"make {Path(arguments[0]).name}")
 

@@ -508,6 +508,21 @@ def test_a_bar_that_another_program_is_writing_is_not_restored(barkeep, counted)
     assert barkeep("--bar", counted, "bottles").status == 0
 
 
+def test_a_restore_waits_for_who_is_amid_writing_to_the_bar(barkeep, bar, tmp_path, held):
+    copy = tmp_path / "copy.barkeep"
+    assert barkeep("--bar", bar, "backup", copy).status == 0
+    with (
+        held(bar, f"connect {bar}", command=("restore", str(copy), "--yes")) as (restoring,),
+        held(bar, f"sync {bar.name}", command=("count", "1", "0.2")) as (counting,),
+    ):
+        restoring.reach()
+        counting.reach()
+        restoring.let_go()
+        counting.let_go()
+        assert (counting.answer()[0], restoring.answer()[0]) == (0, 0)
+    assert rows(bar) == rows(copy)
+
+
 def test_another_program_that_has_the_bar_open_sees_what_was_restored(barkeep, counted):
     (name,) = kept(counted)
     with closing(sqlite3.connect(counted)) as other:
