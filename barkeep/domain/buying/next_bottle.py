@@ -137,11 +137,11 @@ class _Singly:
 class _Alone:
     """What looking at one drink finds: what each purchase that turns it does, by its key.
 
-    `near` holds the lines that each purchase bears on which leaves it one short; `drawn` is the
-    most that a serve takes of each key, also with a purchase.
+    `near` holds the lines that each purchase bears on which leaves it one short; `drawn` is as in
+    `most_drawn`, the ways with a purchase as well.
     """
 
-    drawn: Mapping[str, float]
+    drawn: Mapping[str, float] | None
     turned: Mapping[str, Turned] = field(default_factory=dict)
     near: Mapping[str, tuple[int, ...]] = field(default_factory=dict)
 
@@ -275,7 +275,7 @@ class _Market:
             found = self._looked_at(self._absent.of(self.decided.specs[place], self._assess), key)
             if found is not None:
                 turned.setdefault(key, []).append((place, found))
-        for place, spec in self.decided.undecided():
+        for place, spec in self.decided.undecided:
             alone = self._alone.of(spec, self._look_at)
             for key, found in alone.turned.items():
                 turned.setdefault(key, []).append((place, found))

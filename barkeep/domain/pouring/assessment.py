@@ -237,12 +237,15 @@ def most_drawn(
     laid_out: Assessment,
     tree: FamilyTree,
     more: Callable[[int], Iterable[Derivation]] = lambda _number: (),
-) -> Mapping[str, float]:
+) -> Mapping[str, float] | None:
     """How much of each key a serve takes at most, in its unit.
 
     A line that is poured in several ways takes no more than in the one that takes most. `more`
-    gives further ways to meet the line of a number.
+    gives further ways to meet the line of a number. None for a spec that asks for a least
+    strength: which bottles do is a matter of levels as well.
     """
+    if thresholds(laid_out.spec):
+        return None
     drawn: dict[str, float] = {}
     for number in laid_out.numbers:
         rates: dict[str, float] = {}

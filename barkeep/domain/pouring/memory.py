@@ -9,7 +9,7 @@ the same, only slower.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Hashable, Iterable, Mapping
+from collections.abc import Callable, Hashable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Any, TypeVar, cast
@@ -73,18 +73,17 @@ class Memory:
         levels do not matter, only what came into the bar or left it counts as
         a change.
         """
-        return self._recall(
-            question,
-            snapshot,
-            lambda reached, item, value: any(map(reached, asks(item, value))),
-            levels_matter=levels_matter,
-        )
+
+        def is_touched_by(reached: _Reached) -> Callable[[Item, Value], bool]:
+            return lambda item, value: any(map(reached, asks(item, value)))
+
+        return self._recall(question, snapshot, is_touched_by, levels_matter=levels_matter)
 
     def _recall(
         self,
         question: Hashable,
         snapshot: Snapshot,
-        is_touched: Callable[[_Reached, Item, Value], bool],
+        is_touched_by: Callable[[_Reached], Callable[[Item, Value], bool]],
         *,
         levels_matter: bool,
     ) -> dict[Item, Value]:
@@ -97,12 +96,10 @@ class Memory:
             values = last.values
             changed = step.changed if levels_matter else step.came_or_went
             if changed:
-                reached = self._reached_by(step, changed)
-                values = {
-                    item: value
-                    for item, value in values.copy().items()  # the last answer may still grow
-                    if not is_touched(reached, item, value)
-                }
+                values = values.copy()  # the last answer may still grow
+                is_touched = is_touched_by(self._reached_by(step, changed))
+                for item in [each for each, value in values.items() if is_touched(each, value)]:
+                    del values[item]
         self._settled[question] = _Settled(snapshot, values)
         return values
 
@@ -126,26 +123,32 @@ class Memory:
         snapshot: Snapshot,
         *,
         levels_matter: bool = True,
-        drawn: Callable[[Any], Mapping[str, float]] | None = None,
+        drawn: Callable[[Any], Mapping[str, float] | None] | None = None,
         serves: int = 1,
     ) -> BySpec[Any]:
         """What still holds of the last time for specs, which ask for all that their lines take.
 
         `drawn` is for what depends on whether there is enough for so many serves, and on no
-        amount beyond that: by what was settled, the most of each key that a serve takes. Where
-        nothing came into the bar or left it, a level bears only on a spec that less than that was
-        there for, before or now. A spec that asks for a least strength is told of every change it
-        can reach: which bottles do is a matter of levels.
+        amount beyond that: by what was settled, the most of each key that a serve takes; None
+        where levels bear on more. Where nothing came into the bar or left it, a level bears only
+        on a spec that less than that was there for, before or now.
         """
 
-        def is_touched(reached: _Reached, _name: str, settled: tuple[Spec, Any]) -> bool:
-            spec, value = settled
-            if drawn is None or reached.step.came_or_went or _asks_for_strength(spec):
-                return reached.by(spec)
-            return reached.binds(drawn(value), serves)
+        def is_touched_by(reached: _Reached) -> Callable[[str, tuple[Spec, Any]], bool]:
+            if drawn is None or reached.step.came_or_went:
+                return lambda _name, settled: reached.by(settled[0])
+            takes, enough_for = drawn, reached.enough_for(serves)
+
+            def is_touched(_name: str, settled: tuple[Spec, Any]) -> bool:
+                taken = takes(settled[1])
+                if taken is None:
+                    return reached.by(settled[0])
+                return any(taken.get(key, 0.0) > enough for key, enough in enough_for)
+
+            return is_touched
 
         known: dict[str, tuple[Spec, Any]] = self._recall(
-            question, snapshot, is_touched, levels_matter=levels_matter
+            question, snapshot, is_touched_by, levels_matter=levels_matter
         )
         return BySpec(known)
 
@@ -192,14 +195,10 @@ class _Reached:
         """The same of whatever any line of a spec would take."""
         return self._specs.of(spec, lambda each: any(map(self, self._wanted.of(each, _wanted_by))))
 
-    def binds(self, drawn: Mapping[str, float], serves: int) -> bool:
-        """Whether less of a key that changed was there than so many serves draw, before or now."""
+    def enough_for(self, serves: int) -> Sequence[tuple[str, float]]:
+        """Each key that changed, and how much of it a serve may take where it never is too low."""
         times = serves * (1.0 + _ROUNDING)
-        return any(least < drawn.get(key, 0.0) * times for key, least in self._least.items())
-
-    @cached_property
-    def _least(self) -> Mapping[str, float]:
-        return {key: self.step.least(key) for key in self.changed}
+        return [(key, self.step.least(key) / times) for key in self.changed]
 
     def __call__(self, key: str) -> bool:
         if key not in self._known:
@@ -210,10 +209,6 @@ class _Reached:
 
 def _wanted_by(spec: Spec) -> frozenset[str]:
     return spec.wanted
-
-
-def _asks_for_strength(spec: Spec) -> bool:
-    return any(line.min_abv_percent is not None for line in spec.lines)
 
 
 def _same(before: tuple[object, ...], now: tuple[object, ...]) -> bool:

@@ -205,13 +205,14 @@ def _verdicts(snapshot: Snapshot, within: Within, serves: int, memory: Memory) -
         place, drawn = VERDICTS.index(standing.verdict), most_drawn(one, sourcing.tree)
         return _LookedAt(place, standing.lacking, drawn)
 
-    for place, spec in found.undecided():
-        seen = known.of(spec, look_at)
-        found.settle(place, seen.verdict, seen.lacking)
-    return Verdicts(
-        of=found.named(VERDICTS),
-        order=tuple(found.in_order()),  # the book is in the order of its names, which stays
-    )
+    seen = known.each((spec for _place, spec in found.undecided), look_at)
+    settled = found.settled([each.verdict for each in seen], [each.lacking for each in seen])
+
+    def said() -> Verdicts:
+        # The book is in the order of its names, which stays.
+        return Verdicts(settled.named(VERDICTS), settled.in_order())
+
+    return memory.once(("verdicts", within, serves), settled.said, said)
 
 
 def verdicts_one_by_one(specs: Iterable[Spec], laid_out: Callable[[Spec], Assessment]) -> Verdicts:
@@ -331,12 +332,12 @@ def _minded_later(
 class _LookedAt(NamedTuple):
     """What looking at one drink finds: its verdict's place, and how much it lacks.
 
-    `drawn` is the most that a serve takes of each key.
+    `drawn` is as in `most_drawn`.
     """
 
     verdict: int
     lacking: int
-    drawn: Mapping[str, float]
+    drawn: Mapping[str, float] | None
 
 
 @dataclass(frozen=True, slots=True)

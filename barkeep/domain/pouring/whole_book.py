@@ -36,6 +36,7 @@ from barkeep.domain.pouring.book_lines import (
     spread,
 )
 from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.pouring.pools import Taken
 from barkeep.domain.pouring.sourcing import Sourcing, Within
 from barkeep.domain.specs.spec import Spec
 
@@ -68,24 +69,35 @@ class Drawn:
         return self._each(self.has_exact)
 
     @cached_property
-    def missing(self) -> Numbers:
-        """Of each spec how many ingredients its lines without a way ask for, each once."""
-        without = ~self.has_way
-        return distinct(
-            self.lines.rows.spec[without],
-            self.lines.rows.ingredient[without],
-            len(self.lines.specs),
-        )
+    def lacking(self) -> Numbers:
+        """Of each spec how many ingredients its lines without a way ask for, each once.
+
+        And how many lines nobody understands.
+        """
+        rows, without = self.lines.rows, ~self.has_way
+        missing = distinct(rows.spec[without], rows.ingredient[without], len(self.lines.specs))
+        return missing + rows.unsettled
+
+    @cached_property
+    def codes(self) -> Numbers:
+        """Of each spec what is known of it where all that its lines draw is there."""
+        codes = np.minimum(ONE_SHORT - 1 + self.lacking, SHORT)
+        lacks_nothing = self.lacking == 0
+        codes[lacks_nothing] = np.where(self.all_exact, READY, STAND_IN)[lacks_nothing]
+        codes[self.lines.rows.is_strong] = UNDECIDED
+        return codes
 
     def fits(self, there: Amounts, serves: int) -> Flags:
         """Of each spec whether all that its lines draw for so many serves is there.
 
         `there` is the amount of each pool. Lines without a way draw nothing.
         """
-        over = self.amount * serves > there[self.pool]
-        fits = np.ones(len(self.lines.specs), np.bool_)
-        fits[self.spec[over]] = False
-        return fits
+        return self._taken.fits(there, serves)
+
+    @cached_property
+    def _taken(self) -> Taken:
+        none = np.zeros(len(self.amount))
+        return Taken(len(self.lines.specs), self.spec, self.pool, amount=self.amount, more=none)
 
     def _each(self, of_line: Flags) -> Flags:
         found = np.ones(len(self.lines.specs), np.bool_)
@@ -155,33 +167,40 @@ class Decided:
     lacking: Numbers
     drawn: Drawn
 
+    @cached_property
     def undecided(self) -> list[tuple[int, Spec]]:
         """The specs that have to be looked at one by one, each with its place."""
         places: list[int] = np.flatnonzero(self.codes == UNDECIDED).tolist()
         return [(place, self.specs[place]) for place in places]
 
-    def settle(self, place: int, code: int, lacking: int) -> None:
-        """Write down what looking at one of them has found."""
-        self.codes[place], self.lacking[place] = code, lacking
+    def settled(self, codes: Sequence[int], lacking: Sequence[int]) -> Decided:
+        """The same with what looking at each of the undecided has found."""
+        places = [place for place, _spec in self.undecided]
+        of_all = self.codes.copy(), self.lacking.copy()
+        of_all[0][places], of_all[1][places] = codes, lacking
+        return replace(self, codes=of_all[0], lacking=of_all[1])
+
+    @property
+    def said(self) -> tuple[bytes, bytes]:
+        """What it says of all specs, to be set beside what another says."""
+        return self.codes.tobytes(), self.lacking.tobytes()
 
     def named(self, names: Sequence[Name]) -> tuple[Name, ...]:
         """Of each spec the name of its code, once all are settled."""
         return tuple(np.array(names, np.object_)[self.codes].tolist())
 
-    def in_order(self) -> list[int]:
+    def in_order(self) -> tuple[int, ...]:
         """The places of all specs, best verdict first, then what lacks least, then as they were."""
-        found: list[int] = np.lexsort((self.lacking, self.codes)).tolist()
-        return found
+        keys = self.codes * (self.lacking.max(initial=0) + 1) + self.lacking
+        small = keys.astype(np.min_scalar_type(keys.max(initial=0)))  # sorted in one or two passes
+        return tuple(np.argsort(small, kind="stable").tolist())
 
 
 def decided(found: Drawn, sourcing: Sourcing, serves: int) -> Decided:
     """Decide what can be decided for so many serves."""
     there = np.array([sourcing.supply.total(key) for key in found.pools], np.float64)
-    lacking = found.missing + found.lines.rows.unsettled
-    codes = np.minimum(ONE_SHORT - 1 + lacking, SHORT)
-    codes[lacking == 0] = np.where(found.all_exact, READY, STAND_IN)[lacking == 0]
-    codes[~found.fits(there, serves) | found.lines.rows.is_strong] = UNDECIDED
-    return Decided(found.lines.specs, codes, lacking, found)
+    codes = np.where(found.fits(there, serves), found.codes, UNDECIDED)
+    return Decided(found.lines.specs, codes, found.lacking, found)
 
 
 def decide(
@@ -201,6 +220,4 @@ def decide(
     owned = (lines, sourcing.supply.owned, sourcing.supply.always)
     found = memory.once(("drawn", within), owned, lambda: drawn(lines, sourcing))
     asked = ("decided", within, serves)
-    settled = memory.answer(asked, snapshot, lambda: decided(found, sourcing, serves))
-    mine = replace(settled, codes=settled.codes.copy(), lacking=settled.lacking.copy())
-    return mine, sourcing  # whoever asks settles the rest in arrays of their own
+    return memory.answer(asked, snapshot, lambda: decided(found, sourcing, serves)), sourcing
