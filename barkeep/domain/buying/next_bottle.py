@@ -11,7 +11,7 @@ now, which single purchases could meet it; only those are weighed.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from itertools import chain
 from operator import attrgetter, itemgetter
@@ -98,7 +98,11 @@ def _next_bottle(snapshot: Snapshot, within: Within, memory: Memory) -> tuple[Ca
     )
     last = memory.once(("weighed", within), (turns, snapshot.price_of), _Last)
     forms = market.weighed(last)
-    worth = tuple(each for each in forms if each.unlocks or not market.has(each))
+
+    def worth_naming() -> tuple[Form, ...]:
+        return tuple(each for each in forms if each.unlocks or not market.has(each))
+
+    worth = memory.once(("worth naming", within), (found, forms), worth_naming)
     there = (snapshot.products, snapshot.owned, snapshot.always_there, snapshot.past)
     of = (snapshot.knowledge, *there, worth)
     return memory.once(("rows", within), of, lambda: Purchases(snapshot).rows(worth))
@@ -161,7 +165,7 @@ class _Last:
 
     def changed(
         self, pairs: Turning, turns: Flags, nears: Flags, singly: Mapping[str, _Singly]
-    ) -> Iterable[int]:
+    ) -> Collection[int]:
         """The numbers of the purchases whose form comes from other things now."""
         if self.turns is None or self.nears is None:
             return range(len(pairs.keys))
@@ -212,13 +216,14 @@ class _Market:
         turns = short & pairs.fits(self.sourcing.supply.total) & pairs.is_clear
         nears = pairs.counted(pairs.near_spec, self.decided)
         singly = self._one_by_one(short & ~turns)
-        forms = dict(enumerate(last.forms))
-        turning, near = turns.tolist(), nears.tolist()
-        for number in last.changed(pairs, turns, nears, singly):
-            alone = singly.get(pairs.keys[number], _Singly())
-            forms[number] = self._form(number, turning, near, alone)
+        if changed := last.changed(pairs, turns, nears, singly):
+            forms = dict(enumerate(last.forms))
+            turning, near = turns.tolist(), nears.tolist()
+            for number in changed:
+                alone = singly.get(pairs.keys[number], _Singly())
+                forms[number] = self._form(number, turning, near, alone)
+            last.forms = tuple(forms[number] for number in range(len(pairs.keys)))
         last.turns, last.nears, last.singly = turns, nears, singly
-        last.forms = tuple(forms[number] for number in range(len(pairs.keys)))
         return last.forms
 
     def _form(
@@ -275,8 +280,9 @@ class _Market:
             found = self._looked_at(self._absent.of(self.decided.specs[place], self._assess), key)
             if found is not None:
                 turned.setdefault(key, []).append((place, found))
-        for place, spec in self.decided.undecided:
-            alone = self._alone.of(spec, self._look_at)
+        undecided = self.decided.undecided
+        looked_at = self._alone.each((spec for _place, spec in undecided), self._look_at)
+        for (place, _spec), alone in zip(undecided, looked_at, strict=True):
             for key, found in alone.turned.items():
                 turned.setdefault(key, []).append((place, found))
             for key, lines in alone.near.items():

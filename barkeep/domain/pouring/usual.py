@@ -14,6 +14,7 @@ from dataclasses import dataclass, field
 from datetime import date
 
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.pour_order import Rank, turn_rank
 from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.ingredients.ordinary import Tiers
@@ -198,18 +199,22 @@ def usual_pours(snapshot: Snapshot) -> UsualPours:
 
 
 def _usual_pours(snapshot: Snapshot) -> UsualPours:
-    there = {
-        each.product.id: each.ingredient for bottles in snapshot.usable.values() for each in bottles
-    }
+    there = snapshot.by_kind(_products)
     return UsualPours(
         house={
-            each.kind: there[each.product]
+            each.kind: key
             for each in snapshot.settings.house
-            if each.product in there
+            for key, products in there.items()
+            if each.product in products
         },
-        turns={
-            key: turn_rank(bottles[0], snapshot.turn_of(bottles[0]))
-            for key, bottles in snapshot.usable.items()
-        },
+        turns=snapshot.by_kind(_turn_of_first),
         tree=snapshot.knowledge.tree,
     )
+
+
+def _products(_snapshot: Snapshot, bottles: tuple[Bottle, ...]) -> frozenset[int]:
+    return frozenset(each.product.id for each in bottles)
+
+
+def _turn_of_first(snapshot: Snapshot, bottles: tuple[Bottle, ...]) -> Rank:
+    return turn_rank(bottles[0], snapshot.turn_of(bottles[0]))
