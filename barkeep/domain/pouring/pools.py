@@ -32,12 +32,14 @@ class Taken:
         return most
 
     @cached_property
-    def _of_pool(self) -> list[tuple[Numbers, Amounts, Amounts]]:
-        """Of each pool its rows: whose they are, how much, and how much more there is."""
-        order = np.argsort(self.pool, kind="stable")
-        ends = np.cumsum(np.bincount(self.pool))[:-1]
-        columns = (self.owner[order], self.amount[order], self.more[order])
-        return list(zip(*(np.split(each, ends) for each in columns), strict=True))
+    def _by_pool(self) -> Numbers:
+        """The rows by pool."""
+        return np.argsort(self.pool, kind="stable")
+
+    @cached_property
+    def _starts(self) -> Numbers:
+        """Where the rows of each pool begin in that order, and after the last where they end."""
+        return np.concatenate([[0], np.cumsum(np.bincount(self.pool))])
 
     def fits(self, there: Amounts, serves: int) -> Flags:
         """Of each owner whether all that it takes for so many serves is there.
@@ -48,6 +50,7 @@ class Taken:
         fits = np.ones(self.owners, np.bool_)
         most = self._most * serves
         for pool in np.flatnonzero(most > there[: len(most)]).tolist():
-            owner, amount, more = self._of_pool[pool]
-            fits[owner[amount * serves > there[pool] + more]] = False
+            rows = self._by_pool[self._starts[pool] : self._starts[pool + 1]]
+            over = self.amount[rows] * serves > there[pool] + self.more[rows]
+            fits[self.owner[rows[over]]] = False
         return fits

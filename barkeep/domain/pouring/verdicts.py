@@ -191,9 +191,10 @@ def verdicts(
 
 @collector_paused()
 def _verdicts(snapshot: Snapshot, within: Within, serves: int, memory: Memory) -> Verdicts:
-    from barkeep.domain.pouring.whole_book import decide  # numpy loads slowly
+    from barkeep.domain.pouring.whole_book import decide, decided_by_levels  # numpy loads slowly
 
-    found, sourcing = decide(snapshot, within, serves, memory)
+    closest, sourcing = decide(snapshot, within, serves, memory)
+    found = decided_by_levels(closest, sourcing, serves)
     laid_out = laid_out_once(snapshot, within, memory)
     known: BySpec[_LookedAt] = memory.by_spec(
         ("looked at", within, serves), snapshot, drawn=attrgetter("drawn"), serves=serves

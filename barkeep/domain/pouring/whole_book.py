@@ -17,7 +17,7 @@ never decide what they cannot decide exactly.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TypeVar
@@ -25,7 +25,6 @@ from typing import TypeVar
 import numpy as np
 
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.book_lines import (
     Amounts,
@@ -38,6 +37,7 @@ from barkeep.domain.pouring.book_lines import (
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.pools import Taken
 from barkeep.domain.pouring.sourcing import Sourcing, Within
+from barkeep.domain.pouring.ways_to_asks import Enough, WaysToAsks
 from barkeep.domain.specs.spec import Spec
 
 Name = TypeVar("Name", bound=str)
@@ -49,19 +49,24 @@ READY, STAND_IN, ONE_SHORT, SHORT = range(4)
 
 @dataclass(frozen=True, eq=False)
 class Drawn:
-    """How much each drink draws from each pool in a serve, where every line takes its closest way.
+    """How much each drink draws from each pool in a serve, where every line takes one way.
 
     One row for each spec and pool together: their numbers, and the amount in
     the pool's unit. `has_way` and `has_exact` are by line.
     """
 
     lines: BookLines
-    pools: tuple[str, ...]
+    ways: WaysToAsks
     has_way: Flags
     has_exact: Flags
     spec: Numbers
     pool: Numbers
     amount: Amounts
+
+    @property
+    def pools(self) -> tuple[str, ...]:
+        """The key of each pool."""
+        return self.ways.pools
 
     @cached_property
     def all_exact(self) -> Flags:
@@ -105,44 +110,24 @@ class Drawn:
         return found
 
 
-def drawn(lines: BookLines, sourcing: Sourcing) -> Drawn:
-    """What the closest way to each ask draws, summed up by spec and pool."""
-    firsts = [_first(sourcing.ways_for_any(ask)) for ask in lines.asks]
-    numbers: dict[str, int] = {}
-    draws = list(_draws(firsts, numbers, sourcing.supply.always))
-    counts = np.array([len(some) for some in draws], np.int64)
-    pools = np.array([pool for some in draws for pool, _rate in some], np.int64)
-    rates = np.array([rate for some in draws for _pool, rate in some], np.float64)
-    rows = lines.rows
-    row, entry = spread(rows.ask, counts)
-    pairs = rows.spec[row] * max(1, len(numbers)) + pools[entry]
+def drawn(lines: BookLines, ways: WaysToAsks, way: Numbers) -> Drawn:
+    """What each line draws in the way of this number, -1 for none; summed up by spec and pool."""
+    rows, has_way, width = lines.rows, way >= 0, max(1, len(ways.pools))
+    row, entry = spread(way[has_way], ways.draws)
+    pairs = rows.spec[has_way][row] * width + ways.pool[entry]
     both, place = np.unique(pairs, return_inverse=True)
-    has_way = np.array([each is not None for each in firsts], np.bool_)
-    has_exact = np.array([each is not None and each.exact for each in firsts], np.bool_)
+    taken = rows.amount[has_way][row] * ways.rate[entry]
+    has_exact = has_way.copy()
+    has_exact[has_way] = ways.exact[way[has_way]]
     return Drawn(
         lines,
-        tuple(numbers),
-        has_way=has_way[rows.ask],
-        has_exact=has_exact[rows.ask],
-        spec=both // max(1, len(numbers)),
-        pool=both % max(1, len(numbers)),
-        amount=np.bincount(place, rows.amount[row] * rates[entry], len(both)).astype(np.float64),
+        ways,
+        has_way=has_way,
+        has_exact=has_exact,
+        spec=both // width,
+        pool=both % width,
+        amount=np.bincount(place, taken, len(both)).astype(np.float64),
     )
-
-
-def _first(ways: Sequence[Derivation]) -> Derivation | None:
-    return ways[0] if ways else None
-
-
-def _draws(
-    firsts: Sequence[Derivation | None], numbers: dict[str, int], always: frozenset[str]
-) -> Iterator[list[tuple[int, float]]]:
-    for way in firsts:
-        yield [
-            (numbers.setdefault(key, len(numbers)), rate)
-            for key, rate in (way.draws.items() if way else ())
-            if key not in always
-        ]
 
 
 def distinct(of: Numbers, what: Numbers, count: int) -> Numbers:
@@ -175,10 +160,14 @@ class Decided:
 
     def settled(self, codes: Sequence[int], lacking: Sequence[int]) -> Decided:
         """The same with what looking at each of the undecided has found."""
-        places = [place for place, _spec in self.undecided]
-        of_all = self.codes.copy(), self.lacking.copy()
-        of_all[0][places], of_all[1][places] = codes, lacking
-        return replace(self, codes=of_all[0], lacking=of_all[1])
+        places = np.flatnonzero(self.codes == UNDECIDED)
+        return self.with_codes(places, np.array(codes, np.int64), np.array(lacking, np.int64))
+
+    def with_codes(self, places: Numbers, codes: Numbers, lacking: Numbers) -> Decided:
+        """The same with what is found of the specs at these places."""
+        of_all, lacking_of_all = self.codes.copy(), self.lacking.copy()
+        of_all[places], lacking_of_all[places] = codes, lacking
+        return replace(self, codes=of_all, lacking=lacking_of_all)
 
     @property
     def said(self) -> tuple[bytes, bytes]:
@@ -198,9 +187,32 @@ class Decided:
 
 def decided(found: Drawn, sourcing: Sourcing, serves: int) -> Decided:
     """Decide what can be decided for so many serves."""
-    there = np.array([sourcing.supply.total(key) for key in found.pools], np.float64)
-    codes = np.where(found.fits(there, serves), found.codes, UNDECIDED)
+    codes = _where_it_fits(found, found.ways.there(sourcing.supply), serves)
     return Decided(found.lines.specs, codes, found.lacking, found)
+
+
+def _where_it_fits(found: Drawn, there: Amounts, serves: int) -> Numbers:
+    codes: Numbers = np.where(found.fits(there, serves), found.codes, UNDECIDED)
+    return codes
+
+
+def decided_by_levels(found: Decided, sourcing: Sourcing, serves: int) -> Decided:
+    """The same, with the drinks whose closest ways are too much for what is there.
+
+    Each line takes the closest way that there is enough for where it is poured alone; a line is
+    missing where all its ways together are too little. Where several ways together might do for
+    a line, or what lines take is not there for all of them, the drink stays undecided.
+    """
+    places = np.flatnonzero(found.codes == UNDECIDED)
+    ways, there = found.drawn.ways, found.drawn.ways.there(sourcing.supply)
+    lines = found.drawn.lines.of_specs(places)
+    enough = Enough.of(lines.rows, ways, there, serves)
+    fitting = drawn(lines, ways, enough.way)
+    codes = _where_it_fits(fitting, there, serves)
+    codes[lines.rows.spec[enough.may_mix]] = UNDECIDED
+    may_be_exact = lines.rows.spec[enough.may_be_exact]
+    codes[may_be_exact[codes[may_be_exact] == STAND_IN]] = UNDECIDED
+    return found.with_codes(places, codes, fitting.lacking)
 
 
 def decide(
@@ -218,6 +230,11 @@ def decide(
         ("lines", within), (*world, specs), lambda: numbering.book_lines(specs, sourcing)
     )
     owned = (lines, sourcing.supply.owned, sourcing.supply.always)
-    found = memory.once(("drawn", within), owned, lambda: drawn(lines, sourcing))
+
+    def drawn_first() -> Drawn:
+        ways = WaysToAsks.of(lines.asks, sourcing)
+        return drawn(lines, ways, ways.first[lines.rows.ask])
+
+    found = memory.once(("drawn", within), owned, drawn_first)
     asked = ("decided", within, serves)
     return memory.answer(asked, snapshot, lambda: decided(found, sourcing, serves)), sourcing
