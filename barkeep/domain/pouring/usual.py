@@ -12,6 +12,7 @@ import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date
+from typing import NamedTuple
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
@@ -34,8 +35,8 @@ def is_light(spec: Spec, tree: FamilyTree) -> bool:
     """Whether a drink is shaken, blended or long; else it is stirred, hot or little but spirit."""
     if spec.technique in _LIGHT or spec.technique in _DARK:
         return spec.technique in _LIGHT
-    long = (kind for kind in _LONG_KINDS if kind in tree)
-    return any(tree.is_a(key, kind) for kind in long for key in spec.wanted)
+    long = [kind for kind in _LONG_KINDS if kind in tree]
+    return any(tree.is_a(key, kind) for key in spec.wanted for kind in long)
 
 
 def tier(key: str, wanted: str, light: bool, tree: FamilyTree) -> int:
@@ -87,8 +88,7 @@ class _Poured:
     made: int = 0
 
 
-@dataclass(frozen=True, slots=True)
-class _For:
+class _For(NamedTuple):
     """What a line is poured for: a light drink or a dark one, and the special kinds it asks for."""
 
     light: bool
