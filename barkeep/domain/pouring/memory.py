@@ -3,7 +3,8 @@
 A question over hundreds of specs is asked again after every pour. What is
 settled for a spec depends on its own lines and on the bottles of what those
 lines can reach in the substitution graph, and on nothing else; so whatever
-reaches no changed bottle still holds. With an empty memory the answers are
+reaches no changed bottle still holds, and so does what only asks whether there
+is enough, where there was enough before and is now. With an empty memory the answers are
 the same, only slower.
 """
 

@@ -11,8 +11,9 @@ a drink is decided where
   together is there: just those lines are missing.
 
 Whatever is neither is `UNDECIDED`: a level may bind, or a least strength is
-asked for, and one spec at a time has to be looked at (`verdicts`). The arrays
-never decide what they cannot decide exactly.
+asked for. `decided_by_levels` goes on with the closest way to each line that
+there is enough for; of the rest one spec at a time has to be looked at
+(`verdicts`). The arrays never decide what they cannot decide exactly.
 """
 
 from __future__ import annotations
