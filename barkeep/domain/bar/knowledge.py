@@ -63,6 +63,15 @@ class Knowledge:
         return found
 
     @cached_property
+    def pressing(self) -> Mapping[str, MadeFrom]:
+        """Key of a fruit -> how it is pressed: the first recipe for a juice of nothing else."""
+        found: dict[str, MadeFrom] = {}
+        for recipe in self.made_from:
+            if len(recipe.inputs) == 1 and self.tree.is_a(recipe.made, "juice"):
+                found.setdefault(recipe.inputs[0].ingredient, recipe)
+        return found
+
+    @cached_property
     def none_because(self) -> Mapping[str, str]:
         """Key of what nothing replaces -> why."""
         return {entry.wanted: entry.why for entry in self.none}

@@ -73,7 +73,8 @@ class Settings:
 class _OfKind:
     """The bottles of one kind: when they end, which are counted, and in which order they go.
 
-    `counted` are the ids of what is `usable`, `past` what holds something and is not.
+    `counted` are the ids of what is `usable`, `past` what holds something and is not; `made` is
+    what was made of what is usable.
     """
 
     bottles: tuple[Bottle, ...]
@@ -81,6 +82,7 @@ class _OfKind:
     counted: frozenset[int]
     usable: tuple[Bottle, ...]
     past: tuple[Bottle, ...]
+    made: dict[Any, Any] = field(default_factory=dict, repr=False, compare=False)
 
 
 @dataclass(frozen=True)
@@ -137,6 +139,17 @@ class Snapshot:
     @cached_property
     def _of_specs(self) -> dict[str, BySpec[Any]]:
         return {}
+
+    def by_kind(self, make: Callable[[Snapshot, tuple[Bottle, ...]], Made]) -> Mapping[str, Made]:
+        """Ingredient key -> what is made of its `usable` bottles, and of what is the same for all.
+
+        Made anew only where the bottles are others than in the picture this was changed from.
+        """
+        kinds = self._kinds
+        for key in self.usable:
+            if make not in kinds[key].made:
+                kinds[key].made[make] = make(self, kinds[key].usable)
+        return {key: cast(Made, kinds[key].made[make]) for key in self.usable}
 
     def on_day(self, day: date) -> Snapshot:
         """The bar as of a day, the very same picture whenever it is asked for."""

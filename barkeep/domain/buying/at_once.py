@@ -21,6 +21,7 @@ from barkeep.domain.ingredients.derivations import Derivation, Want
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.pouring.book_lines import Amounts, Ask, Flags, Numbers, spread
 from barkeep.domain.pouring.made_first import made_first
+from barkeep.domain.pouring.pools import Taken
 from barkeep.domain.pouring.sourcing import Sourcing, any_of
 from barkeep.domain.pouring.supply import purchase
 from barkeep.domain.pouring.whole_book import ONE_SHORT, Decided, Drawn
@@ -196,11 +197,19 @@ class Turning:
 
     def fits(self, total: Callable[[str], float]) -> Flags:
         """Of each pair whether what it takes is there, `total` being how much of a pool is."""
-        left = np.array([total(key) for key in self.pools], np.float64)
-        over = self.amount > left[self.pool] + self.there
-        fits = np.ones(len(self.spec), np.bool_)
-        fits[self.pair[over]] = False
-        return fits
+        there = np.array([total(key) for key in self.pools], np.float64)
+        return self._taken.fits(there, serves=1)
+
+    @cached_property
+    def _taken(self) -> Taken:
+        more = self.amount > self.there  # of the others what is bought is enough
+        return Taken(
+            len(self.spec),
+            self.pair[more],
+            self.pool[more],
+            amount=self.amount[more],
+            more=self.there[more],
+        )
 
     def counted(self, of: Numbers, decided: Decided) -> Flags:
         """Of each pair whether its drink is decided to be short."""

@@ -11,9 +11,10 @@ now, which single purchases could meet it; only those are weighed.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from operator import itemgetter
+from itertools import chain
+from operator import attrgetter, itemgetter
 from typing import TYPE_CHECKING, TypeAlias
 
 from barkeep.collector import collector_paused
@@ -26,8 +27,8 @@ from barkeep.domain.pouring.assessment import (
     Assessment,
     asked_by_want,
     assess,
-    drawn_before,
-    laid_out_before,
+    laid_out_once,
+    most_drawn,
 )
 from barkeep.domain.pouring.made_first import made_first
 from barkeep.domain.pouring.memory import Memory
@@ -46,7 +47,7 @@ from barkeep.translation import tr
 
 if TYPE_CHECKING:
     from barkeep.domain.buying.at_once import BoughtWays, Turned, Turning
-    from barkeep.domain.pouring.book_lines import Flags
+    from barkeep.domain.pouring.book_lines import Ask, Flags
     from barkeep.domain.pouring.whole_book import Decided
 
 
@@ -84,42 +85,27 @@ def _next_bottle(snapshot: Snapshot, within: Within, memory: Memory) -> tuple[Ca
         return turning(found, bought, sold)
 
     turns = memory.once(("turning", within), (found,), turned)
-    drawn = _drawn_with_a_purchase(snapshot, within, memory, bought)
     market = _Market(
         snapshot,
         sourcing,
         decided,
         bought=bought,
         turning=turns,
-        _level=laid_out_before(snapshot, within, memory, sourcing),
-        _tried=memory.by_spec(("tried one by one", within), snapshot, drawn=drawn),
-        _near=memory.by_spec(("near one by one", within), snapshot, drawn=drawn),
+        _laid_out=laid_out_once(snapshot, within, memory),
+        _alone=memory.by_spec(("one by one", within), snapshot, drawn=attrgetter("drawn")),
         _absent=memory.by_spec(("short of kinds", within), snapshot, levels_matter=False),
         _here=memory.once(("made here", within), (found,), dict),
     )
     last = memory.once(("weighed", within), (turns, snapshot.price_of), _Last)
     forms = market.weighed(last)
-    worth = tuple(each for each in forms if each.unlocks or not market.has(each))
+
+    def worth_naming() -> tuple[Form, ...]:
+        return tuple(each for each in forms if each.unlocks or not market.has(each))
+
+    worth = memory.once(("worth naming", within), (found, forms), worth_naming)
     there = (snapshot.products, snapshot.owned, snapshot.always_there, snapshot.past)
     of = (snapshot.knowledge, *there, worth)
     return memory.once(("rows", within), of, lambda: Purchases(snapshot).rows(worth))
-
-
-def _drawn_with_a_purchase(
-    snapshot: Snapshot, within: Within, memory: Memory, bought: BoughtWays
-) -> Callable[[Spec], frozenset[str]]:
-    """Of a spec the keys its lines are drawn from, also in ways that take one purchase."""
-    before = drawn_before(snapshot, within, memory, bought.sourcing)
-    known: BySpec[frozenset[str]] = memory.by_spec(
-        ("drawn with a purchase", within), snapshot, levels_matter=False
-    )
-
-    def drawn(spec: Spec) -> frozenset[str]:
-        wants = (bought.sourcing.wants(line, spec) for line in spec.required_lines)
-        ways = (some for each in wants for some in bought.of(each).values())
-        return before(spec).union(key for some in ways for way in some for key in way.draws)
-
-    return lambda spec: known.of(spec, drawn)
 
 
 def may_buy(key: str, sourcing: Sourcing) -> bool:
@@ -151,6 +137,19 @@ class _Singly:
     near: tuple[tuple[int, tuple[int, ...]], ...] = ()
 
 
+@dataclass(frozen=True, slots=True)
+class _Alone:
+    """What looking at one drink finds: what each purchase that turns it does, by its key.
+
+    `near` holds the lines that each purchase bears on which leaves it one short; `drawn` is as in
+    `most_drawn`, the ways with a purchase as well.
+    """
+
+    drawn: Mapping[str, float] | None
+    turned: Mapping[str, Turned] = field(default_factory=dict)
+    near: Mapping[str, tuple[int, ...]] = field(default_factory=dict)
+
+
 @dataclass
 class _Last:
     """What was weighed last: the form of each purchase, and what it came from.
@@ -166,7 +165,7 @@ class _Last:
 
     def changed(
         self, pairs: Turning, turns: Flags, nears: Flags, singly: Mapping[str, _Singly]
-    ) -> Iterable[int]:
+    ) -> Collection[int]:
         """The numbers of the purchases whose form comes from other things now."""
         if self.turns is None or self.nears is None:
             return range(len(pairs.keys))
@@ -188,9 +187,8 @@ class _Market:
     decided: Decided
     bought: BoughtWays
     turning: Turning
-    _level: BySpec[Assessment]
-    _tried: BySpec[Mapping[str, Turned]]
-    _near: BySpec[Mapping[str, tuple[int, ...]]]
+    _laid_out: BySpec[Assessment]
+    _alone: BySpec[_Alone]
     _absent: BySpec[Assessment]
     _here: dict[str, bool]
 
@@ -218,13 +216,14 @@ class _Market:
         turns = short & pairs.fits(self.sourcing.supply.total) & pairs.is_clear
         nears = pairs.counted(pairs.near_spec, self.decided)
         singly = self._one_by_one(short & ~turns)
-        forms = dict(enumerate(last.forms))
-        turning, near = turns.tolist(), nears.tolist()
-        for number in last.changed(pairs, turns, nears, singly):
-            alone = singly.get(pairs.keys[number], _Singly())
-            forms[number] = self._form(number, turning, near, alone)
+        if changed := last.changed(pairs, turns, nears, singly):
+            forms = dict(enumerate(last.forms))
+            turning, near = turns.tolist(), nears.tolist()
+            for number in changed:
+                alone = singly.get(pairs.keys[number], _Singly())
+                forms[number] = self._form(number, turning, near, alone)
+            last.forms = tuple(forms[number] for number in range(len(pairs.keys)))
         last.turns, last.nears, last.singly = turns, nears, singly
-        last.forms = tuple(forms[number] for number in range(len(pairs.keys)))
         return last.forms
 
     def _form(
@@ -278,34 +277,45 @@ class _Market:
         near: dict[str, list[tuple[int, tuple[int, ...]]]] = {}
         for each in unclear.nonzero()[0].tolist():
             place, key = pairs.place[each], pairs.keys[int(pairs.key[each])]
-            found = self._looked_at(self._absent.of(self.decided.specs[place], self._laid_out), key)
+            found = self._looked_at(self._absent.of(self.decided.specs[place], self._assess), key)
             if found is not None:
                 turned.setdefault(key, []).append((place, found))
-        for place, spec in self._failing():
-            for key, found in self._tried.of(spec, self._try).items():
+        undecided = self.decided.undecided
+        looked_at = self._alone.each((spec for _place, spec in undecided), self._look_at)
+        for (place, _spec), alone in zip(undecided, looked_at, strict=True):
+            for key, found in alone.turned.items():
                 turned.setdefault(key, []).append((place, found))
-            for key, lines in self._near.of(spec, self._leaving_one_short).items():
+            for key, lines in alone.near.items():
                 near.setdefault(key, []).append((place, lines))
         return {
             key: _Singly(tuple(turned.get(key, ())), tuple(near.get(key, ())))
             for key in turned.keys() | near.keys()
         }
 
-    def _failing(self) -> Iterator[tuple[int, Spec]]:
-        """The specs that no array decides and that cannot be made, each with its place."""
-        for place, spec in self.decided.undecided():
-            if not spec.unsettled and self._level.of(spec, self._laid_out).fails:
-                yield place, spec
-
-    def _laid_out(self, spec: Spec) -> Assessment:
+    def _assess(self, spec: Spec) -> Assessment:
         return assess(spec, self.sourcing)
 
-    def _try(self, spec: Spec) -> Mapping[str, Turned]:
+    def _look_at(self, spec: Spec) -> _Alone:
+        """What purchases do for a drink that no array decides."""
+        if spec.unsettled:
+            return _Alone({})
+        found = self._laid_out.of(spec, self._assess)
+        if not found.fails:
+            return _Alone(most_drawn(found, self.tree))
+        return _Alone(
+            most_drawn(found, self.tree, lambda number: self._ways_buying(found.wants[number])),
+            self._try(found),
+            self._leaving_one_short(found),
+        )
+
+    def _ways_buying(self, ask: Ask) -> Iterable[Derivation]:
+        return chain.from_iterable(self.bought.of(ask).values())
+
+    def _try(self, failing: Assessment) -> Mapping[str, Turned]:
         """What each purchase that might turn a drink does for it.
 
         It must bear on every line that fails alone; where none does, on any.
         """
-        failing = self._level.of(spec, self._laid_out)
         bearing = [self._bearing_on(failing, each) for each in _to_be_helped(failing)]
         keys = set.intersection(*bearing) if failing.short_alone else set().union(*bearing)
         sold = (key for key in keys if may_buy(key, self.sourcing))
@@ -339,9 +349,8 @@ class _Market:
         ways = turned.chosen(turned.numbers, exact=turned.exact)
         return made_first((way for way in ways if key in way.draws), self.tree)
 
-    def _leaving_one_short(self, spec: Spec) -> Mapping[str, tuple[int, ...]]:
+    def _leaving_one_short(self, failing: Assessment) -> Mapping[str, tuple[int, ...]]:
         """Key of each purchase that leaves a failing drink one short -> the lines it bears on."""
-        failing = self._level.of(spec, self._laid_out)
         wants: dict[str, set[str]] = {}
         for number in failing.short_alone:
             wanted = failing.lines[number].ingredient

@@ -145,7 +145,7 @@ class PurchaseBook:
 
     @cached_property
     def _undecided(self) -> list[tuple[int, Spec]]:
-        return [(place, spec) for place, spec in self._decided.undecided() if not spec.unsettled]
+        return [(place, spec) for place, spec in self._decided.undecided if not spec.unsettled]
 
     def _fails(self, place: int, spec: Spec, asks: Iterable[Ask]) -> Failing:
         needs = tuple(dict.fromkeys(map(self._need, asks)))

@@ -55,6 +55,10 @@ _SMALL_WORDS = frozenset({"the", "rest", "lightly", "whipped", "well", "chilled"
 
 def is_carbonated(key: str, tree: FamilyTree) -> bool:
     """Whether an ingredient has bubbles."""
+    return tree.once(_is_carbonated, key)
+
+
+def _is_carbonated(tree: FamilyTree, key: str) -> bool:
     return any(tree.is_a(key, kind) for kind in CARBONATED)
 
 

@@ -12,7 +12,6 @@ from dataclasses import dataclass
 
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.ingredients.composition import shipped_portions
-from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.spec import Line, Spec
 
@@ -36,30 +35,20 @@ class Pressed:
 
 def pressed_from(key: str, knowledge: Knowledge) -> Pressed | None:
     """What one of it gives when it is pressed; None where it is no fruit to be pressed."""
-    whole = _juice_of(key, knowledge)
+    whole = knowledge.pressing.get(key)
     if whole is not None:
         return Pressed(whole.made, whole.yields / whole.inputs[0].amount)
     cut = knowledge.own_way.get(key)
     said_ml = shipped_portions().pressed_ml.get(key)
     if cut is None or said_ml is None or len(cut.inputs) != 1:
         return None
-    fruit = _juice_of(cut.inputs[0].ingredient, knowledge)
+    fruit = knowledge.pressing.get(cut.inputs[0].ingredient)
     return None if fruit is None else Pressed(fruit.made, said_ml)
-
-
-def _juice_of(fruit: str, knowledge: Knowledge) -> MadeFrom | None:
-    """How a fruit is pressed: the recipe that takes nothing else."""
-    tree = knowledge.tree
-    for recipe in knowledge.made_from:
-        (first, *others) = recipe.inputs
-        if first.ingredient == fruit and not others and tree.is_a(recipe.made, "juice"):
-            return recipe
-    return None
 
 
 def is_pressed(line: Line, spec: Spec, knowledge: Knowledge) -> bool:
     """Whether a line's fruit is pressed: a whole one always is, a wedge where the words say so."""
-    if _juice_of(line.ingredient, knowledge) is not None:
+    if line.ingredient in knowledge.pressing:
         return True
     if _PRESSED.search(f"{line.text} {line.note}"):
         return True

@@ -41,6 +41,10 @@ def composition_of(key: str, tree: FamilyTree) -> Composition | None:
 
     Of a kind measured otherwise nothing is taken over.
     """
+    return tree.once(_composition_of, key)
+
+
+def _composition_of(tree: FamilyTree, key: str) -> Composition | None:
     known = shipped_compositions()
     per = "l" if tree[key].unit == "ml" else tree[key].unit
     said = (known[each] for each in (key, *tree.upwards(key)) if each in known)

@@ -78,8 +78,7 @@ def liquid_of(key: str, tree: FamilyTree, product: Labelled | None = None) -> Li
     What says nothing of itself takes the middle of the kinds below it, or else
     what is said of the nearest kind above it.
     """
-    ingredient = _with_figures(key, tree)
-    usual = _middle_of_kinds(key, tree) if ingredient is None else _usual(ingredient, tree)
+    usual = tree.once(_usual_of, key)
     if product is None:
         return usual
     return Liquid(
@@ -87,6 +86,11 @@ def liquid_of(key: str, tree: FamilyTree, product: Labelled | None = None) -> Li
         _labelled(product.sugar_g_per_l, _share_of(product.sugar_g_per_l), usual.sugar),
         _labelled(product.acid_g_per_l, _share_of(product.acid_g_per_l), usual.acid),
     )
+
+
+def _usual_of(tree: FamilyTree, key: str) -> Liquid:
+    ingredient = _with_figures(key, tree)
+    return _middle_of_kinds(key, tree) if ingredient is None else _usual(ingredient, tree)
 
 
 def _labelled(value: float | None, sigma: float, usual: Figure) -> Figure:

@@ -14,11 +14,12 @@ below; tests hold them to networkx's own walks.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from copy import copy
 from dataclasses import dataclass, field
 from functools import cached_property
 from graphlib import CycleError, TopologicalSorter
+from typing import Any, TypeVar, cast
 
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.ingredients.languages import meanings, words_of
@@ -28,6 +29,8 @@ from barkeep.domain.name_search import Named, NameIndex
 from barkeep.domain.phrases import capitalised, folded, with_small_letter
 from barkeep.errors import CyclicFamily, KnowledgeError, UnknownName
 from barkeep.shipped_data import Days, NotNegative, Percent, Positive, Text, Texts
+
+Made = TypeVar("Made")
 
 KEEPS_ABV_PERCENT = 15.0
 """From this strength on nothing that harms grows in it (*common practice*)."""
@@ -244,8 +247,25 @@ class FamilyTree:
             nearest = tuple(child for child in dict.fromkeys(below) if child not in seen)
             seen.update(nearest)
 
+    def once(self, make: Callable[[FamilyTree, str], Made], key: str) -> Made:
+        """What is made of a kind by its family alone, made when it is first asked for.
+
+        Names that are shown and what is ordinary must not bear on it.
+        """
+        known = self._made.setdefault(make, {})
+        if key not in known:
+            known[key] = make(self, key)
+        return cast(Made, known[key])
+
+    @cached_property
+    def _made(self) -> dict[Any, dict[str, Any]]:
+        return {}
+
     def upwards(self, key: str) -> tuple[str, ...]:
         """Every key above, the nearest first, itself not included."""
+        return self.once(FamilyTree._upwards, key)
+
+    def _upwards(self, key: str) -> tuple[str, ...]:
         above: dict[str, None] = {}
         nearest = self[key].parents
         while nearest:

@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
+from itertools import chain
 from math import inf
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.ingredients.derivations import Derivation, Want
+from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.runs import Run, Serving, added, runs_of
 from barkeep.domain.pouring.serves import SLACK, Serves, Way, allows, no_more_than, whole_serves
@@ -19,6 +21,7 @@ from barkeep.domain.pouring.sourcing import (
     Sourcing,
     Within,
     choices,
+    need,
     thresholds,
 )
 from barkeep.domain.pouring.supply import Pool, supply_of
@@ -225,28 +228,35 @@ def asked_by_want(want: Want, _found: object) -> Iterable[str]:
     return (want.ingredient,)
 
 
-def laid_out_before(
-    snapshot: Snapshot, within: Within, memory: Memory, sourcing: Sourcing
-) -> BySpec[Assessment]:
-    """The specs that were laid out for one serve before, where that still holds."""
-    drawn = drawn_before(snapshot, within, memory, sourcing)
-    return memory.by_spec(("laid out", within), snapshot, drawn=drawn)
+def laid_out_once(snapshot: Snapshot, within: Within, memory: Memory) -> BySpec[Assessment]:
+    """The specs that any question laid out for one serve against this very picture."""
+    return memory.answer(("laid out", within), snapshot, lambda: BySpec({}))
 
 
-def drawn_before(
-    snapshot: Snapshot, within: Within, memory: Memory, sourcing: Sourcing
-) -> Callable[[Spec], frozenset[str]]:
-    """Of a spec the keys from which any way to meet one of its required lines takes something."""
-    known: BySpec[frozenset[str]] = memory.by_spec(
-        ("drawn by", within), snapshot, levels_matter=False
-    )
-    return lambda spec: known.of(spec, lambda each: _drawn_by(each, sourcing))
+def most_drawn(
+    laid_out: Assessment,
+    tree: FamilyTree,
+    more: Callable[[int], Iterable[Derivation]] = lambda _number: (),
+) -> Mapping[str, float] | None:
+    """How much of each key a serve takes at most, in its unit.
 
-
-def _drawn_by(spec: Spec, sourcing: Sourcing) -> frozenset[str]:
-    lines = (sourcing.wants(line, spec) for line in spec.required_lines)
-    ways = (way for wants in lines for want in wants for way in sourcing.ways_for(want))
-    return frozenset(key for way in ways for key in way.draws)
+    A line that is poured in several ways takes no more than in the one that takes most. `more`
+    gives further ways to meet the line of a number. None for a spec that asks for a least
+    strength: which bottles do is a matter of levels as well.
+    """
+    if thresholds(laid_out.spec):
+        return None
+    drawn: dict[str, float] = {}
+    for number in laid_out.numbers:
+        rates: dict[str, float] = {}
+        owned = (choice.derivation for choice in laid_out.choices[number])
+        for way in chain(owned, more(number)):
+            for key, rate in way.draws.items():
+                rates[key] = max(rate, rates.get(key, 0.0))
+        amount = need(laid_out.lines[number], tree)
+        for key, rate in rates.items():
+            drawn[key] = drawn.get(key, 0.0) + amount * rate
+    return drawn
 
 
 def assess(spec: Spec, sourcing: Sourcing, serves: int = 1) -> Assessment:

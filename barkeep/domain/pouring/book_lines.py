@@ -94,6 +94,11 @@ class BookLines:
     asks: tuple[Ask, ...]
     rows: Rows
 
+    def of_specs(self, places: Numbers) -> BookLines:
+        """The lines of the specs at these places alone, in that order."""
+        specs = tuple(self.specs[place] for place in places.tolist())
+        return BookLines(specs, self.asks, self.rows.of_specs(places))
+
 
 @dataclass
 class Numbering:

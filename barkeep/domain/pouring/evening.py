@@ -7,9 +7,9 @@ evening, and then for the drinks that someone looks at.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
-from functools import cached_property
+from functools import cached_property, partial
 from threading import Lock
 
 from barkeep.domain.bar.snapshot import Snapshot
@@ -97,7 +97,8 @@ def evening_of(
     def laid_out(spec: Spec) -> Assessment:
         return assess(spec, sourcing, serves)
 
-    placed = _placed(snapshot, found)
+    of, place = (snapshot.all_specs, found), partial(_placed, snapshot.all_specs, found)
+    placed = memory.once(("placed", within, serves), of, place)
     return Evening(snapshot, placed, _sourcing=sourcing, _laid_out=laid_out, _drinks=drinks)
 
 
@@ -111,12 +112,11 @@ def evening_asked_once(snapshot: Snapshot, within: Within = "close", serves: int
     def laid_out(spec: Spec) -> Assessment:
         return known.of(spec, lambda each: assess(each, sourcing, serves))
 
-    placed = _placed(snapshot, verdicts_one_by_one(snapshot.all_specs, laid_out))
+    placed = _placed(snapshot.all_specs, verdicts_one_by_one(snapshot.all_specs, laid_out))
     return Evening(snapshot, placed, _sourcing=sourcing, _laid_out=laid_out, _drinks=BySpec({}))
 
 
-def _placed(snapshot: Snapshot, found: Verdicts) -> tuple[Placed, ...]:
+def _placed(specs: Sequence[Spec], found: Verdicts) -> tuple[Placed, ...]:
     return tuple(
-        Placed(snapshot.all_specs[number], found.of[number], place)
-        for place, number in enumerate(found.order)
+        Placed(specs[number], found.of[number], place) for place, number in enumerate(found.order)
     )

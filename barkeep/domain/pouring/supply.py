@@ -50,7 +50,7 @@ class Supply:
 
     def total(self, key: str) -> float:
         """How much of one ingredient there is, in its unit; 0 where there is none."""
-        return sum(stock.amount for stock in self.stocks.get(key, ()))
+        return self._whole.get((key, 0), 0.0)
 
     def total_of_kind(self, key: str, tree: FamilyTree) -> float:
         """How much there is of an ingredient and of everything that is one, in its unit."""
@@ -111,13 +111,13 @@ def supply_of(snapshot: Snapshot) -> Supply:
 
 
 def _supply_of(snapshot: Snapshot) -> Supply:
+    always, stocks = snapshot.always_there, snapshot.by_kind(_stocks)
+    return Supply({key: some for key, some in stocks.items() if key not in always}, always)
+
+
+def _stocks(snapshot: Snapshot, bottles: tuple[Bottle, ...]) -> tuple[Stock, ...]:
     tree = snapshot.knowledge.tree
-    stocks = {
-        key: tuple(_stock(bottle, tree) for bottle in bottles)
-        for key, bottles in snapshot.usable.items()
-        if key not in snapshot.always_there
-    }
-    return Supply(stocks, snapshot.always_there)
+    return tuple(_stock(bottle, tree) for bottle in bottles)
 
 
 def purchase(key: str, tree: FamilyTree) -> Stock:

@@ -12,8 +12,10 @@ import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date
+from typing import NamedTuple
 
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.pour_order import Rank, turn_rank
 from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.ingredients.ordinary import Tiers
@@ -33,8 +35,8 @@ def is_light(spec: Spec, tree: FamilyTree) -> bool:
     """Whether a drink is shaken, blended or long; else it is stirred, hot or little but spirit."""
     if spec.technique in _LIGHT or spec.technique in _DARK:
         return spec.technique in _LIGHT
-    long = (kind for kind in _LONG_KINDS if kind in tree)
-    return any(tree.is_a(key, kind) for kind in long for key in spec.wanted)
+    long = [kind for kind in _LONG_KINDS if kind in tree]
+    return any(tree.is_a(key, kind) for key in spec.wanted for kind in long)
 
 
 def tier(key: str, wanted: str, light: bool, tree: FamilyTree) -> int:
@@ -86,8 +88,7 @@ class _Poured:
     made: int = 0
 
 
-@dataclass(frozen=True, slots=True)
-class _For:
+class _For(NamedTuple):
     """What a line is poured for: a light drink or a dark one, and the special kinds it asks for."""
 
     light: bool
@@ -198,18 +199,22 @@ def usual_pours(snapshot: Snapshot) -> UsualPours:
 
 
 def _usual_pours(snapshot: Snapshot) -> UsualPours:
-    there = {
-        each.product.id: each.ingredient for bottles in snapshot.usable.values() for each in bottles
-    }
+    there = snapshot.by_kind(_products)
     return UsualPours(
         house={
-            each.kind: there[each.product]
+            each.kind: key
             for each in snapshot.settings.house
-            if each.product in there
+            for key, products in there.items()
+            if each.product in products
         },
-        turns={
-            key: turn_rank(bottles[0], snapshot.turn_of(bottles[0]))
-            for key, bottles in snapshot.usable.items()
-        },
+        turns=snapshot.by_kind(_turn_of_first),
         tree=snapshot.knowledge.tree,
     )
+
+
+def _products(_snapshot: Snapshot, bottles: tuple[Bottle, ...]) -> frozenset[int]:
+    return frozenset(each.product.id for each in bottles)
+
+
+def _turn_of_first(snapshot: Snapshot, bottles: tuple[Bottle, ...]) -> Rank:
+    return turn_rank(bottles[0], snapshot.turn_of(bottles[0]))

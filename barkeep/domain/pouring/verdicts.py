@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from operator import attrgetter
 from typing import Literal, NamedTuple, get_args
 
 from barkeep.collector import collector_paused
@@ -15,8 +16,8 @@ from barkeep.domain.pouring.assessment import (
     Assessment,
     LineAnswer,
     assess,
-    drawn_before,
-    laid_out_before,
+    laid_out_once,
+    most_drawn,
     sourcing_for,
 )
 from barkeep.domain.pouring.memory import Memory
@@ -190,23 +191,29 @@ def verdicts(
 
 @collector_paused()
 def _verdicts(snapshot: Snapshot, within: Within, serves: int, memory: Memory) -> Verdicts:
-    from barkeep.domain.pouring.whole_book import decide  # numpy loads slowly
+    from barkeep.domain.pouring.whole_book import decide, decided_by_levels  # numpy loads slowly
 
-    found, sourcing = decide(snapshot, within, serves, memory)
-    laid_out = laid_out_before(snapshot, within, memory, sourcing)
-    drawn = drawn_before(snapshot, within, memory, sourcing)
-    known: BySpec[_Standing] = memory.by_spec(("standing", within, serves), snapshot, drawn=drawn)
-
-    def standing_of(spec: Spec) -> _Standing:
-        return _standing(laid_out.of(spec, lambda each: assess(each, sourcing)).for_serves(serves))
-
-    for place, spec in found.undecided():
-        standing = known.of(spec, standing_of)
-        found.settle(place, VERDICTS.index(standing.verdict), standing.lacking)
-    return Verdicts(
-        of=found.named(VERDICTS),
-        order=tuple(found.in_order()),  # the book is in the order of its names, which stays
+    closest, sourcing = decide(snapshot, within, serves, memory)
+    found = decided_by_levels(closest, sourcing, serves)
+    laid_out = laid_out_once(snapshot, within, memory)
+    known: BySpec[_LookedAt] = memory.by_spec(
+        ("looked at", within, serves), snapshot, drawn=attrgetter("drawn"), serves=serves
     )
+
+    def look_at(spec: Spec) -> _LookedAt:
+        one = laid_out.of(spec, lambda each: assess(each, sourcing))
+        standing = _standing(one.for_serves(serves))
+        place, drawn = VERDICTS.index(standing.verdict), most_drawn(one, sourcing.tree)
+        return _LookedAt(place, standing.lacking, drawn)
+
+    seen = known.each((spec for _place, spec in found.undecided), look_at)
+    settled = found.settled([each.verdict for each in seen], [each.lacking for each in seen])
+
+    def said() -> Verdicts:
+        # The book is in the order of its names, which stays.
+        return Verdicts(settled.named(VERDICTS), settled.in_order())
+
+    return memory.once(("verdicts", within, serves), settled.said, said)
 
 
 def verdicts_one_by_one(specs: Iterable[Spec], laid_out: Callable[[Spec], Assessment]) -> Verdicts:
@@ -321,6 +328,17 @@ def _minded_later(
                 yield tr("After {serves}: {said}", serves=so_far, said=said)
             told.add(said)
         so_far += each.serves or 0
+
+
+class _LookedAt(NamedTuple):
+    """What looking at one drink finds: its verdict's place, and how much it lacks.
+
+    `drawn` is as in `most_drawn`.
+    """
+
+    verdict: int
+    lacking: int
+    drawn: Mapping[str, float] | None
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,13 +11,14 @@ a drink is decided where
   together is there: just those lines are missing.
 
 Whatever is neither is `UNDECIDED`: a level may bind, or a least strength is
-asked for, and one spec at a time has to be looked at (`verdicts`). The arrays
-never decide what they cannot decide exactly.
+asked for. `decided_by_levels` goes on with the closest way to each line that
+there is enough for; of the rest one spec at a time has to be looked at
+(`verdicts`). The arrays never decide what they cannot decide exactly.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TypeVar
@@ -25,7 +26,6 @@ from typing import TypeVar
 import numpy as np
 
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.book_lines import (
     Amounts,
@@ -36,7 +36,9 @@ from barkeep.domain.pouring.book_lines import (
     spread,
 )
 from barkeep.domain.pouring.memory import Memory
+from barkeep.domain.pouring.pools import Taken
 from barkeep.domain.pouring.sourcing import Sourcing, Within
+from barkeep.domain.pouring.ways_to_asks import Enough, WaysToAsks
 from barkeep.domain.specs.spec import Spec
 
 Name = TypeVar("Name", bound=str)
@@ -48,19 +50,24 @@ READY, STAND_IN, ONE_SHORT, SHORT = range(4)
 
 @dataclass(frozen=True, eq=False)
 class Drawn:
-    """How much each drink draws from each pool in a serve, where every line takes its closest way.
+    """How much each drink draws from each pool in a serve, where every line takes one way.
 
     One row for each spec and pool together: their numbers, and the amount in
     the pool's unit. `has_way` and `has_exact` are by line.
     """
 
     lines: BookLines
-    pools: tuple[str, ...]
+    ways: WaysToAsks
     has_way: Flags
     has_exact: Flags
     spec: Numbers
     pool: Numbers
     amount: Amounts
+
+    @property
+    def pools(self) -> tuple[str, ...]:
+        """The key of each pool."""
+        return self.ways.pools
 
     @cached_property
     def all_exact(self) -> Flags:
@@ -68,24 +75,35 @@ class Drawn:
         return self._each(self.has_exact)
 
     @cached_property
-    def missing(self) -> Numbers:
-        """Of each spec how many ingredients its lines without a way ask for, each once."""
-        without = ~self.has_way
-        return distinct(
-            self.lines.rows.spec[without],
-            self.lines.rows.ingredient[without],
-            len(self.lines.specs),
-        )
+    def lacking(self) -> Numbers:
+        """Of each spec how many ingredients its lines without a way ask for, each once.
+
+        And how many lines nobody understands.
+        """
+        rows, without = self.lines.rows, ~self.has_way
+        missing = distinct(rows.spec[without], rows.ingredient[without], len(self.lines.specs))
+        return missing + rows.unsettled
+
+    @cached_property
+    def codes(self) -> Numbers:
+        """Of each spec what is known of it where all that its lines draw is there."""
+        codes = np.minimum(ONE_SHORT - 1 + self.lacking, SHORT)
+        lacks_nothing = self.lacking == 0
+        codes[lacks_nothing] = np.where(self.all_exact, READY, STAND_IN)[lacks_nothing]
+        codes[self.lines.rows.is_strong] = UNDECIDED
+        return codes
 
     def fits(self, there: Amounts, serves: int) -> Flags:
         """Of each spec whether all that its lines draw for so many serves is there.
 
         `there` is the amount of each pool. Lines without a way draw nothing.
         """
-        over = self.amount * serves > there[self.pool]
-        fits = np.ones(len(self.lines.specs), np.bool_)
-        fits[self.spec[over]] = False
-        return fits
+        return self._taken.fits(there, serves)
+
+    @cached_property
+    def _taken(self) -> Taken:
+        none = np.zeros(len(self.amount))
+        return Taken(len(self.lines.specs), self.spec, self.pool, amount=self.amount, more=none)
 
     def _each(self, of_line: Flags) -> Flags:
         found = np.ones(len(self.lines.specs), np.bool_)
@@ -93,44 +111,24 @@ class Drawn:
         return found
 
 
-def drawn(lines: BookLines, sourcing: Sourcing) -> Drawn:
-    """What the closest way to each ask draws, summed up by spec and pool."""
-    firsts = [_first(sourcing.ways_for_any(ask)) for ask in lines.asks]
-    numbers: dict[str, int] = {}
-    draws = list(_draws(firsts, numbers, sourcing.supply.always))
-    counts = np.array([len(some) for some in draws], np.int64)
-    pools = np.array([pool for some in draws for pool, _rate in some], np.int64)
-    rates = np.array([rate for some in draws for _pool, rate in some], np.float64)
-    rows = lines.rows
-    row, entry = spread(rows.ask, counts)
-    pairs = rows.spec[row] * max(1, len(numbers)) + pools[entry]
+def drawn(lines: BookLines, ways: WaysToAsks, way: Numbers) -> Drawn:
+    """What each line draws in the way of this number, -1 for none; summed up by spec and pool."""
+    rows, has_way, width = lines.rows, way >= 0, max(1, len(ways.pools))
+    row, entry = spread(way[has_way], ways.draws)
+    pairs = rows.spec[has_way][row] * width + ways.pool[entry]
     both, place = np.unique(pairs, return_inverse=True)
-    has_way = np.array([each is not None for each in firsts], np.bool_)
-    has_exact = np.array([each is not None and each.exact for each in firsts], np.bool_)
+    taken = rows.amount[has_way][row] * ways.rate[entry]
+    has_exact = has_way.copy()
+    has_exact[has_way] = ways.exact[way[has_way]]
     return Drawn(
         lines,
-        tuple(numbers),
-        has_way=has_way[rows.ask],
-        has_exact=has_exact[rows.ask],
-        spec=both // max(1, len(numbers)),
-        pool=both % max(1, len(numbers)),
-        amount=np.bincount(place, rows.amount[row] * rates[entry], len(both)).astype(np.float64),
+        ways,
+        has_way=has_way,
+        has_exact=has_exact,
+        spec=both // width,
+        pool=both % width,
+        amount=np.bincount(place, taken, len(both)).astype(np.float64),
     )
-
-
-def _first(ways: Sequence[Derivation]) -> Derivation | None:
-    return ways[0] if ways else None
-
-
-def _draws(
-    firsts: Sequence[Derivation | None], numbers: dict[str, int], always: frozenset[str]
-) -> Iterator[list[tuple[int, float]]]:
-    for way in firsts:
-        yield [
-            (numbers.setdefault(key, len(numbers)), rate)
-            for key, rate in (way.draws.items() if way else ())
-            if key not in always
-        ]
 
 
 def distinct(of: Numbers, what: Numbers, count: int) -> Numbers:
@@ -155,33 +153,67 @@ class Decided:
     lacking: Numbers
     drawn: Drawn
 
+    @cached_property
     def undecided(self) -> list[tuple[int, Spec]]:
         """The specs that have to be looked at one by one, each with its place."""
         places: list[int] = np.flatnonzero(self.codes == UNDECIDED).tolist()
         return [(place, self.specs[place]) for place in places]
 
-    def settle(self, place: int, code: int, lacking: int) -> None:
-        """Write down what looking at one of them has found."""
-        self.codes[place], self.lacking[place] = code, lacking
+    def settled(self, codes: Sequence[int], lacking: Sequence[int]) -> Decided:
+        """The same with what looking at each of the undecided has found."""
+        places = np.flatnonzero(self.codes == UNDECIDED)
+        return self.with_codes(places, np.array(codes, np.int64), np.array(lacking, np.int64))
+
+    def with_codes(self, places: Numbers, codes: Numbers, lacking: Numbers) -> Decided:
+        """The same with what is found of the specs at these places."""
+        of_all, lacking_of_all = self.codes.copy(), self.lacking.copy()
+        of_all[places], lacking_of_all[places] = codes, lacking
+        return replace(self, codes=of_all, lacking=lacking_of_all)
+
+    @property
+    def said(self) -> tuple[bytes, bytes]:
+        """What it says of all specs, to be set beside what another says."""
+        return self.codes.tobytes(), self.lacking.tobytes()
 
     def named(self, names: Sequence[Name]) -> tuple[Name, ...]:
         """Of each spec the name of its code, once all are settled."""
         return tuple(np.array(names, np.object_)[self.codes].tolist())
 
-    def in_order(self) -> list[int]:
+    def in_order(self) -> tuple[int, ...]:
         """The places of all specs, best verdict first, then what lacks least, then as they were."""
-        found: list[int] = np.lexsort((self.lacking, self.codes)).tolist()
-        return found
+        keys = self.codes * (self.lacking.max(initial=0) + 1) + self.lacking
+        small = keys.astype(np.min_scalar_type(keys.max(initial=0)))  # sorted in one or two passes
+        return tuple(np.argsort(small, kind="stable").tolist())
 
 
 def decided(found: Drawn, sourcing: Sourcing, serves: int) -> Decided:
     """Decide what can be decided for so many serves."""
-    there = np.array([sourcing.supply.total(key) for key in found.pools], np.float64)
-    lacking = found.missing + found.lines.rows.unsettled
-    codes = np.minimum(ONE_SHORT - 1 + lacking, SHORT)
-    codes[lacking == 0] = np.where(found.all_exact, READY, STAND_IN)[lacking == 0]
-    codes[~found.fits(there, serves) | found.lines.rows.is_strong] = UNDECIDED
-    return Decided(found.lines.specs, codes, lacking, found)
+    codes = _where_it_fits(found, found.ways.there(sourcing.supply), serves)
+    return Decided(found.lines.specs, codes, found.lacking, found)
+
+
+def _where_it_fits(found: Drawn, there: Amounts, serves: int) -> Numbers:
+    codes: Numbers = np.where(found.fits(there, serves), found.codes, UNDECIDED)
+    return codes
+
+
+def decided_by_levels(found: Decided, sourcing: Sourcing, serves: int) -> Decided:
+    """The same, with the drinks whose closest ways are too much for what is there.
+
+    Each line takes the closest way that there is enough for where it is poured alone; a line is
+    missing where all its ways together are too little. Where several ways together might do for
+    a line, or what lines take is not there for all of them, the drink stays undecided.
+    """
+    places = np.flatnonzero(found.codes == UNDECIDED)
+    ways, there = found.drawn.ways, found.drawn.ways.there(sourcing.supply)
+    lines = found.drawn.lines.of_specs(places)
+    enough = Enough.of(lines.rows, ways, there, serves)
+    fitting = drawn(lines, ways, enough.way)
+    codes = _where_it_fits(fitting, there, serves)
+    codes[lines.rows.spec[enough.may_mix]] = UNDECIDED
+    may_be_exact = lines.rows.spec[enough.may_be_exact]
+    codes[may_be_exact[codes[may_be_exact] == STAND_IN]] = UNDECIDED
+    return found.with_codes(places, codes, fitting.lacking)
 
 
 def decide(
@@ -199,8 +231,11 @@ def decide(
         ("lines", within), (*world, specs), lambda: numbering.book_lines(specs, sourcing)
     )
     owned = (lines, sourcing.supply.owned, sourcing.supply.always)
-    found = memory.once(("drawn", within), owned, lambda: drawn(lines, sourcing))
+
+    def drawn_first() -> Drawn:
+        ways = WaysToAsks.of(lines.asks, sourcing)
+        return drawn(lines, ways, ways.first[lines.rows.ask])
+
+    found = memory.once(("drawn", within), owned, drawn_first)
     asked = ("decided", within, serves)
-    settled = memory.answer(asked, snapshot, lambda: decided(found, sourcing, serves))
-    mine = replace(settled, codes=settled.codes.copy(), lacking=settled.lacking.copy())
-    return mine, sourcing  # whoever asks settles the rest in arrays of their own
+    return memory.answer(asked, snapshot, lambda: decided(found, sourcing, serves)), sourcing

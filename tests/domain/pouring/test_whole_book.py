@@ -15,7 +15,13 @@ from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.evening import evening_asked_once, evening_of
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.verdicts import VERDICTS, drink_for, tonight, verdicts
-from barkeep.domain.pouring.whole_book import UNDECIDED, decide, distinct, spread
+from barkeep.domain.pouring.whole_book import (
+    UNDECIDED,
+    decide,
+    decided_by_levels,
+    distinct,
+    spread,
+)
 from tests.domain.pouring.test_alternatives import with_choices
 from tests.worlds import random_bar
 
@@ -52,10 +58,13 @@ def test_the_book_at_once_is_each_spec_by_itself(within, serves):
         assert {each.place: evening.drink(each.spec) for each in looked_at} == dict(
             enumerate(expected)
         )
-        decision, _ = decide(bar, within, serves, Memory())
+        decision, sourcing = decide(bar, within, serves, Memory())
         seen["decided"] += int(np.count_nonzero(decision.codes != UNDECIDED))
+        closer = decided_by_levels(decision, sourcing, serves)
+        seen["by levels"] += len(decision.undecided) - len(closer.undecided)
         seen.update(each.verdict for each in expected)
     assert seen["decided"] > 60, "many of them by the arrays"
+    assert seen["by levels"] > 30, "and many of those that levels bear on"
     assert all(
         seen[verdict] > 2 for verdict in VERDICTS if within != "exact" or verdict != "stand_in"
     )
