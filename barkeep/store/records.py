@@ -140,9 +140,10 @@ def insert_new(connection: Connection, kind: RecordKind, values: Sequence[Any]) 
         columns = kind.mapper.lines.in_columns([line for each in values for line in each.lines])
         lines_of = {each: value.lines for each, value in zip(ids, values, strict=True)}
         _insert_lines(connection, kind.lines, lines_of, columns)
-    seal.added(connection, *seal.of_ids(_first(kind.table), ids))
-    if kind.lines is not None:
-        seal.added(connection, *seal.of_ids(_first(kind.lines), ids))
+    if ids:  # which follow one another
+        tables = (kind.table, *(() if kind.lines is None else (kind.lines,)))
+        places = ((each, _first(each).between(ids[0], ids[-1])) for each in tables)
+        seal.added(connection, *places)
     return ids
 
 
