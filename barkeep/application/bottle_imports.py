@@ -214,8 +214,9 @@ class _Sorting:
         if problem is not None:
             self.repair.append(replace(row, bottle=None, problems=(problem,)))
             return
-        self.first.setdefault(named, listed)
-        said = tuple(self._as_it_is(named, listed))
+        first = self.first.setdefault(named, listed)
+        is_told_apart = first is not listed or named in self.known
+        said = tuple(self._as_it_is(named, listed)) if is_told_apart else ()
         row = replace(row, remarks=(*row.remarks, *said)) if said else row
         alike = self.there.get((named, listed.level is None or listed.level.amount > 0), [])
         found, alike[: listed.count] = alike[: listed.count], []
@@ -413,11 +414,8 @@ class TakingIn:
             for number, each in enumerate(each_alone, place)
         )
         bottle_ids = work.insert("bottle", bottles)
-        work.append_all(
-            entry.of_bottle(bottle_id)
-            for bottle_id, each in zip(bottle_ids, each_alone, strict=True)
-            for entry in each.entries
-        )
+        begun = (each.entries for each in each_alone)
+        work.append_all(dict(zip(bottle_ids, begun, strict=True)))
         self._note_prices(coming, products)
 
     def _note_prices(self, coming: Sequence[_Coming], products: Mapping[_Named, Product]) -> None:

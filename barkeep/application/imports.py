@@ -569,7 +569,7 @@ def _add_all(work: UnitOfWork, adding: Sequence[Spec], steps: StepCount) -> None
     today, before = work.at.date(), steps.done
     for start in range(0, len(adding), AT_A_TIME):
         some = adding[start : start + AT_A_TIME]
-        work.insert("spec", (replace(each, added=today, classic=False) for each in some))
+        work.insert("spec", some, added=today)
         steps.go(before + start + len(some))
 
 

@@ -16,6 +16,7 @@ from typing import Any, Generic, TypeVar, cast, get_type_hints
 
 from sqlalchemy import JSON, Connection, CursorResult, Dialect, Select, Table, Text, insert
 from sqlalchemy import cast as sql_cast
+from sqlalchemy.types import TypeEngine
 
 from barkeep.shipped_data import fits
 
@@ -130,22 +131,23 @@ def insert_many(connection: Connection, table: Table, columns: Columns) -> None:
     compiled = insert(table).compile(dialect=dialect, column_keys=list(columns))
     names = list(compiled.positiontup or compiled.bind_names.values())
     types = {name: table.c[name].type.dialect_impl(dialect) for name in names}
-    ready = [_for_driver(columns[name], types[name].bind_processor(dialect)) for name in names]
+    ready = [_for_driver(columns[name], types[name], dialect) for name in names]
     given: Iterable[Any] = zip(*ready, strict=True)
     if not compiled.positional:
         given = (dict(zip(names, each, strict=True)) for each in given)
     connection.exec_driver_sql(str(compiled), list(given))
 
 
-def _for_driver(values: Sequence[Any], put: Callable[[Any], Any] | None) -> Sequence[Any]:
+def _for_driver(values: Sequence[Any], kind: TypeEngine[Any], dialect: Dialect) -> Sequence[Any]:
     """The values of a column as the driver takes them; what stands there often is put once."""
+    put = kind.bind_processor(dialect)
     if put is None:
         return values
-    often = {value: put(value) for value in (None, False, True) if value in values}
-    return [
-        often[value] if value is None or value is True or value is False else put(value)
-        for value in values
-    ]
+    if isinstance(kind, JSON):  # where 1 and true are two values, and lists cannot be looked up
+        of_none = put(None)
+        return [of_none if value is None else put(value) for value in values]
+    known = {value: put(value) for value in set(values)}
+    return list(map(known.__getitem__, values))
 
 
 def in_columns(rows: Sequence[Row]) -> Columns:
@@ -229,9 +231,9 @@ class Mapper(Generic[T]):
             for name, each in self.kept.items()
         ]
         self._width = len(self._names)
-        self._every = tuple(each.name for each in every)
-        self._named = any(each.kw_only for each in every)
-        self._apart = [(place, each) for place, each in enumerate(self._every) if each in apart]
+        self._apart = [(place, each.name) for place, each in enumerate(every) if each.name in apart]
+        self._named = [(place, each.name) for place, each in enumerate(every) if each.kw_only]
+        self._unnamed = [place for place, each in enumerate(every) if not each.kw_only]
         self._usual = {each.name: each.default for each in every if each.default is not MISSING}
         self._written = tuple(name for name in self._names if name != "id")
         self._values_of = attrgetter(*self._written)
@@ -248,9 +250,10 @@ class Mapper(Generic[T]):
             values[place] = of_null if found is None and of_null is not _NO else take(found)
         for place, name in self._apart:
             values.insert(place, apart[name] if name in apart else self._usual[name])
-        if self._named:
-            return self._made(**dict(zip(self._every, values, strict=True)))
-        return self._made(*values)  # half the time of naming each
+        if not self._named:
+            return self._made(*values)  # half the time of naming each
+        named = {name: values[place] for place, name in self._named}
+        return self._made(*[values[place] for place in self._unnamed], **named)
 
     def sharing(self, dialect: Dialect, types: Sequence[Any]) -> Mapping[tuple[Any, ...], T]:
         """Rows of `columns_as_text` as the driver gives them, of these `types` -> their values.

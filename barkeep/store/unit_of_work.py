@@ -8,7 +8,7 @@ again; nor do ledger entries, which undo reverses.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
 from functools import cached_property
@@ -86,9 +86,12 @@ class UnitOfWork:
         """The action that this has become, once it is finished; None where nothing was changed."""
         return self._action_id if self._images or self._bottle_ids else None
 
-    def insert(self, record: str, values: Iterable[object]) -> tuple[int, ...]:
-        """Add values as records of a soft kind, which numbers itself; their ids, in order."""
-        ids = records.insert_new(self.connection, KINDS[record], tuple(values))
+    def insert(self, record: str, values: Iterable[object], **alike: object) -> tuple[int, ...]:
+        """Add values as records of a soft kind, which numbers itself; their ids, in order.
+
+        What is `alike` in all of them takes the place of their own.
+        """
+        ids = records.insert_new(self.connection, KINDS[record], tuple(values), alike)
         self._images.extend(_Image(record, (identity,)) for identity in ids)
         return ids
 
@@ -139,13 +142,12 @@ class UnitOfWork:
         self._bottle_ids.add(bottle_id)
         return entry
 
-    def append_all(self, entries: Iterable[Entry]) -> None:
-        """Add several entries that have no number yet to the ledgers of their bottles."""
-        some = tuple(entries)
-        if not some:
+    def append_all(self, ledgers: Mapping[int, Sequence[Entry]]) -> None:
+        """Add entries that have no number yet to the ledgers of bottles, by the bottles' ids."""
+        if not any(ledgers.values()):
             return
-        append_entries(self.connection, some, self._action_id)
-        self._bottle_ids.update(each.bottle_id for each in some)
+        append_entries(self.connection, ledgers, self._action_id)
+        self._bottle_ids.update(each for each, entries in ledgers.items() if entries)
 
     def finish(self) -> None:
         """Write the action with its images; nothing where nothing was changed."""
