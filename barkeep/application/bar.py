@@ -26,7 +26,6 @@ if TYPE_CHECKING:  # each room, and the store, is loaded by whoever enters it fi
     from barkeep.application.backups import Backups
     from barkeep.application.bottles import Inventory
     from barkeep.application.counting import Counting
-    from barkeep.application.imports import Imports
     from barkeep.application.kept_verdicts import KeptVerdicts
     from barkeep.application.making import HouseMaking
     from barkeep.application.owner_knowledge import OwnerKnowledge
@@ -37,6 +36,7 @@ if TYPE_CHECKING:  # each room, and the store, is loaded by whoever enters it fi
     from barkeep.application.shoots import Shoots
     from barkeep.application.shopping import Shopping
     from barkeep.application.specs import Specs, Trials
+    from barkeep.application.taking_in import Imports
     from barkeep.domain.buying.on_paper import OnPaper
     from barkeep.store.steps import Stamp, Way
 
@@ -194,7 +194,7 @@ class Bar:
     @cached_property
     def imports(self) -> Imports:
         """Bottles and specs out of files."""
-        from barkeep.application.imports import Imports
+        from barkeep.application.taking_in import Imports
 
         return Imports(self._session)
 

@@ -7,7 +7,9 @@ from dataclasses import dataclass, field, replace
 from datetime import date, datetime, time
 from functools import cached_property
 
+from barkeep.application.done import Done
 from barkeep.application.paying import follow_newest
+from barkeep.application.session import Session
 from barkeep.application.shelving import checked_draft, counted_level, level_within
 from barkeep.documents.bottle_lines import read_bottle_lines, row_of_kind
 from barkeep.documents.bottles_csv import (
@@ -35,7 +37,14 @@ from barkeep.domain.bottles.levels import is_guess
 from barkeep.domain.bottles.paid import Paid
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
-from barkeep.errors import InvalidField, Problem, Stopped, TwoIngredients, UserError
+from barkeep.errors import (
+    InvalidField,
+    Problem,
+    Stopped,
+    TwoIngredients,
+    UnusableFile,
+    UserError,
+)
 from barkeep.store import bottles as bottle_rows
 from barkeep.store.unit_of_work import UnitOfWork
 from barkeep.translation import tr, tr_about, tr_noop
@@ -214,8 +223,9 @@ class _Sorting:
         if problem is not None:
             self.repair.append(replace(row, bottle=None, problems=(problem,)))
             return
-        self.first.setdefault(named, listed)
-        said = tuple(self._as_it_is(named, listed))
+        first = self.first.setdefault(named, listed)
+        is_told_apart = first is not listed or named in self.known
+        said = tuple(self._as_it_is(named, listed)) if is_told_apart else ()
         row = replace(row, remarks=(*row.remarks, *said)) if said else row
         alike = self.there.get((named, listed.level is None or listed.level.amount > 0), [])
         found, alike[: listed.count] = alike[: listed.count], []
@@ -413,11 +423,8 @@ class TakingIn:
             for number, each in enumerate(each_alone, place)
         )
         bottle_ids = work.insert("bottle", bottles)
-        work.append_all(
-            entry.of_bottle(bottle_id)
-            for bottle_id, each in zip(bottle_ids, each_alone, strict=True)
-            for entry in each.entries
-        )
+        begun = (each.entries for each in each_alone)
+        work.append_all(dict(zip(bottle_ids, begun, strict=True)))
         self._note_prices(coming, products)
 
     def _note_prices(self, coming: Sequence[_Coming], products: Mapping[_Named, Product]) -> None:
@@ -436,6 +443,24 @@ class TakingIn:
         self.work.insert("paid", paid.values())
         for named in dict.fromkeys(named for named, *_rest in paid if named in self._known):
             follow_newest(self.work, products[named].id)
+
+
+def take_in_bottles(
+    session: Session,
+    rows: Sequence[ListedBottle],
+    file: str,
+    progress: Callable[[int, int], bool] | None = None,
+) -> Done[ImportedBottles]:
+    """Take in the bottles of a list, as `Imports.bottles` says it."""
+    count = sum(each.count for each in rows)
+    label = f"Import {count} bottle{'s' * (count != 1)}"
+    session.before_import()
+    with session.writing(label) as work:
+        taken = TakingIn(work, session.tree)
+        problems = taken.take(rows, progress)
+        if problems:
+            raise UnusableFile(file or tr("the file"), problems)
+    return session.finished(work, lambda _bar: ImportedBottles(len(taken.made), count))
 
 
 def _located(error: UserError, row: ListedBottle) -> Problem:

@@ -1,15 +1,14 @@
-"""Bottles and specs out of files, all of them or none; specs are looked at before."""
+"""Specs out of files: looked at beside what the bar has, then brought in, all or none."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import partial
-from typing import TYPE_CHECKING, Literal
+from typing import Literal
 
-from barkeep.application.bottle_imports import ImportedBottles, TakingIn
 from barkeep.application.done import Done
-from barkeep.application.session import UseCases
+from barkeep.application.session import Session
 from barkeep.application.specs import refuse_taken_names
 from barkeep.documents.specs.columns import (
     ColumnRequest,
@@ -39,9 +38,6 @@ from barkeep.errors import (
 from barkeep.store import specs as spec_rows
 from barkeep.store.unit_of_work import UnitOfWork
 from barkeep.translation import tr, tr_noop
-
-if TYPE_CHECKING:
-    from barkeep.documents.bottles_csv import ListedBottle
 
 Progress = Callable[[int, int], bool]
 """Called with how much is done and of how much; whether to go on."""
@@ -569,63 +565,36 @@ def _add_all(work: UnitOfWork, adding: Sequence[Spec], steps: StepCount) -> None
     today, before = work.at.date(), steps.done
     for start in range(0, len(adding), AT_A_TIME):
         some = adding[start : start + AT_A_TIME]
-        work.insert("spec", (replace(each, added=today, classic=False) for each in some))
+        work.insert("spec", some, added=today)
         steps.go(before + start + len(some))
 
 
-class Imports(UseCases):
-    """The use cases of `bar.imports`."""
-
-    def bottles(
-        self, rows: Sequence[ListedBottle], file: str = "", progress: Progress | None = None
-    ) -> Done[ImportedBottles]:
-        """Take in all rows or none; one step of undo.
-
-        Raises `UnusableFile` with every row that cannot be used, and `Stopped`
-        where `progress` says not to go on.
-        """
-        count = sum(each.count for each in rows)
-        label = f"Import {count} bottle{'s' * (count != 1)}"
-        self._session.before_import()
-        with self._session.writing(label) as work:
-            taken = TakingIn(work, self._session.tree)
-            problems = taken.take(rows, progress)
-            if problems:
-                raise UnusableFile(file or tr("the file"), problems)
-        return self._session.finished(work, lambda _bar: ImportedBottles(len(taken.made), count))
-
-    def specs(
-        self,
-        looked_at: ImportPreview,
-        decisions: Mapping[int, Decision] | None = None,
-        progress: Progress | None = None,
-    ) -> Done[ImportedSpecs]:
-        """Bring in what was looked at, all of it or nothing; one step of undo.
-
-        `decisions` are by the place in `looked_at.differing`; without one, mine is
-        kept. Raises `Stopped` where `progress` says not to go on, `DuplicateName`
-        for a name that is taken, and `InvalidField` for a classic that cannot be
-        replaced and for a spec that is no longer as it was compared.
-        """
-        adding = [each.spec for each in looked_at.new]
-        replacing: list[Differing] = []
-        kept: list[str] = []
-        for place, each in enumerate(looked_at.differing):
-            decided = (decisions or {}).get(place, Decision())
-            if decided.choice == "add":
-                name = " ".join(decided.name.split()) or each.free_name
-                adding.append(replace(each.incoming.spec, name=name))
-            elif decided.choice == "take_theirs":
-                replacing.append(_replaceable(each))
-            else:
-                kept.append(each.mine.name)
-        count = len(adding) + len(replacing)
-        step = StepCount(count, progress or go_on, tr_noop("The import"))
-        if count:
-            self._session.before_import()
-        with self._session.writing(f"Import {count} spec{'s' * (count != 1)}") as work:
-            refuse_taken_names(self._session, work, adding)
-            _replace_all(work, replacing, step)
-            _add_all(work, adding, step)
-        names = tuple(each.name for each in adding), tuple(each.mine.name for each in replacing)
-        return self._session.finished(work, lambda _bar: ImportedSpecs(*names, tuple(kept)))
+def take_in_specs(
+    session: Session,
+    looked_at: ImportPreview,
+    decisions: Mapping[int, Decision],
+    progress: Progress | None = None,
+) -> Done[ImportedSpecs]:
+    """Bring in what was looked at, as `Imports.specs` says it."""
+    adding = [each.spec for each in looked_at.new]
+    replacing: list[Differing] = []
+    kept: list[str] = []
+    for place, each in enumerate(looked_at.differing):
+        decided = decisions.get(place, Decision())
+        if decided.choice == "add":
+            name = " ".join(decided.name.split()) or each.free_name
+            adding.append(replace(each.incoming.spec, name=name))
+        elif decided.choice == "take_theirs":
+            replacing.append(_replaceable(each))
+        else:
+            kept.append(each.mine.name)
+    count = len(adding) + len(replacing)
+    step = StepCount(count, progress or go_on, tr_noop("The import"))
+    if count:
+        session.before_import()
+    with session.writing(f"Import {count} spec{'s' * (count != 1)}") as work:
+        refuse_taken_names(session, work, adding)
+        _replace_all(work, replacing, step)
+        _add_all(work, adding, step)
+    names = tuple(each.name for each in adding), tuple(each.mine.name for each in replacing)
+    return session.finished(work, lambda _bar: ImportedSpecs(*names, tuple(kept)))

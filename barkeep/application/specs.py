@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Sequence
 from dataclasses import replace
 from datetime import date
-from operator import is_
 
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient, find_spec, nearest_names
@@ -46,8 +45,7 @@ class Specs(UseCases):
         self._refuse_unknown_riffs(checked)
         with self._session.writing(_label("Add", checked)) as work:
             refuse_taken_names(self._session, work, checked)
-            today = work.at.date()
-            ids = work.insert("spec", [replace(each, added=today) for each in checked])
+            ids = work.insert("spec", checked, added=work.at.date())
         return self._session.finished(work, lambda bar: tuple(map(bar.spec_by_id.__getitem__, ids)))
 
     def replace(self, spec: Spec, seen: Spec | None = None) -> Done[Spec]:
@@ -111,9 +109,10 @@ class Specs(UseCases):
                 spec.serves,
                 tr("it is more than 0 and at most {most:.0f}", most=MOST_SPEC_SERVES),
             )
-        lines = tuple(map(self._of_known_kinds, spec.lines))
-        if name == spec.name and not spec.classic and all(map(is_, lines, spec.lines)):
+        is_known = spec.wanted <= self._session.tree.ingredients.keys()
+        if name == spec.name and is_known and not spec.classic:
             return spec
+        lines = spec.lines if is_known else tuple(map(self._of_known_kinds, spec.lines))
         return replace(spec, name=name, lines=lines, classic=False)
 
     def _of_known_kinds(self, line: Line) -> Line:
@@ -125,15 +124,16 @@ class Specs(UseCases):
         return replace(line, ingredient=wanted, alternatives=tuple(others))
 
     def _refuse_unknown_riffs(self, specs: Sequence[Spec]) -> None:
+        riffs = [(each, each.riff_of) for each in specs if each.riff_of is not None]
+        if not riffs:
+            return
         names = [each.name for each in (*self._session.snapshot.all_specs, *specs)]
         known = {folded(name) for name in names}
-        for spec in specs:
-            if spec.riff_of is None:
-                continue
-            if folded(spec.riff_of) == folded(spec.name):
-                raise InvalidField("riff of", spec.riff_of, tr_noop("no spec is a riff of itself"))
-            if folded(spec.riff_of) not in known:
-                raise UnknownName(tr_noop("spec"), spec.riff_of, nearest_names(spec.riff_of, names))
+        for spec, parent in riffs:
+            if folded(parent) == folded(spec.name):
+                raise InvalidField("riff of", parent, tr_noop("no spec is a riff of itself"))
+            if folded(parent) not in known:
+                raise UnknownName(tr_noop("spec"), parent, nearest_names(parent, names))
 
 
 def refuse_taken_names(

@@ -8,9 +8,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import date, timedelta
-from functools import cache
+from functools import cache, lru_cache
 
 from barkeep import resource_files
 from barkeep.domain.amounts.amount import Amount, parse_amount
@@ -160,11 +160,13 @@ LIKELY = 3
 """So many of the names that are like one that is not known are told."""
 
 
+@lru_cache(maxsize=4_096)
 def answer(text: str) -> str:
     """What a cell answers: *yes*, *no*, *nothing*, or empty where it is something else."""
     return _answers().get(folded(text), "")
 
 
+@lru_cache(maxsize=4_096)
 def says_nothing(text: str) -> bool:
     """Whether a cell says that nothing is known: a dash, *n/a*."""
     word = folded(text)
@@ -324,7 +326,7 @@ def _with_doubt(text: str, container: Container, units: BarUnits) -> MeasuredLev
     found = parse_level(level, container, units)
     sigma = quantity_in(doubt.strip(), container.unit, units) / SIGMAS
     by_eye = sigma >= TENTHS_SIGMA * container.size - ROUNDING
-    return replace(found, method="tenths" if by_eye else found.method, sigma=sigma)
+    return MeasuredLevel(found.amount, "tenths" if by_eye else found.method, sigma)
 
 
 def read_grams_per_litre(text: str, field: str) -> float:

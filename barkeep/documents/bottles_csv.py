@@ -43,7 +43,7 @@ import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
-from functools import cache, cached_property
+from functools import cache
 from operator import eq
 from typing import TypeVar
 
@@ -281,12 +281,17 @@ def repaired(row: ListedRow, cells: Mapping[str, str], terms: Terms) -> ListedRo
     """A row read again with these cells instead, which somebody has looked at."""
     kept = {column: each for column, each in cells.items() if each.strip()}
     still = {each for each in row.guessed if kept.get(each) == row.cells.get(each)}
-    return _read(replace(row, cells=kept, beyond=(), guessed=frozenset(still)), terms)
+    return row_of(replace(row, cells=kept, beyond=(), guessed=frozenset(still)), terms)
 
 
 def row_of(row: ListedRow, terms: Terms, asked: Sequence[CellProblem] = ()) -> ListedRow:
     """A row that was no row of a table, read from its cells; `asked` is what is to be asked too."""
-    return _read(row, terms, asked)
+    texts = {
+        column: " ".join(cell.split())
+        for column, cell in row.cells.items()
+        if not says_nothing(cell)
+    }
+    return _read(_Reading(row, list(asked), texts), terms)
 
 
 def rest_csv(rows: Sequence[ListedRow], aside: Sequence[str]) -> str:
@@ -428,15 +433,16 @@ def _width(header: Record) -> int:
 
 def _is_header_again(record: Record, names: Sequence[str]) -> bool:
     """Whether a row only says once more what the columns, by these folded `names`, are called."""
-    alike = len(record.fields) == len(names)
-    return alike and all(map(eq, map(folded, record.fields), names))
+    # From the end: the last columns are rarely filled, and tell a row at once.
+    alike = map(eq, map(folded, reversed(record.fields)), reversed(names))
+    return len(record.fields) == len(names) and all(alike)
 
 
 # Rows
 
 
 def _listed(record: Record, header: _Header, terms: Terms) -> ListedRow:
-    fields = [" ".join(each.split()) for each in record.fields]
+    fields = [" ".join(each.split()) if each else "" for each in record.fields]
     cells = {
         column: _with_unit(column, fields[place], header.units[column], terms)
         for column, place in header.places.items()
@@ -451,7 +457,7 @@ def _listed(record: Record, header: _Header, terms: Terms) -> ListedRow:
         columns=header.numbers,
     )
     twice = tuple(_said_otherwise(fields, cells, header))
-    return _read(row, terms, twice)
+    return _read(_Reading(row, list(twice), cells), terms)
 
 
 def _beyond(fields: Sequence[str], width: int) -> tuple[str, ...]:
@@ -485,21 +491,16 @@ def _said_otherwise(
 
 @dataclass
 class _Reading:
-    """One row while its cells are read."""
+    """One row while its cells are read; `texts` are those that say something, by their columns."""
 
     row: ListedRow
     problems: list[CellProblem]
+    texts: Mapping[str, str]
     remarks: list[str] = field(default_factory=list)
-
-    @cached_property
-    def _texts(self) -> Mapping[str, str]:
-        """The cells that say something, by their columns."""
-        said = ((column, cell) for column, cell in self.row.cells.items() if not says_nothing(cell))
-        return {column: " ".join(cell.split()) for column, cell in said}
 
     def text(self, column: str) -> str:
         """A cell's text, empty where there is none or it says that nothing is known."""
-        return self._texts.get(column, "")
+        return self.texts.get(column, "")
 
     def likely_text(self, column: str) -> str:
         """A cell's text, or its likely answer where it was asked about."""
@@ -512,7 +513,9 @@ class _Reading:
         What is asked about is read on as its likely answer, so that all that is
         wrong with a row is said at once.
         """
-        text = self.text(column)
+        text = self.texts.get(column, "")
+        if not (text or self.problems):
+            return default
         try:
             if text:
                 return how(text)
@@ -532,9 +535,9 @@ class _Reading:
             self.problems.append(problem)
 
 
-def _read(row: ListedRow, terms: Terms, twice: Sequence[CellProblem] = ()) -> ListedRow:
+def _read(reading: _Reading, terms: Terms) -> ListedRow:
     """The row with its bottle, or with what is wrong."""
-    reading = _Reading(row, list(twice))
+    row = reading.row
     if row.beyond:
         said = ", ".join(f"“{each}”" for each in row.beyond if each)
         width = _width_of(row)
@@ -633,7 +636,13 @@ def _note(row: ListedRow) -> str:
     return f"{said}; {spoken_list(what, 'and')} guessed" if what else said
 
 
+_OF_FACTS = frozenset({"received", "made", "use_by", "tare", "full", "dash"})
+"""The columns of what is known of one bottle beside its label and its level."""
+
+
 def _facts(reading: _Reading, terms: Terms) -> BottleFacts:
+    if reading.texts.keys().isdisjoint(_OF_FACTS) and not reading.problems:
+        return NOTHING_KNOWN
     today, units = terms.today, terms.units
     return BottleFacts(
         received=reading.read(

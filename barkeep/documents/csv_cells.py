@@ -38,4 +38,4 @@ def read_cell(cell: str) -> str:
     >>> read_cell("'=1+1"), read_cell("'tis gin")
     ('=1+1', "'tis gin")
     """
-    return cell[1:] if cell.startswith("'") and _RUN.match(cell) else cell
+    return cell[1:] if cell[:1] == "'" and _RUN.match(cell) else cell

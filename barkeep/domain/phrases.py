@@ -119,11 +119,19 @@ _SHORT = 60
 def _folded(name: str) -> str:
     letters = name.replace("’", "'")
     if not letters.isascii():
-        plain = unicodedata.normalize("NFKD", letters)
-        letters = "".join(mark for mark in plain if not unicodedata.combining(mark))
+        letters = unicodedata.normalize("NFKD", letters).translate(_WITHOUT_MARKS)
     return " ".join(letters.casefold().replace("-", " ").split())
 
 
+class _WithoutMarks(dict[int, int | None]):
+    """Letters by their numbers as they are, None for a mark over one; each looked up once."""
+
+    def __missing__(self, letter: int) -> int | None:
+        self[letter] = found = None if unicodedata.combining(chr(letter)) else letter
+        return found
+
+
+_WITHOUT_MARKS = _WithoutMarks()
 _folded_before = lru_cache(maxsize=16_384)(_folded)
 
 

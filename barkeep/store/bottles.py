@@ -187,8 +187,9 @@ def _bottle(
     row: Any, of: Product, known: Mapping[int, Level], written: Mapping[int, Sequence[Entry]]
 ) -> Bottle:
     """The bottle of a row, its level known or what its entries come to."""
-    tare = None if row.tare_g is None else Tare(row.tare_g, row.tare_sigma_g)
-    level = known.get(row.id) or fold(written.get(row.id, ()), of.unit)
+    bottle_id, tare_g = row.id, row.tare_g
+    tare = None if tare_g is None else Tare(tare_g, row.tare_sigma_g)
+    level = known.get(bottle_id) or fold(written.get(bottle_id, ()), of.unit)
     return BOTTLE.value(row, product=of, level=level, tare=tare)
 
 
@@ -200,10 +201,14 @@ def append_entry(connection: Connection, entry: Entry, action_id: int) -> Entry:
     return replace(entry, id=int(identity[0]))
 
 
-def append_entries(connection: Connection, entries: Iterable[Entry], action_id: int) -> None:
-    """Add several entries, in their order."""
-    some = tuple(entries)
-    columns = _ENTRY.in_columns(some) | {"action_id": [action_id] * len(some)}
+def append_entries(
+    connection: Connection, ledgers: Mapping[int, Sequence[Entry]], action_id: int
+) -> None:
+    """Add entries to the ledgers of bottles, by the bottles' ids and in their order."""
+    some = [entry for entries in ledgers.values() for entry in entries]
+    bottle_ids = [bottle_id for bottle_id, entries in ledgers.items() for _entry in entries]
+    columns = _ENTRY.in_columns(some)
+    columns |= {"bottle_id": bottle_ids, "action_id": [action_id] * len(some)}
     insert_many(connection, ledger, columns)
 
 

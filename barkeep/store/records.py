@@ -132,17 +132,25 @@ def set_hidden(connection: Connection, kind: RecordKind, keys: list[Key], hidden
         return connection.execute(statement, [{"identity": key[0]} for key in keys]).rowcount
 
 
-def insert_new(connection: Connection, kind: RecordKind, values: Sequence[Any]) -> tuple[int, ...]:
-    """Add values as records of a kind that numbers itself; their ids, in order."""
+def insert_new(
+    connection: Connection, kind: RecordKind, values: Sequence[Any], alike: Mapping[str, Any]
+) -> tuple[int, ...]:
+    """Add values as records of a kind that numbers itself; their ids, in order.
+
+    `alike` are the columns in which all of them say this instead of their own.
+    """
     assert kind.mapper is not None
-    ids = _insert_numbered(connection, kind.table, kind.mapper.in_columns(values))
+    columns = kind.mapper.in_columns(values)
+    columns |= {name: [each] * len(values) for name, each in alike.items()}
+    ids = _insert_numbered(connection, kind.table, columns)
     if kind.mapper.lines is not None and kind.lines is not None:
-        columns = kind.mapper.lines.in_columns([line for each in values for line in each.lines])
+        lines = kind.mapper.lines.in_columns([line for each in values for line in each.lines])
         lines_of = {each: value.lines for each, value in zip(ids, values, strict=True)}
-        _insert_lines(connection, kind.lines, lines_of, columns)
-    seal.added(connection, *seal.of_ids(_first(kind.table), ids))
-    if kind.lines is not None:
-        seal.added(connection, *seal.of_ids(_first(kind.lines), ids))
+        _insert_lines(connection, kind.lines, lines_of, lines)
+    if ids:  # which follow one another
+        tables = (kind.table, *(() if kind.lines is None else (kind.lines,)))
+        places = ((each, _first(each).between(ids[0], ids[-1])) for each in tables)
+        seal.added(connection, *places)
     return ids
 
 

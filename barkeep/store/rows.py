@@ -7,13 +7,16 @@ columns, those that come from elsewhere, and the columns that are no field.
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
-from dataclasses import asdict, dataclass, fields
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
+from dataclasses import MISSING, asdict, dataclass, fields
 from functools import cache
 from operator import attrgetter
-from typing import Any, Generic, TypeVar, get_type_hints
+from typing import Any, Generic, TypeVar, cast, get_type_hints
 
-from sqlalchemy import JSON, Connection, Select, Table, Text, cast, insert
+from sqlalchemy import JSON, Connection, CursorResult, Dialect, Select, Table, Text, insert
+from sqlalchemy import cast as sql_cast
+from sqlalchemy.types import TypeEngine
 
 from barkeep.shipped_data import fits
 
@@ -96,6 +99,27 @@ def records_or_null(kind: type[Any]) -> Kept:
     )
 
 
+@dataclass(frozen=True, slots=True)
+class Driven:
+    """Rows one by one as the driver gives them, and what it calls the type of each column."""
+
+    rows: Iterable[tuple[Any, ...]]
+    types: tuple[Any, ...]
+
+
+@contextmanager
+def as_driven(result: CursorResult[Any]) -> Iterator[Driven]:
+    """The rows of a result within this, with nothing made of what stands in them.
+
+    Left behind they are over: a row that cannot be read would leave the file locked for as
+    long as anybody holds the error.
+    """
+    with result as found:
+        assert found.cursor is not None
+        types = tuple(each[1] for each in found.cursor.description)
+        yield Driven(cast(Iterable[tuple[Any, ...]], found.cursor), types)
+
+
 def insert_many(connection: Connection, table: Table, columns: Columns) -> None:
     """Add rows, as many as each column has values, as the driver takes them.
 
@@ -106,23 +130,24 @@ def insert_many(connection: Connection, table: Table, columns: Columns) -> None:
     dialect = connection.dialect
     compiled = insert(table).compile(dialect=dialect, column_keys=list(columns))
     names = list(compiled.positiontup or compiled.bind_names.values())
-    processors = {name: table.c[name].type.dialect_impl(dialect) for name in names}
-    ready = [_as_driven(columns[name], processors[name].bind_processor(dialect)) for name in names]
+    types = {name: table.c[name].type.dialect_impl(dialect) for name in names}
+    ready = [_for_driver(columns[name], types[name], dialect) for name in names]
     given: Iterable[Any] = zip(*ready, strict=True)
     if not compiled.positional:
         given = (dict(zip(names, each, strict=True)) for each in given)
     connection.exec_driver_sql(str(compiled), list(given))
 
 
-def _as_driven(values: Sequence[Any], put: Callable[[Any], Any] | None) -> Sequence[Any]:
+def _for_driver(values: Sequence[Any], kind: TypeEngine[Any], dialect: Dialect) -> Sequence[Any]:
     """The values of a column as the driver takes them; what stands there often is put once."""
+    put = kind.bind_processor(dialect)
     if put is None:
         return values
-    often = {value: put(value) for value in (None, False, True) if value in values}
-    return [
-        often[value] if value is None or value is True or value is False else put(value)
-        for value in values
-    ]
+    if isinstance(kind, JSON):  # where 1 and true are two values, and lists cannot be looked up
+        of_none = put(None)
+        return [of_none if value is None else put(value) for value in values]
+    known = {value: put(value) for value in set(values)}
+    return list(map(known.__getitem__, values))
 
 
 def in_columns(rows: Sequence[Row]) -> Columns:
@@ -153,6 +178,23 @@ def _types_of(made: type[Any]) -> Mapping[str, Any]:
     return get_type_hints(made)
 
 
+_NO = object()
+"""In place of what NULL stands for, in a column that has none."""
+
+
+class _Shared(dict[tuple[Any, ...], T]):
+    """Rows with their values, each made when it is asked for first."""
+
+    def __init__(self, made: Callable[[tuple[Any, ...]], T]) -> None:
+        self._made = made
+
+    def __missing__(self, row: tuple[Any, ...]) -> T:
+        if len(self) > MOST_SHARED:
+            self.clear()
+        self[row] = value = self._made(row)
+        return value
+
+
 class Mapper(Generic[T]):
     """The values of one class and the rows of one table.
 
@@ -172,53 +214,70 @@ class Mapper(Generic[T]):
         beside: Mapping[str, Callable[[Any], Any]] | None = None,
         lines: Mapper[Any] | None = None,
     ) -> None:
-        own = [each for each in fields(made) if each.name not in apart]  # type: ignore[arg-type]
+        every = fields(made)  # type: ignore[arg-type]
+        own = [each for each in every if each.name not in apart]
         self._made = made
         self.kept = kept or {}
         self._beside = beside or {}
         self.table = table
         self.lines = lines
         self._names = tuple(each.name for each in own)
-        self._takes = [(self._names.index(name), each.taken) for name, each in self.kept.items()]
-        self._in_order = not (apart or any(each.kw_only for each in own))
+        self._takes = [
+            (
+                self._names.index(name),
+                each.taken,
+                each.taken(None) if table.c[name].nullable else _NO,
+            )
+            for name, each in self.kept.items()
+        ]
         self._width = len(self._names)
+        self._apart = [(place, each.name) for place, each in enumerate(every) if each.name in apart]
+        self._named = [(place, each.name) for place, each in enumerate(every) if each.kw_only]
+        self._unnamed = [place for place, each in enumerate(every) if not each.kw_only]
+        self._usual = {each.name: each.default for each in every if each.default is not MISSING}
         self._written = tuple(name for name in self._names if name != "id")
         self._values_of = attrgetter(*self._written)
         self.columns = tuple(table.c[name] for name in self._names)
         self.columns_as_text = tuple(
-            cast(each, Text) if isinstance(each.type, JSON) else each for each in self.columns
+            sql_cast(each, Text) if isinstance(each.type, JSON) else each for each in self.columns
         )
 
     def value(self, row: Sequence[Any], **apart: Any) -> T:
         """The value of a row that begins with `columns`, which are in the order of the fields."""
         values = list(row[: self._width])
-        for place, take in self._takes:
-            values[place] = take(values[place])
-        if self._in_order:  # half the time of naming each, and specs have many lines
-            return self._made(*values)
-        return self._made(**dict(zip(self._names, values, strict=True)), **apart)
+        for place, take, of_null in self._takes:
+            found = values[place]
+            values[place] = of_null if found is None and of_null is not _NO else take(found)
+        for place, name in self._apart:
+            values.insert(place, apart[name] if name in apart else self._usual[name])
+        if not self._named:
+            return self._made(*values)  # half the time of naming each
+        named = {name: values[place] for place, name in self._named}
+        return self._made(*[values[place] for place in self._unnamed], **named)
 
-    def sharing(self) -> Callable[[tuple[Any, ...]], T]:
-        """Gives the values of rows of `columns_as_text`; of two rows that are equal the same one.
+    def sharing(self, dialect: Dialect, types: Sequence[Any]) -> Mapping[tuple[Any, ...], T]:
+        """Rows of `columns_as_text` as the driver gives them, of these `types` -> their values.
 
-        A book says the same line over and over. For values of which no field is apart.
+        Of two rows that are equal the same one: a book says the same line over and over.
+        For values of which no field is apart.
         """
-        known: dict[tuple[Any, ...], T] = {}
-        takes = [(place, take, take(None)) for place, take in self._takes]
+        found = ((place, self._out_of(place, dialect, each)) for place, each in enumerate(types))
+        takes = [(place, take) for place, take in found if take is not None]
 
         def value(row: tuple[Any, ...]) -> T:
-            found = known.get(row)
-            if found is None:
-                if len(known) > MOST_SHARED:
-                    known.clear()
-                values = list(row)
-                for place, take, of_none in takes:
-                    text = values[place]
-                    values[place] = of_none if text is None else take(json.loads(text))
-                known[row] = found = self._made(*values)
-            return found
+            values = list(row)
+            for place, take in takes:
+                values[place] = take(values[place])
+            return self._made(*values)
 
-        return value
+        return _Shared(value)
+
+    def _out_of(self, place: int, dialect: Dialect, driven: Any) -> Callable[[Any], Any] | None:
+        """What makes a field of what the driver gives for a column, None where it is the same."""
+        kept, column = self.kept.get(self._names[place]), self.columns[place]
+        if kept is None:
+            return column.type.dialect_impl(dialect).result_processor(dialect, driven)
+        return lambda text: kept.taken(None if text is None else json.loads(text))
 
     def every(self, connection: Connection, statement: Select[Any]) -> tuple[T, ...]:
         """The value of each row of a statement, in its order.

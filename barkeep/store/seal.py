@@ -14,11 +14,12 @@ value; a row is as the database's driver gives it.
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import cache
-from operator import itemgetter
+from itertools import islice
+from operator import itemgetter, mul
 from typing import Any
 from zlib import crc32
 
@@ -40,7 +41,7 @@ from sqlalchemy.types import NullType
 
 from barkeep.store.around_damage import columns_of
 from barkeep.store.faults import Fault
-from barkeep.store.rows import MANY
+from barkeep.store.rows import MANY, as_driven
 from barkeep.store.schema import METADATA, action, action_image, ledger, seal
 from barkeep.translation import tr_noop
 
@@ -117,8 +118,8 @@ def added_by(
     there = (action, *((action_image,) if has_images else ()), *((ledger,) if has_entries else ()))
     sums = {}
     for table in there:
-        rows = connection.execute(_of_action(table), {"of": action_id})
-        sums[table.name] = _sums(table, rows)
+        with as_driven(connection.execute(_of_action(table), {"of": action_id})) as found:
+            sums[table.name] = _sums(table, found.rows)
     _bring_forward(connection, sums)
 
 
@@ -144,23 +145,24 @@ def seal_anew(connection: Connection) -> None:
     connection.execute(delete(seal))
     if not _is_kept(connection):
         return
-    tables, rows = inspect(connection), []
+    tables, sealed = inspect(connection), []
     for table in _sealed_tables():
         if not tables.has_table(table.name):
             continue
         there = {each["name"] for each in tables.get_columns(table.name)}
         columns = tuple(each.name for each in table.columns if each.name in there)
         lying = select(*(type_coerce(table.c[each], NullType()) for each in columns))
-        sums = _sums(table, connection.execute(lying), columns)
-        rows.append({"sealed": table.name, "total": sums.total, "weighed": sums.weighed})
-    connection.execute(insert(seal), rows)
+        with as_driven(connection.execute(lying)) as found:
+            sums = _sums(table, found.rows, columns)
+        sealed.append({"sealed": table.name, "total": sums.total, "weighed": sums.weighed})
+    connection.execute(insert(seal), sealed)
 
 
 def _sums_at(connection: Connection, places: Iterable[Place]) -> dict[str, Sums]:
     found: dict[str, Sums] = {}
     for table, where in places:
-        rows = connection.execute(_as_it_lies(table).where(where))
-        here = _sums(table, rows)
+        with as_driven(connection.execute(_as_it_lies(table).where(where))) as lying:
+            here = _sums(table, lying.rows)
         found[table.name] = found.get(table.name, Sums()).plus(here)
     return found
 
@@ -193,22 +195,32 @@ def _as_it_lies(table: Table) -> Any:
 
 def _sums(table: Table, rows: Iterable[Any], columns: Sequence[str] = ()) -> Sums:
     """The sums of rows of all columns of a table, or of some of them in an older bar."""
-    number_of = _numbering(table, columns)
     total = weighed = 0
-    for row in map(tuple, rows):
-        checksum = crc32(_encoded(row))
-        total += checksum
-        weighed += checksum * number_of(row)
+    waiting = iter(rows)
+    while some := list(islice(waiting, MANY)):
+        checksums = list(_checksums(some))
+        total += sum(checksums)
+        weighed += sum(map(mul, checksums, _numbers(table, some, columns)))
     return Sums(total % _PRIME, weighed % _PRIME)
 
 
+def _checksums(values: Iterable[Any]) -> Iterator[int]:
+    return map(crc32, map(_encoded, values))
+
+
+def _numbers(table: Table, rows: Iterable[Any], columns: Sequence[str] = ()) -> Iterator[int]:
+    """The number that the key of each row is: an id, or else a checksum of the key."""
+    keys = map(_key_of(table, columns), rows)
+    return keys if _is_numbered(table) else _checksums(keys)
+
+
 @cache
-def _numbering(table: Table, columns: Sequence[str] = ()) -> Any:
-    """What gives the number that a row's key is: an id, or else a checksum of the key."""
-    places = _places_of_key(table, columns)
+def _key_of(table: Table, columns: Sequence[str]) -> Callable[[Any], Any]:
+    """What takes the key out of a row: the id, or else all of the key as a tuple."""
+    first, *others = _places_of_key(table, columns)
     if _is_numbered(table):
-        return itemgetter(*places)
-    return lambda row: crc32(_encoded([row[each] for each in places]))
+        return itemgetter(first)
+    return itemgetter(first, *others) if others else itemgetter(slice(first, first + 1))
 
 
 def _places_of_key(table: Table, columns: Sequence[str]) -> list[int]:
@@ -216,6 +228,7 @@ def _places_of_key(table: Table, columns: Sequence[str]) -> list[int]:
     return [named.index(each.name) for each in table.primary_key.columns]
 
 
+@cache
 def _is_numbered(table: Table) -> bool:
     key = table.primary_key.columns
     return len(key) == 1 and isinstance(next(iter(key)).type, Integer)
@@ -257,7 +270,7 @@ def _misfits(file: sqlite3.Connection) -> Iterator[tuple[Table, tuple[str, ...]]
 
 def _total(rows: Iterable[Any]) -> int:
     """The sum of the checksums alone, which is quick."""
-    return sum(map(crc32, map(_encoded, rows))) % _PRIME
+    return sum(_checksums(rows)) % _PRIME
 
 
 def _kept(file: sqlite3.Connection) -> dict[Any, Sums]:
@@ -281,10 +294,9 @@ def _where(file: sqlite3.Connection, table: Table, columns: tuple[str, ...]) -> 
     if not difference.total:
         return said
     wanted = difference.weighed * pow(difference.total, -1, _PRIME) % _PRIME
-    number_of = _numbering(table, columns)
     places = _places_of_key(table, columns)
-    for row in rows:
-        if number_of(row) == wanted:
+    for row, number in zip(rows, _numbers(table, rows, columns), strict=True):
+        if number == wanted:
             key = ", ".join(str(row[each]) for each in places)
             return Fault(table.name, key, "", _ANOTHER, foreign=True)
     if _is_numbered(table) and 0 < wanted < 2**32:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Collection, Sequence
 from dataclasses import replace
 from typing import Any
@@ -12,7 +13,14 @@ from barkeep.collector import collector_paused
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.spec import Line, Spec, UnsettledLine
 from barkeep.domain.specs.trials import Score, Trial
-from barkeep.store.rows import MANY, WORDS_OR_NULL, Mapper, kept_records, records_or_null
+from barkeep.store.rows import (
+    MANY,
+    WORDS_OR_NULL,
+    Mapper,
+    as_driven,
+    kept_records,
+    records_or_null,
+)
 from barkeep.store.schema import spec, spec_line, trial
 
 LINE = Mapper(Line, spec_line, kept=dict.fromkeys(("alternatives", "stated"), WORDS_OR_NULL))
@@ -46,13 +54,12 @@ def read_specs(connection: Connection, ids: Collection[int] | None = None) -> tu
     in_order = _LINES_AS_TEXT.order_by(spec_line.c.spec_id, spec_line.c.position)
     if ids is not None:
         shown, in_order = shown.where(spec.c.id.in_(ids)), in_order.where(_OWNER.in_(ids))
-    lines: dict[int, list[Line]] = {}
-    value = LINE.sharing()
+    lines: defaultdict[int, list[Line]] = defaultdict(list)
     with collector_paused():
-        with connection.execute(in_order) as found:
-            for some in found.partitions(MANY):
-                for row in some:
-                    lines.setdefault(row[0], []).append(value(row[1:]))
+        with as_driven(connection.execute(in_order)) as found:
+            values = LINE.sharing(connection.dialect, found.types[1:])
+            for row in found.rows:
+                lines[row[0]].append(values[row[1:]])
         rows = connection.execute(shown).all()
         return tuple(_spec(row, _each_once(lines.get(row.id, ()))) for row in rows)
 

@@ -7,11 +7,12 @@ again; nor do ledger entries, which undo reverses.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections import defaultdict
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
 from functools import cached_property
-from typing import Self
+from typing import NamedTuple, Self
 
 from sqlalchemy import ColumnElement, Connection, insert, select, update
 
@@ -20,7 +21,7 @@ from barkeep.domain.bottles.bottle import CountMethod, Entry, EntryKind
 from barkeep.store import records, schema, seal
 from barkeep.store.bottles import append_entries, append_entry
 from barkeep.store.records import KINDS, Key
-from barkeep.store.rows import Row, in_columns, insert_many
+from barkeep.store.rows import Row, insert_many
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,19 +39,29 @@ class Touched:
     @classmethod
     def by_writing(cls, written: Iterable[tuple[str, Key]], bottle_ids: Iterable[int]) -> Self:
         """What is touched by writing records, and the ledgers of bottles."""
-        ids: dict[str, set[int]] = {}
-        records = set()
+        keys: defaultdict[str, list[Key]] = defaultdict(list)
         for record, key in written:
-            records.add(record)
-            if KINDS[record].soft:
-                ids.setdefault(record, set()).add(key[0])
-        changes = NOTHING.union(*(KINDS[record].changes for record in records))
+            keys[record].append(key)
+        changes = NOTHING.union(*(KINDS[record].changes for record in keys))
         moved = frozenset(bottle_ids)
         return cls(
             changes | {Part.BOTTLES} if moved else changes,
             moved,
-            {record: frozenset(some) for record, some in ids.items()},
+            {
+                record: frozenset(key[0] for key in some)
+                for record, some in keys.items()
+                if KINDS[record].soft
+            },
         )
+
+
+class _Image(NamedTuple):
+    """One record that was written, before and after; neither for one that was added."""
+
+    record: str
+    key: Key
+    before: Row | None = None
+    after: Row | None = None
 
 
 class UnitOfWork:
@@ -61,13 +72,13 @@ class UnitOfWork:
         self.label = label
         self.at = at
         self._first_label = label
-        self._images: list[Row] = []
+        self._images: list[_Image] = []
         self._bottle_ids: set[int] = set()
 
     @property
     def touched(self) -> Touched:
         """What has been written so far."""
-        written = ((image["record"], image["key"]) for image in self._images)
+        written = ((image.record, image.key) for image in self._images)
         return Touched.by_writing(written, self._bottle_ids)
 
     @property
@@ -75,11 +86,13 @@ class UnitOfWork:
         """The action that this has become, once it is finished; None where nothing was changed."""
         return self._action_id if self._images or self._bottle_ids else None
 
-    def insert(self, record: str, values: Iterable[object]) -> tuple[int, ...]:
-        """Add values as records of a soft kind, which numbers itself; their ids, in order."""
-        ids = records.insert_new(self.connection, KINDS[record], tuple(values))
-        for identity in ids:
-            self._keep(record, (identity,), None, None)
+    def insert(self, record: str, values: Iterable[object], **alike: object) -> tuple[int, ...]:
+        """Add values as records of a soft kind, which numbers itself; their ids, in order.
+
+        What is `alike` in all of them takes the place of their own.
+        """
+        ids = records.insert_new(self.connection, KINDS[record], tuple(values), alike)
+        self._images.extend(_Image(record, (identity,)) for identity in ids)
         return ids
 
     def put(self, record: str, key: Key, value: object | None) -> None:
@@ -129,13 +142,12 @@ class UnitOfWork:
         self._bottle_ids.add(bottle_id)
         return entry
 
-    def append_all(self, entries: Iterable[Entry]) -> None:
-        """Add several entries that have no number yet to the ledgers of their bottles."""
-        some = tuple(entries)
-        if not some:
+    def append_all(self, ledgers: Mapping[int, Sequence[Entry]]) -> None:
+        """Add entries that have no number yet to the ledgers of bottles, by the bottles' ids."""
+        if not any(ledgers.values()):
             return
-        append_entries(self.connection, some, self._action_id)
-        self._bottle_ids.update(each.bottle_id for each in some)
+        append_entries(self.connection, ledgers, self._action_id)
+        self._bottle_ids.update(each for each, entries in ledgers.items() if entries)
 
     def finish(self) -> None:
         """Write the action with its images; nothing where nothing was changed."""
@@ -147,10 +159,15 @@ class UnitOfWork:
             self.connection.execute(named.values(label=self.label))
         if self._images:
             count = len(self._images)
-            numbered = {"action_id": [action_id] * count, "position": range(count)}
-            insert_many(
-                self.connection, schema.action_image, {**in_columns(self._images), **numbered}
-            )
+            columns = {
+                "action_id": [action_id] * count,
+                "position": range(count),
+                "record": [image.record for image in self._images],
+                "key": [list(image.key) for image in self._images],
+                "before": [records.to_image(image.before) for image in self._images],
+                "after": [records.to_image(image.after) for image in self._images],
+            }
+            insert_many(self.connection, schema.action_image, columns)
         seal.added_by(
             self.connection,
             action_id,
@@ -171,14 +188,7 @@ class UnitOfWork:
     def _keep(self, record: str, key: Key, before: Row | None, after: Row | None) -> None:
         if after is None and KINDS[record].soft and before is not None:
             after = {**before, "hidden": True}
-        self._images.append(
-            {
-                "record": record,
-                "key": list(key),
-                "before": records.to_image(before),
-                "after": records.to_image(after),
-            }
-        )
+        self._images.append(_Image(record, key, before, after))
 
 
 def supersede(connection: Connection, which: ColumnElement[bool]) -> None:

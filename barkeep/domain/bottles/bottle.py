@@ -10,7 +10,9 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, fields
 from datetime import date, datetime
+from functools import lru_cache
 from math import hypot, sqrt
+from operator import attrgetter
 from typing import Literal
 
 from barkeep.domain.amounts.units import Unit
@@ -93,16 +95,17 @@ class Product(Label):
     id: int
 
 
+_all_of_label = attrgetter(*(each.name for each in fields(Label)))
+
+
 def label_of(product: Product) -> Label:
     """What a product's label says, without its identity: where a change of it starts."""
-    return Label(**{each.name: getattr(product, each.name) for each in fields(Label)})
+    return Label(*_all_of_label(product))
 
 
 def product_of(label: Label, product_id: int) -> Product:
     """The product that a label becomes once the bar knows it."""
-    return Product(
-        **{each.name: getattr(label, each.name) for each in fields(Label)}, id=product_id
-    )
+    return Product(*_all_of_label(label), id=product_id)
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,11 +126,6 @@ class Entry:
     sigma: float | None = None
     note: str = ""
     reverses: int | None = None
-
-    def of_bottle(self, bottle_id: int) -> Entry:
-        """The same of another bottle."""
-        beyond = (self.amount, self.method, self.sigma, self.note, self.reverses)
-        return Entry(self.id, bottle_id, self.kind, self.at, *beyond)
 
 
 @dataclass(frozen=True, slots=True)
@@ -182,6 +180,8 @@ class BottleFacts:
 
 NOTHING_KNOWN = BottleFacts()
 _FACTS = tuple(each.name for each in fields(BottleFacts))
+_all_of_facts = attrgetter(*_FACTS)
+_NOTHING_IN_IT = Level()
 
 
 @dataclass(frozen=True, slots=True)
@@ -214,8 +214,11 @@ class Bottle(BottleFacts):
 
 def new_bottle(product: Product, facts: BottleFacts, position: int) -> Bottle:
     """A bottle that has not been written yet, so nothing is in its ledger."""
-    known = {name: getattr(facts, name) for name in _FACTS}
-    return Bottle(NEW, product, Level(), position, **known)
+    known = dict(zip(_FACTS, _all_of_facts(facts), strict=True))
+    return Bottle(NEW, product, _NOTHING_IN_IT, position, **known)
+
+
+_by_number = attrgetter("id")
 
 
 def active(entries: Sequence[Entry]) -> tuple[Entry, ...]:
@@ -224,9 +227,11 @@ def active(entries: Sequence[Entry]) -> tuple[Entry, ...]:
     A reversal always comes after what it reverses, so one pass from the
     newest entry back decides each.
     """
+    if all(entry.reverses is None for entry in entries):
+        return tuple(sorted(entries, key=_by_number))
     reversed_ids: set[int] = set()
     kept: list[Entry] = []
-    for entry in sorted(entries, key=lambda each: each.id, reverse=True):
+    for entry in sorted(entries, key=_by_number, reverse=True):
         if entry.id in reversed_ids:
             continue
         if entry.reverses is not None:
@@ -238,7 +243,7 @@ def active(entries: Sequence[Entry]) -> tuple[Entry, ...]:
 
 def fold(entries: Sequence[Entry], unit: Unit = "ml") -> Level:
     """The level the ledger adds up to; with no active entry, sealed and holding nothing."""
-    level = Level()
+    level = _NOTHING_IN_IT
     for entry in active(entries):
         level = _after(level, entry, unit)
     return level
@@ -260,6 +265,7 @@ def fill_tolerance(size_ml: float) -> float:
     return next(share for least, share in _FILL_TOLERANCES if size >= least)
 
 
+@lru_cache(maxsize=256)
 def fill_sigma(amount: float) -> float:
     """One-sigma doubt of what comes in a new bottle, in the unit of `amount`.
 

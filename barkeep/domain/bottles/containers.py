@@ -6,7 +6,7 @@ The weight of the empty bottle, the density of what is in it, and its shape.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property
 from math import hypot
 
@@ -65,19 +65,29 @@ class Contents:
         return tr(self.because or OUT_OF_RANGE)
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Container:
     """A bottle as a scale and a ruler see it. `size` is in `unit`.
 
-    What is not poured has no shape.
+    `poured` is its label with the tree of its kind, None for what is not poured.
+    Its shape and what is in it are worked out only where a scale or a ruler asks for them.
     """
 
     title: str
     size: float
     unit: Unit
-    shape: Shape | None = None
     tare: Tare | None = None
-    contents: Contents = Contents()
+    poured: tuple[Label, FamilyTree] | None = field(default=None, repr=False)
+
+    @cached_property
+    def shape(self) -> Shape | None:
+        """The shape of what is poured from."""
+        return None if self.poured is None else shape_of(*self.poured)
+
+    @cached_property
+    def contents(self) -> Contents:
+        """What is in it."""
+        return Contents() if self.poured is None else contents_of(*self.poured)
 
     @property
     def full_sigma(self) -> float:
@@ -92,18 +102,10 @@ def container_of(bottle: Bottle, tree: FamilyTree, bottles: Iterable[Bottle] = (
 
 
 def container_for(label: Label, tree: FamilyTree, tare: Tare | None = None) -> Container:
-    """A bottle of a product that is not on the shelf yet. Raises `UnknownName` as the tree does."""
+    """A bottle of a product that is not on the shelf yet."""
     if label.unit != "ml":
         return Container(label.title, label.size, label.unit)
-    shape, contents = shape_of(label, tree), contents_of(label, tree)
-    return Container(
-        title=label.title,
-        size=label.size,
-        unit=label.unit,
-        shape=shape,
-        tare=tare,
-        contents=contents,
-    )
+    return Container(label.title, label.size, label.unit, tare, poured=(label, tree))
 
 
 def shape_of(label: Label, tree: FamilyTree) -> Shape:

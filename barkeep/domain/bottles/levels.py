@@ -206,7 +206,7 @@ def share_in(text: str, unit: Unit) -> float | None:
     percent = _PERCENT.fullmatch(text)
     if percent:
         return float(percent["number"].replace(",", ".")) / 100.0
-    found = amount_at_start(text)
+    found = amount_at_start(text, US_UNITS)
     if found is None or found.unit or found.high is not None or text[found.end :].strip():
         return None
     pieces = unit == "each" and _BARE_NUMBER.fullmatch(text)  # half a lime, not half the box
