@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QHelpEvent, QPainter, QPalette
 from PySide6.QtWidgets import (
@@ -99,22 +101,33 @@ class RowDelegate(WordsInFull):
         text = styled.text
         cell = _ground(painter, styled, index).adjusted(UNIT, 0, -UNIT, 0)
         marks = index.data(ICONS_ROLE) or ()
-        step, edge = scaled(ICON), scaled(MARK)
-        words = cell.adjusted(0, 0, -len(marks) * step, 0)
+        words = (text, index.data(SUBTITLE_ROLE) or "")
         painter.save()
-        beside = on_its_side(painter, words, cell)
-        _draw_words(painter, beside, styled, (text, index.data(SUBTITLE_ROLE) or ""))
-        if not marks:
-            painter.restore()
-            return
-        tones, ratio = current_tones(), painter.device().devicePixelRatio()
-        for place, name in enumerate(marks):
-            left, top = words.right() + place * step + HALF, words.center().y() - edge // 2
-            image = pixmap(
-                name, colour=text_colour(styled, tones), size=edge, ratio=ratio, paper=tones.base
-            )
-            painter.drawPixmap(on_its_side(painter, QRect(left, top, edge, edge), cell), image)
+        if marks:
+            before = cell.adjusted(0, 0, -len(marks) * scaled(ICON), 0)
+            _draw_words(painter, on_its_side(painter, before, cell), styled, words)
+            _draw_marks(painter, cell, before.right(), styled, marks=marks)
+        else:
+            _draw_words(painter, cell, styled, words)
         painter.restore()
+
+
+def _draw_marks(
+    painter: QPainter,
+    cell: QRect,
+    after: int,
+    styled: QStyleOptionViewItem,
+    *,
+    marks: Sequence[str],
+) -> None:
+    """Pictures in a row after the words, which end there as from the left."""
+    step, edge = scaled(ICON), scaled(MARK)
+    tones, ratio = current_tones(), painter.device().devicePixelRatio()
+    colour = text_colour(styled, tones)
+    for place, name in enumerate(marks):
+        left, top = after + place * step + HALF, cell.center().y() - edge // 2
+        image = pixmap(name, colour=colour, size=edge, ratio=ratio, paper=tones.base)
+        painter.drawPixmap(on_its_side(painter, QRect(left, top, edge, edge), cell), image)
 
 
 def _draw_words(
