@@ -35,6 +35,7 @@ class Background(QObject):
     """Asks questions one after another; answers come on the GUI thread.
 
     None is begun before the GUI thread has done what it is at: both hold Python's lock.
+    What is to be done on the GUI thread `soon` is awaited as an answer is.
     A newer question under the same key takes the place of one that waits, and
     the answer to one that already runs is thrown away. A fault in a question
     is raised on the GUI thread, where the crash dialog takes it. `idle` comes when an answer was
@@ -57,6 +58,12 @@ class Background(QObject):
         self._starter.timeout.connect(self._start_next)
         self._answered.connect(self._deliver, Qt.ConnectionType.QueuedConnection)
         self._asides: dict[str, Background] = {}
+        self._soon: dict[str, Callable[[], object]] = {}
+        # One of them alone could come in the very turn in which all is painted.
+        self._next_turn = QTimer(self, interval=0, singleShot=True)
+        self._turn_after = QTimer(self, interval=0, singleShot=True)
+        self._next_turn.timeout.connect(self._turn_after.start)
+        self._turn_after.timeout.connect(self._do_what_waits)
         self._is_finished = False
 
     def aside(self, key: str) -> Background:
@@ -85,10 +92,24 @@ class Background(QObject):
         self._waiting[key] = asked
         self._starter.start()
 
+    def soon(self, key: str, act: Callable[[], object]) -> None:
+        """Do something on this thread in a later turn: what is there by now is painted before.
+
+        What waits under the same key is not done any more.
+        """
+        if not self._is_finished:
+            self._soon[key] = act
+            self._next_turn.start()
+
+    def at_once(self, key: str) -> None:
+        """Do now what was to be done soon under this key."""
+        self._soon.pop(key, lambda: None)()
+
     def forget(self, key: str) -> None:
-        """Want no answer under this key any more."""
+        """Want no answer under this key any more, nor what was to be done."""
         self._newest.pop(key, None)
         self._waiting.pop(key, None)
+        self._soon.pop(key, None)
 
     def finish(self) -> None:
         """Start nothing more, want no answers, and wait for what runs."""
@@ -96,6 +117,7 @@ class Background(QObject):
         self._starter.stop()
         self._waiting.clear()
         self._newest.clear()
+        self._soon.clear()
         self.finishing.emit()
         for each in self._asides.values():
             each.finish()
@@ -105,7 +127,17 @@ class Background(QObject):
     def is_busy(self) -> bool:
         """Whether an answer is still to come."""
         is_aside = any(each.is_busy for each in self._asides.values())
-        return self._running is not None or bool(self._waiting) or is_aside
+        return self._running is not None or bool(self._waiting or self._soon) or is_aside
+
+    def _do_what_waits(self) -> None:
+        """One thing a turn."""
+        if not self._soon:
+            return
+        act = self._soon.pop(next(iter(self._soon)))
+        if self._soon:
+            self._next_turn.start()
+        act()
+        self._tell_idle()
 
     def _start_next(self) -> None:
         if self._running is not None or not self._waiting:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import partial
 from itertools import pairwise
@@ -179,6 +180,8 @@ class Screen(RefusedInBanner, QWidget):
         self._filter_row = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._filters = QWidget()
         self._further = QVBoxLayout()
+        self.details_wait = False
+        """Whether the details are shown a turn after the list."""
         self._stale: Changes = EVERYTHING
         self._restored = False
         self._default_columns = b""
@@ -313,10 +316,20 @@ class Screen(RefusedInBanner, QWidget):
 
         def answered(answer: T) -> None:
             self.waiting.end(self.key)
-            on_answer(answer)
+            with self.list_first():
+                on_answer(answer)
 
         self.waiting.begin(self.key, tr(words))
         self.context.background.ask(self.key, question, answered)
+
+    @contextmanager
+    def list_first(self) -> Iterator[None]:
+        """Show what comes by itself turn by turn: the list, and then the details of its row."""
+        self.details_wait = True
+        try:
+            yield
+        finally:
+            self.details_wait = False
 
     def ask_no_more(self) -> None:
         """Want no answer any more to what was asked last."""
@@ -463,7 +476,8 @@ class Screen(RefusedInBanner, QWidget):
     def showEvent(self, event: QShowEvent) -> None:
         stale, self._stale = self._stale, frozenset()
         if stale:
-            self.refresh(stale)
+            with self.list_first():
+                self.refresh(stale)
         self._restore_layout()
         super().showEvent(event)
 

@@ -319,7 +319,9 @@ def line_parts(line: Line, ingredient: Ingredient, text: str = "") -> tuple[str 
     """
     text, after = text or line.text, duty(line)
     tail = f" ({after})" if after and after not in text.casefold() else ""
-    for name in sorted(ingredient.all_names, key=len, reverse=True):
+    plain = text.casefold()
+    said = (name for name in ingredient.all_names if name.casefold() in plain)
+    for name in sorted(said, key=len, reverse=True):  # most are not said: patterns take long
         found = re.search(rf"\b{re.escape(name)}\b", text, re.IGNORECASE)
         if found:
             link = Link(found.group(), ingredient.key)
