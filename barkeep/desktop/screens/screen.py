@@ -183,7 +183,8 @@ class Screen(RefusedInBanner, QWidget):
         self.details_wait = False
         """Whether the details are shown a turn after the list."""
         self._stale: Changes = EVERYTHING
-        self._restored = False
+        self.was_shown = False
+        """Whether anybody has been here."""
         self._default_columns = b""
         self._lay_out()
 
@@ -447,7 +448,7 @@ class Screen(RefusedInBanner, QWidget):
 
     def save_layout(self) -> None:
         """Remember splitter and columns."""
-        if not self._restored:
+        if not self.was_shown:
             return
         state = self.context.state
         state.keep_data(f"{self.key}/splitter", self.splitter.saveState())
@@ -498,9 +499,9 @@ class Screen(RefusedInBanner, QWidget):
         self.addAction(self.more_action)
 
     def _restore_layout(self) -> None:
-        if self._restored:
+        if self.was_shown:
             return
-        self._restored = True
+        self.was_shown = True
         order_tabs(self)
         state = self.context.state
         if not (kept := state.data(f"{self.key}/splitter")).isEmpty():
