@@ -20,6 +20,9 @@ T = TypeVar("T")
 ONE_AT_A_TIME = 1
 """Answers hold Python's lock, so a second thread would only slow the window down."""
 
+QUIET_TURNS = 2
+"""What is new is painted in the first, and once more in the second if it made a scroll bar."""
+
 
 @dataclass(slots=True)
 class _Question:
@@ -59,11 +62,9 @@ class Background(QObject):
         self._answered.connect(self._deliver, Qt.ConnectionType.QueuedConnection)
         self._asides: dict[str, Background] = {}
         self._soon: dict[str, Callable[[], object]] = {}
-        # One of them alone could come in the very turn in which all is painted.
-        self._next_turn = QTimer(self, interval=0, singleShot=True)
-        self._turn_after = QTimer(self, interval=0, singleShot=True)
-        self._next_turn.timeout.connect(self._turn_after.start)
-        self._turn_after.timeout.connect(self._do_what_waits)
+        self._turns_left = 0
+        self._turns = QTimer(self, interval=0)
+        self._turns.timeout.connect(self._turn)
         self._is_finished = False
 
     def aside(self, key: str) -> Background:
@@ -99,7 +100,8 @@ class Background(QObject):
         """
         if not self._is_finished:
             self._soon[key] = act
-            self._next_turn.start()
+            self._turns_left = QUIET_TURNS
+            self._turns.start()
 
     def at_once(self, key: str) -> None:
         """Do now what was to be done soon under this key."""
@@ -129,15 +131,17 @@ class Background(QObject):
         is_aside = any(each.is_busy for each in self._asides.values())
         return self._running is not None or bool(self._waiting or self._soon) or is_aside
 
-    def _do_what_waits(self) -> None:
-        """One thing a turn."""
-        if not self._soon:
+    def _turn(self) -> None:
+        """One thing of what waits at a time, once the turns before it are over."""
+        if self._soon and self._turns_left:
+            self._turns_left -= 1
             return
-        act = self._soon.pop(next(iter(self._soon)))
         if self._soon:
-            self._next_turn.start()
-        act()
-        self._tell_idle()
+            self._turns_left = QUIET_TURNS
+            self._soon.pop(next(iter(self._soon)))()
+            self._tell_idle()
+        if not self._soon:
+            self._turns.stop()
 
     def _start_next(self) -> None:
         if self._running is not None or not self._waiting:

@@ -14,6 +14,8 @@ from PySide6.QtGui import (
     QAction,
     QHideEvent,
     QKeySequence,
+    QPixmap,
+    QRegion,
     QResizeEvent,
     QShowEvent,
 )
@@ -272,6 +274,12 @@ class Screen(RefusedInBanner, QWidget):
     def refresh(self, changes: Changes) -> None:
         """Ask the snapshot again; called before the first show and after changes it cares about."""
         raise NotImplementedError
+
+    def make_ready(self, size: QSize) -> None:
+        """Do beforehand what the first showing in this size would do, but for asking."""
+        self.detail.make_ready()
+        self.resize(size)
+        self.render(QPixmap(1, 1), QPoint(), QRegion(0, 0, 1, 1))  # styles and lays out everything
 
     def clear_filters(self) -> None:
         """Show every row; a screen with filters of its own clears those as well."""

@@ -239,13 +239,13 @@ class MainWindow(QMainWindow):
             self.background.soon(PREPARED, partial(self._prepare, unbuilt))
 
     def _prepare(self, key: str) -> None:
-        screen = self.build(key)
-        self.background.soon(PREPARED, partial(self._polish, screen))
+        self.build(key)
+        self.background.soon(PREPARED, partial(self._make_ready, key))
 
-    def _polish(self, screen: Screen) -> None:
-        """Do what would be done as it is first shown, for each of some hundred widgets."""
-        for each in (screen, *screen.findChildren(QWidget)):
-            each.ensurePolished()
+    def _make_ready(self, key: str) -> None:
+        screen = self._screens[key]
+        if not screen.was_shown:
+            screen.make_ready(self.stack.size())
         self.prepare_pages()
 
     def built(self, key: str) -> Screen | None:

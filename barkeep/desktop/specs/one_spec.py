@@ -160,6 +160,10 @@ class SpecPage(QWidget):
             brief = source[0].text
             self._origin.fill([DetailSection(tr("Origin"), source, fold="origin", brief=brief)])
 
+    def make_ready(self) -> None:
+        """Make what the first spec will be filled in."""
+        self._sections.make_ready()
+
     def shown_part(self, kind: type[Part]) -> Part | None:
         """The further part of this kind, where the spec has one."""
         held = (holder.held for _part, holder in self._further.values())
