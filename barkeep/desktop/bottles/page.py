@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from functools import partial
 from typing import Any
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QAction, QKeyEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
@@ -201,6 +201,10 @@ class BottlesScreen(TableScreen[BottleRow]):
             self.turn_look()
 
     # What a table screen asks
+
+    def make_ready(self, size: QSize) -> None:
+        super().make_ready(size)
+        self.context.background.soon("counting", lambda: self.counting)
 
     def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot

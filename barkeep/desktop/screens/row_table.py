@@ -28,6 +28,7 @@ Row = TypeVar("Row")
 DISPLAY = Qt.ItemDataRole.DisplayRole.value
 ALIGNMENT = Qt.ItemDataRole.TextAlignmentRole.value
 TOOLTIP = Qt.ItemDataRole.ToolTipRole.value
+SAID = Qt.ItemDataRole.AccessibleTextRole.value
 """As Qt asks for them: numbers, of which it asks several for every cell it paints."""
 LINE_END = "\u2028"
 """As a painter takes the end of a line within words."""
@@ -249,6 +250,12 @@ class RowFilter(QAbstractTableModel):
         """The rows as the view shows them, top to bottom."""
         rows = self._source.rows
         return tuple(rows[number] for number in self._shown)
+
+    def words_at(self, place: int, column: int) -> str:
+        """What a cell says, in the words it is read by."""
+        number, source = self._shown[place], self._source
+        said = source.value(number, column, DISPLAY) or source.value(number, column, SAID)
+        return str(said or "")
 
     def place_of(self, number: int) -> int:
         """Where the table's row of this number is shown; -1 where it is not."""
