@@ -107,6 +107,7 @@ def metered(bar: Bar, app, folder, theme) -> Iterator[Meter]:
     meter = Meter(window)
     meter.does("the window opens, Tonight is answered", lambda: _shown(window))
     import_heavy()  # as the program does by then, on a thread of its own
+    meter.does("the other pages are built", window.prepare_pages)  # as the program does then
     try:
         yield meter
     finally:

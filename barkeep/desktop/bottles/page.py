@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from functools import partial
 from typing import Any
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QAction, QKeyEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
@@ -45,18 +45,20 @@ from barkeep.desktop.bottles.rows import (
     bottle_rows,
 )
 from barkeep.desktop.bottles.shelf import Shelf, ShelfPicture
+from barkeep.desktop.counting.kept import KeptCount
 from barkeep.desktop.counting.page import CountingPage
 from barkeep.desktop.counting.rows import bottles_in_words
 from barkeep.desktop.look.metrics import PAD, scaled
 from barkeep.desktop.screens.kept import COUNT
 from barkeep.desktop.screens.list_stack import set_widths
-from barkeep.desktop.screens.screen import ScreenContext
+from barkeep.desktop.screens.screen import ScreenContext, order_tabs
 from barkeep.desktop.screens.table_screen import TableScreen, on_activated, one_or_many, sort_by
 from barkeep.desktop.widgets.buttons import button, held_for, offer, primary_button
 from barkeep.desktop.widgets.chips import FilterChips, FlowLayout
 from barkeep.desktop.widgets.delegates import LevelDelegate
 from barkeep.desktop.widgets.detail_bar import DetailActs
 from barkeep.desktop.widgets.empty_state import TO_BOTTLES, EmptyState
+from barkeep.desktop.widgets.layouts import laid_out_once
 from barkeep.domain.bar.changes import Changes, Part
 from barkeep.domain.bottles.bottle import Bottle, Product
 from barkeep.domain.bottles.containers import container_of
@@ -169,7 +171,8 @@ class BottlesScreen(TableScreen[BottleRow]):
         self.states = FilterChips(tr("State"), STATE_CHIPS, "any")
         self._all_entries_of: int | None = None
         self._overview = BottleOverview()
-        self.counting = CountingPage(context)
+        self._kept_count = KeptCount(context.state.folder, context.bar)
+        self._counting: CountingPage | None = None
         self.shelf: Shelf | None = None
         """The picture of the shelf, once it was asked for."""
         self.is_picture = False
@@ -182,16 +185,31 @@ class BottlesScreen(TableScreen[BottleRow]):
         self._prepare_header()
         self._prepare_filters()
         self._prepare_view()
-        self._prepare_counting()
+        self._of_the_list: tuple[QWidget, ...] = (
+            self.heading,
+            self.summary,
+            self.search,
+            self.kinds,
+            self.states,
+            self.splitter,
+            self.look_button,
+            self.add_button,
+            self.count_button,
+        )
+        self.offer_actions()
         if context.state.text(LOOK) == "picture":
             self.turn_look()
 
     # What a table screen asks
 
+    def make_ready(self, size: QSize) -> None:
+        super().make_ready(size)
+        self.context.background.soon("counting", lambda: self.counting)
+
     def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot
         before = self.count
-        self.counting.count = before.kept_for(snapshot.bottles)
+        self._keep_count(before.kept_for(snapshot.bottles))
         rows = bottle_rows(snapshot)
         self._stand_on_shelf(rows)
         self.show_rows(rows)
@@ -209,7 +227,8 @@ class BottlesScreen(TableScreen[BottleRow]):
                     "The counts of {bottles} is left out, as it is gone or smaller by now"
                 )
             words = tr(told, bottles=bottles_in_words(lost))
-            self.counting.say(words)
+            if self.is_counting:
+                self.counting.say(words)
             self.banner.say(f"{words}.", "warning")
 
     def identity(self, row: BottleRow) -> Hashable:
@@ -270,7 +289,7 @@ class BottlesScreen(TableScreen[BottleRow]):
             said.append(tr("1 counted bottle is not confirmed yet."))
         elif many:
             said.append(tr("{n} counted bottles are not confirmed yet.", n=many))
-        if typing := self.counting.typing:
+        if self.is_counting and (typing := self.counting.typing):
             said.append(tr("“{typing}” is being typed and not counted yet.", typing=typing))
         return " ".join(said)
 
@@ -323,12 +342,12 @@ class BottlesScreen(TableScreen[BottleRow]):
     @property
     def count(self) -> ShelfCount:
         """What was counted of the shelf and is not written yet."""
-        return self.counting.count
+        return self._kept_count.count
 
     @property
     def is_counting(self) -> bool:
         """Whether the page shows the count of the shelf."""
-        return not self.counting.isHidden()
+        return self._counting is not None and not self._counting.isHidden()
 
     def count_shelf(self) -> None:
         """Go from bottle to bottle; what was counted before is still there."""
@@ -675,6 +694,31 @@ class BottlesScreen(TableScreen[BottleRow]):
 
     # Counting
 
+    @property
+    def counting(self) -> CountingPage:
+        """Where the shelf is counted, made once that is asked for."""
+        if self._counting is None:
+            self._counting = self._make_counting()
+        return self._counting
+
+    def _make_counting(self) -> CountingPage:
+        made = CountingPage(self.context, self._kept_count)
+        made.hide()
+        made.left.connect(self.leave_count)
+        made.confirmed.connect(self.write_counts)
+        column = self.layout()
+        assert isinstance(column, QVBoxLayout)
+        column.addWidget(made, 1)
+        order_tabs(made)
+        return made
+
+    def _keep_count(self, count: ShelfCount) -> None:
+        """Have this counted so far; what is being typed goes on."""
+        if self._counting is not None:
+            self._counting.count = count
+        elif count != self.count:
+            self._kept_count.keep(count)
+
     def _write_counts(self) -> None:
         bottles = bottles_in_words(len(self.count))
         count = partial(self.context.bar.counting.count, self.count.levels)
@@ -700,10 +744,11 @@ class BottlesScreen(TableScreen[BottleRow]):
         going, coming = self._of_the_list, counting
         if not is_counting:
             going, coming = coming, going
-        for each in going:
-            each.hide()
-        for each in coming:
-            each.show()
+        with laid_out_once(self):
+            for each in going:
+                each.hide()
+            for each in coming:
+                each.show()
         self.offer_actions()
 
     # How it is put together
@@ -757,26 +802,6 @@ class BottlesScreen(TableScreen[BottleRow]):
                 line = QAction(self)
                 line.setSeparator(True)
                 yield line
-
-    def _prepare_counting(self) -> None:
-        self.counting.hide()
-        self.counting.left.connect(self.leave_count)
-        self.counting.confirmed.connect(self.write_counts)
-        column = self.layout()
-        assert isinstance(column, QVBoxLayout)
-        column.addWidget(self.counting, 1)
-        self._of_the_list: tuple[QWidget, ...] = (
-            self.heading,
-            self.summary,
-            self.search,
-            self.kinds,
-            self.states,
-            self.splitter,
-            self.look_button,
-            self.add_button,
-            self.count_button,
-        )
-        self.offer_actions()
 
 
 def _found_in_words(found: OfCode) -> str:

@@ -233,7 +233,7 @@ def _label_words(bottle: Bottle) -> str:
 def _kind_words(key: str, tree: FamilyTree) -> str:
     """Every name of the ingredient and of all it descends from."""
     kinds = (key, *sorted(tree.ancestors(key)))
-    return folded(" ".join(name for kind in kinds for name in tree[kind].all_names))
+    return " ".join(folded(name) for kind in kinds for name in tree[kind].all_names)
 
 
 NONE = "—"

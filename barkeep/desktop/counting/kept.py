@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import asdict, dataclass
+from pathlib import Path
 from typing import Any
 
-from barkeep.desktop.screens.kept import when_left
+from barkeep.application.bar import Bar
+from barkeep.desktop.screens.kept import COUNT, KeptTyping, when_left
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.bottles.counting import ShelfCount, Typed
 from barkeep.domain.bottles.levels import MeasuredLevel
@@ -42,6 +44,25 @@ class CountLeft:
             moved = spoken_list(self.moved, "and")
             parts.append(tr("poured or counted since, so look again: {moved}", moved=moved))
         return "; ".join(parts)
+
+
+class KeptCount:
+    """What was counted so far; it outlives a change of page, and the program's end."""
+
+    def __init__(self, state_folder: Path, bar: Bar) -> None:
+        self._bar, self._kept = bar, KeptTyping(state_folder, bar.kept_beside)
+        values, bottles = self._kept.left(COUNT), bar.snapshot.bottles
+        self.left = None if values is None else count_left(values, bottles)
+        """What was left the last time, until somebody goes on with it."""
+        self.count = ShelfCount() if self.left is None else self.left.count
+
+    def keep(self, count: ShelfCount, typing: tuple[int, str] | None = None) -> None:
+        """Keep a count, and the bottle and the amount that is being typed."""
+        self.count = count
+        if not len(count) and typing is None:
+            self._kept.drop(COUNT)
+        else:
+            self._kept.keep(COUNT, as_values(count, self._bar.snapshot.bottle_by_id, typing))
 
 
 def as_values(

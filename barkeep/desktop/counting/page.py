@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from barkeep.desktop.counting.kept import CountLeft, as_values, count_left
+from barkeep.desktop.counting.kept import CountLeft, KeptCount
 from barkeep.desktop.counting.keys import (
     FULL,
     LEGEND,
@@ -43,7 +43,7 @@ from barkeep.desktop.counting.rows import (
 )
 from barkeep.desktop.counting.view import CountingView
 from barkeep.desktop.look.metrics import HALF, TypeSize, scaled
-from barkeep.desktop.screens.kept import COUNT, START_AFRESH, KeptTyping
+from barkeep.desktop.screens.kept import START_AFRESH
 from barkeep.desktop.screens.list_stack import ListStack, prepare_view
 from barkeep.desktop.screens.row_table import RowTable
 from barkeep.desktop.screens.screen import ScreenContext
@@ -154,12 +154,11 @@ class CountingPage(QWidget):
     left = Signal()
     confirmed = Signal()
 
-    def __init__(self, context: ScreenContext, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, context: ScreenContext, kept: KeptCount, parent: QWidget | None = None
+    ) -> None:
         super().__init__(parent)
-        self._context = context
-        self._kept = KeptTyping(context.state.folder, context.bar.kept_beside)
-        self._left: CountLeft | None = None
-        self._count = self._take_up()
+        self._context, self._kept = context, kept
         self.sheet: CountSheet | None = None
         self._in_hand = InHand(0)
         self.heading = text_label(tr("Count the shelf"), TypeSize.TITLE)
@@ -182,14 +181,13 @@ class CountingPage(QWidget):
 
     @property
     def count(self) -> ShelfCount:
-        """What was found so far; it outlives a change of page, and the program's end."""
-        return self._count
+        """What was counted so far."""
+        return self._kept.count
 
     @count.setter
     def count(self, count: ShelfCount) -> None:
-        if count != self._count:
-            self._count = count
-            self._keep()
+        if count != self.count:
+            self._keep(count)
 
     def begin(self) -> None:
         """Go to the first bottle that is not counted yet."""
@@ -200,7 +198,7 @@ class CountingPage(QWidget):
             self.say(tr("Nothing to count here yet; Esc goes back to the list"))
             self.take_focus()
             return
-        left, self._left = self._left, None
+        left, self._kept.left = self._kept.left, None
         self.say(
             _going_on(many, left)
             if many or (left and left.said)
@@ -295,8 +293,7 @@ class CountingPage(QWidget):
     def forget(self) -> None:
         """Keep neither a count nor the amount that is being typed."""
         self.view.close_entry()
-        self._count = ShelfCount()
-        self._keep()
+        self._keep(ShelfCount())
 
     def settle(self) -> bool:
         """Take over an amount that is being typed; False while it cannot be read."""
@@ -318,22 +315,13 @@ class CountingPage(QWidget):
 
     # What outlives the program
 
-    def _keep(self) -> None:
-        """Keep the counts, and the amount that is being typed."""
+    def _keep(self, count: ShelfCount) -> None:
+        """Keep a count, and the amount that is being typed."""
         typing, row = self.typing, self.present
-        typed = (row.bottle.id, typing) if row is not None and typing else None
-        if not len(self.count) and typed is None:
-            self._kept.drop(COUNT)
-            return
-        bottles = self._context.bar.snapshot.bottle_by_id
-        self._kept.keep(COUNT, as_values(self.count, bottles, typed))
+        self._kept.keep(count, (row.bottle.id, typing) if row is not None and typing else None)
 
-    def _take_up(self) -> ShelfCount:
-        """What was left the last time."""
-        values = self._kept.left(COUNT)
-        if values is not None:
-            self._left = count_left(values, self._context.bar.snapshot.bottles)
-        return ShelfCount() if self._left is None else self._left.count
+    def _keep_typing(self) -> None:
+        self._keep(self.count)
 
     def _go_on_typing(self, bottle_id: int, text: str) -> None:
         place = [row.bottle.id for row in self.table.rows]
@@ -395,7 +383,7 @@ class CountingPage(QWidget):
             typed = None
         words = exact_in_words(typed, row.bottle) if row and typed else ""
         self.view.show_reading(words)
-        self._keep()
+        self._keep_typing()
 
     def _on_picked(self, number: int, share: float) -> None:
         """The mouse stays with its bottle: a second click may put it right."""
@@ -461,7 +449,9 @@ class CountingPage(QWidget):
         beyond = tr("{n} beyond doubt", n=flagged) if flagged else ""
         self.summary.setText(" · ".join(filter(None, (words, beyond))))
         self.progress.setMaximum(max(1, len(rows)))
+        self.progress.setUpdatesEnabled(False)  # or it would be painted now, and all else with it
         self.progress.setValue(many)
+        self.progress.setUpdatesEnabled(True)
         self.progress.setAccessibleDescription(words)
         confirm = tr("Confirm {bottles}…", bottles=bottles_in_words(many))
         self.confirm_button.setText(confirm if many else tr("Confirm…"))
@@ -520,7 +510,7 @@ class CountingPage(QWidget):
         view.meant.connect(self._on_meant)
         view.exact_given.connect(self._take_exactly)
         view.exact_edited.connect(self._on_exact_edited)
-        view.entry.cancelled.connect(self._keep)
+        view.entry.cancelled.connect(self._keep_typing)
         view.other_typed.connect(lambda typed: self.say(no_key(typed)))
         view.picked.connect(self._on_picked)
 

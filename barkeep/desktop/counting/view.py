@@ -62,7 +62,7 @@ class BigRowDelegate(RowDelegate):
         if index.data(SUBTITLE_ROLE):
             super().paint(painter, held, index)
         else:
-            _paint_words(self, painter, held, index)
+            _paint_words(painter, held, index)
         if index.column() == BOTTLE and is_selected(option):
             bar = QRect(held.rect)
             bar.setWidth(BAR)
@@ -71,7 +71,7 @@ class BigRowDelegate(RowDelegate):
     def _paint_gauge(
         self, painter: QPainter, option: QStyleOptionViewItem, index: Index, row: CountRow
     ) -> None:
-        cell = drawn_ground(self, painter, option, index)
+        cell = drawn_ground(painter, option, index)
         tones, gauge, reading = current_tones(), gauge_in(cell), reading_of(row)
         draw_level(painter, gauge, reading, tones)
         if row.typed is not None:
@@ -104,11 +104,9 @@ def _font_of(column: int, row: CountRow) -> QFont:
     return font
 
 
-def _paint_words(
-    delegate: RowDelegate, painter: QPainter, option: QStyleOptionViewItem, index: Index
-) -> None:
+def _paint_words(painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
     """One quiet line, in line with the cells that have two."""
-    cell = drawn_ground(delegate, painter, option, index).adjusted(UNIT, 0, -UNIT, 0)
+    cell = drawn_ground(painter, option, index).adjusted(UNIT, 0, -UNIT, 0)
     painter.save()
     painter.setFont(option.font)
     painter.setPen(QColor(quiet_colour(option, current_tones())))

@@ -7,6 +7,7 @@ Words are written by `write`: on the side where they belong, each in its own dir
 from __future__ import annotations
 
 import unicodedata
+from functools import cache
 from typing import TypeVar
 
 from PySide6.QtCore import QPointF, QRect, QRectF, Qt
@@ -43,11 +44,16 @@ def write(
 ) -> None:
     """Words in a place, at the side where lines begin or end, read as they are written."""
     direction = painter.layoutDirection()
-    about = QStyle.visualAlignment(direction, side) | Qt.AlignmentFlag.AlignAbsolute
-    flags = about.value | (Qt.TextFlag.TextWordWrap.value if wrap else 0)
     painter.setLayoutDirection(Qt.LayoutDirection.LayoutDirectionAuto)
-    painter.drawText(place, flags, text)
+    painter.drawText(place, _flags_of(direction, side, wrap), text)
     painter.setLayoutDirection(direction)
+
+
+@cache
+def _flags_of(direction: Qt.LayoutDirection, side: Qt.AlignmentFlag, wrap: bool) -> int:
+    """A side where words run this way, as a painter takes it: every cell of a list asks for it."""
+    about = QStyle.visualAlignment(direction, side) | Qt.AlignmentFlag.AlignAbsolute
+    return about.value | (Qt.TextFlag.TextWordWrap.value if wrap else 0)
 
 
 READ_FROM_LEFT = "\u200e"

@@ -20,6 +20,9 @@ T = TypeVar("T")
 ONE_AT_A_TIME = 1
 """Answers hold Python's lock, so a second thread would only slow the window down."""
 
+QUIET_TURNS = 2
+"""What is new is painted in the first, and once more in the second if it made a scroll bar."""
+
 
 @dataclass(slots=True)
 class _Question:
@@ -35,6 +38,7 @@ class Background(QObject):
     """Asks questions one after another; answers come on the GUI thread.
 
     None is begun before the GUI thread has done what it is at: both hold Python's lock.
+    What is to be done on the GUI thread `soon` is awaited as an answer is.
     A newer question under the same key takes the place of one that waits, and
     the answer to one that already runs is thrown away. A fault in a question
     is raised on the GUI thread, where the crash dialog takes it. `idle` comes when an answer was
@@ -57,6 +61,10 @@ class Background(QObject):
         self._starter.timeout.connect(self._start_next)
         self._answered.connect(self._deliver, Qt.ConnectionType.QueuedConnection)
         self._asides: dict[str, Background] = {}
+        self._soon: dict[str, Callable[[], object]] = {}
+        self._turns_left = 0
+        self._turns = QTimer(self, interval=0)
+        self._turns.timeout.connect(self._turn)
         self._is_finished = False
 
     def aside(self, key: str) -> Background:
@@ -85,10 +93,25 @@ class Background(QObject):
         self._waiting[key] = asked
         self._starter.start()
 
+    def soon(self, key: str, act: Callable[[], object]) -> None:
+        """Do something on this thread in a later turn: what is there by now is painted before.
+
+        What waits under the same key is not done any more.
+        """
+        if not self._is_finished:
+            self._soon[key] = act
+            self._turns_left = QUIET_TURNS
+            self._turns.start()
+
+    def at_once(self, key: str) -> None:
+        """Do now what was to be done soon under this key."""
+        self._soon.pop(key, lambda: None)()
+
     def forget(self, key: str) -> None:
-        """Want no answer under this key any more."""
+        """Want no answer under this key any more, nor what was to be done."""
         self._newest.pop(key, None)
         self._waiting.pop(key, None)
+        self._soon.pop(key, None)
 
     def finish(self) -> None:
         """Start nothing more, want no answers, and wait for what runs."""
@@ -96,6 +119,7 @@ class Background(QObject):
         self._starter.stop()
         self._waiting.clear()
         self._newest.clear()
+        self._soon.clear()
         self.finishing.emit()
         for each in self._asides.values():
             each.finish()
@@ -105,7 +129,19 @@ class Background(QObject):
     def is_busy(self) -> bool:
         """Whether an answer is still to come."""
         is_aside = any(each.is_busy for each in self._asides.values())
-        return self._running is not None or bool(self._waiting) or is_aside
+        return self._running is not None or bool(self._waiting or self._soon) or is_aside
+
+    def _turn(self) -> None:
+        """One thing of what waits at a time, once the turns before it are over."""
+        if self._soon and self._turns_left:
+            self._turns_left -= 1
+            return
+        if self._soon:
+            self._turns_left = QUIET_TURNS
+            self._soon.pop(next(iter(self._soon)))()
+            self._tell_idle()
+        if not self._soon:
+            self._turns.stop()
 
     def _start_next(self) -> None:
         if self._running is not None or not self._waiting:

@@ -9,11 +9,18 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
-from typing import Any, Generic, TypeVar
+from typing import Any, Generic, TypeVar, cast
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, Qt, Signal
 
-from barkeep.desktop.widgets.delegates import VALUE_ROLE, Index
+from barkeep.desktop.widgets.delegates import (
+    CELL_ROLE,
+    ICONS_ROLE,
+    SUBTITLE_ROLE,
+    VALUE_ROLE,
+    Cell,
+    Index,
+)
 from barkeep.desktop.widgets.tips import broken, plain_tip
 from barkeep.translation import tr
 
@@ -21,7 +28,10 @@ Row = TypeVar("Row")
 DISPLAY = Qt.ItemDataRole.DisplayRole.value
 ALIGNMENT = Qt.ItemDataRole.TextAlignmentRole.value
 TOOLTIP = Qt.ItemDataRole.ToolTipRole.value
+SAID = Qt.ItemDataRole.AccessibleTextRole.value
 """As Qt asks for them: numbers, of which it asks several for every cell it paints."""
+LINE_END = "\u2028"
+"""As a painter takes the end of a line within words."""
 NO_COLUMN = -1
 """Nothing is sorted by."""
 
@@ -48,8 +58,12 @@ class Column(Generic[Row]):
     @cached_property
     def alignment(self) -> Qt.AlignmentFlag:
         """Numbers to the right, words to the left; the header follows its column."""
-        side = Qt.AlignmentFlag.AlignRight if self.right else Qt.AlignmentFlag.AlignLeft
-        return side | Qt.AlignmentFlag.AlignVCenter
+        return self.side | Qt.AlignmentFlag.AlignVCenter
+
+    @property
+    def side(self) -> Qt.AlignmentFlag:
+        """Where its words begin."""
+        return Qt.AlignmentFlag.AlignRight if self.right else Qt.AlignmentFlag.AlignLeft
 
     def sort_key(self, row: Row) -> Any:
         """What the row sorts by in this column."""
@@ -87,7 +101,7 @@ class RowTable(QAbstractTableModel, Generic[Row]):
 
     def _answered(self) -> frozenset[int]:
         own = {role for column in self.columns for role in column.roles}
-        return frozenset({DISPLAY, ALIGNMENT, TOOLTIP, VALUE_ROLE, *own})
+        return frozenset({DISPLAY, ALIGNMENT, TOOLTIP, VALUE_ROLE, CELL_ROLE, *own})
 
     def replace_row(self, number: int, row: Row) -> None:
         """Show one row anew without disturbing the view."""
@@ -118,6 +132,8 @@ class RowTable(QAbstractTableModel, Generic[Row]):
             return column.alignment
         if role == VALUE_ROLE:
             return row
+        if role == CELL_ROLE:
+            return self._cell(number, place)
         if role == TOOLTIP:
             return plain_tip(column.tooltip(row)) if column.tooltip else None
         say = column.text if role == DISPLAY else column.roles.get(role)
@@ -129,6 +145,19 @@ class RowTable(QAbstractTableModel, Generic[Row]):
         if (place, role) not in said:
             said[place, role] = say(row)
         return said[place, role]
+
+    def _cell(self, number: int, place: int) -> Cell:
+        """All that is drawn of a cell; its words first, for they look at what is not known."""
+        words = str(self.value(number, place, DISPLAY))
+        said = self._said[number]
+        if (place, CELL_ROLE) not in said:
+            said[place, CELL_ROLE] = Cell(
+                words.replace("\n", LINE_END),
+                self.value(number, place, SUBTITLE_ROLE) or "",
+                tuple(self.value(number, place, ICONS_ROLE) or ()),
+                self.columns[place].side,
+            )
+        return cast(Cell, said[place, CELL_ROLE])
 
     def headerData(
         self,
@@ -221,6 +250,12 @@ class RowFilter(QAbstractTableModel):
         """The rows as the view shows them, top to bottom."""
         rows = self._source.rows
         return tuple(rows[number] for number in self._shown)
+
+    def words_at(self, place: int, column: int) -> str:
+        """What a cell says, in the words it is read by."""
+        number, source = self._shown[place], self._source
+        said = source.value(number, column, DISPLAY) or source.value(number, column, SAID)
+        return str(said or "")
 
     def place_of(self, number: int) -> int:
         """Where the table's row of this number is shown; -1 where it is not."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import partial
 from itertools import pairwise
@@ -13,6 +14,8 @@ from PySide6.QtGui import (
     QAction,
     QHideEvent,
     QKeySequence,
+    QPixmap,
+    QRegion,
     QResizeEvent,
     QShowEvent,
 )
@@ -179,8 +182,11 @@ class Screen(RefusedInBanner, QWidget):
         self._filter_row = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._filters = QWidget()
         self._further = QVBoxLayout()
+        self.details_wait = False
+        """Whether the details are shown a turn after the list."""
         self._stale: Changes = EVERYTHING
-        self._restored = False
+        self.was_shown = False
+        """Whether anybody has been here."""
         self._default_columns = b""
         self._lay_out()
 
@@ -269,6 +275,12 @@ class Screen(RefusedInBanner, QWidget):
         """Ask the snapshot again; called before the first show and after changes it cares about."""
         raise NotImplementedError
 
+    def make_ready(self, size: QSize) -> None:
+        """Do beforehand what the first showing in this size would do, but for asking."""
+        self.detail.make_ready()
+        self.resize(size)
+        self.render(QPixmap(1, 1), QPoint(), QRegion(0, 0, 1, 1))  # styles and lays out everything
+
     def clear_filters(self) -> None:
         """Show every row; a screen with filters of its own clears those as well."""
         self.search.clear()
@@ -313,10 +325,20 @@ class Screen(RefusedInBanner, QWidget):
 
         def answered(answer: T) -> None:
             self.waiting.end(self.key)
-            on_answer(answer)
+            with self.list_first():
+                on_answer(answer)
 
         self.waiting.begin(self.key, tr(words))
         self.context.background.ask(self.key, question, answered)
+
+    @contextmanager
+    def list_first(self) -> Iterator[None]:
+        """Show what comes by itself turn by turn: the list, and then the details of its row."""
+        self.details_wait = True
+        try:
+            yield
+        finally:
+            self.details_wait = False
 
     def ask_no_more(self) -> None:
         """Want no answer any more to what was asked last."""
@@ -434,7 +456,7 @@ class Screen(RefusedInBanner, QWidget):
 
     def save_layout(self) -> None:
         """Remember splitter and columns."""
-        if not self._restored:
+        if not self.was_shown:
             return
         state = self.context.state
         state.keep_data(f"{self.key}/splitter", self.splitter.saveState())
@@ -463,7 +485,8 @@ class Screen(RefusedInBanner, QWidget):
     def showEvent(self, event: QShowEvent) -> None:
         stale, self._stale = self._stale, frozenset()
         if stale:
-            self.refresh(stale)
+            with self.list_first():
+                self.refresh(stale)
         self._restore_layout()
         super().showEvent(event)
 
@@ -484,9 +507,9 @@ class Screen(RefusedInBanner, QWidget):
         self.addAction(self.more_action)
 
     def _restore_layout(self) -> None:
-        if self._restored:
+        if self.was_shown:
             return
-        self._restored = True
+        self.was_shown = True
         order_tabs(self)
         state = self.context.state
         if not (kept := state.data(f"{self.key}/splitter")).isEmpty():

@@ -40,6 +40,10 @@ class TableScreen(Screen, Generic[Row]):
         self.view.selectionModel().currentRowChanged.connect(self._on_current)
         self.search.searched.connect(self._on_searched)
         self._wanted: Hashable = None
+        self._detailed: Hashable = None
+        """Which row the details show."""
+        self._waits = f"{self.key}-details"
+        """Under which it waits for the next turn to show the details."""
         self._is_listed = False
         """Whether rows have been shown, be it none."""
         self._pressed: list[Callable[[], object]] = []
@@ -94,6 +98,10 @@ class TableScreen(Screen, Generic[Row]):
         is_offered = self.current is not None or not self._is_listed
         for action in self.of_a_row:
             offer(action, "" if is_offered else self._choose_one_first())
+
+    def open_more(self) -> None:
+        self.context.background.at_once(self._waits)
+        super().open_more()
 
     # What a screen calls
 
@@ -188,7 +196,7 @@ class TableScreen(Screen, Generic[Row]):
             self._make_current(self.shown.index(0, 0))
         else:
             self.offer_actions()
-            self.show_row(None)
+            self._show_details()
 
     def _make_current(self, index: QModelIndex) -> None:
         flags = QItemSelectionModel.SelectionFlag.ClearAndSelect
@@ -196,9 +204,18 @@ class TableScreen(Screen, Generic[Row]):
         self.view.selectionModel().setCurrentIndex(index, flags | rows)
         self.view.scrollTo(index)
 
-    def _on_current(self, current: QModelIndex, _previous: QModelIndex) -> None:
+    def _on_current(self, _current: QModelIndex, _previous: QModelIndex) -> None:
         self.offer_actions()  # before the details, which offer the same
-        self.show_row(self.shown.row(current) if current.isValid() else None)
+        shows_no_other = self._detailed in (None, self._current_identity())
+        if self.details_wait and shows_no_other:
+            self.context.background.soon(self._waits, self._show_details)
+        else:
+            self._show_details()
+
+    def _show_details(self) -> None:
+        self.context.background.forget(self._waits)
+        self._detailed = self._current_identity()
+        self.show_row(self.current)
 
     def _on_searched(self, _text: str) -> None:
         self.filter_again()

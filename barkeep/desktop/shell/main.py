@@ -389,9 +389,13 @@ class Desktop(QObject):
         self.warm.emit()
 
     def _follow(self) -> None:
-        """Open the bar's file, where it was not needed yet: importing that is what took long."""
+        """Open the bar's file, where it was not needed yet: importing that is what took long.
+
+        Nothing more is to be imported then, and the other pages are built.
+        """
         if self.window is not None:
             self.window.follow()
+            self.window.prepare_pages()
 
     def _wait_for_warm_up(self) -> None:
         """An import that the interpreter's end cuts off could crash it."""

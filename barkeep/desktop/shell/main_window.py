@@ -54,6 +54,8 @@ if TYPE_CHECKING:
 NARROW_BELOW = 1100
 """The width, in device-independent pixels, under which the navigation shows lamps only."""
 PAGE, VERSION = "window/page", "window/version"
+PREPARED = "pages"
+"""Under which the pages wait to be built."""
 
 BARS = tr_noop("Bars (*.barkeep);;All files (*)")
 LISTS = tr_noop("Lists of bottles (*.csv);;All files (*)")
@@ -225,6 +227,26 @@ class MainWindow(QMainWindow):
             self._screens[key] = screen
             self.stack.addWidget(screen)
         return screen
+
+    def prepare_pages(self) -> None:
+        """Build the pages of the navigation one by one, so that none is waited for when it comes.
+
+        Each takes a turn of its own, and what is pressed meanwhile comes before the next.
+        """
+        stops = (key for key, page in self._pages.items() if page.stop == key)
+        unbuilt = next((key for key in stops if key not in self._screens), None)
+        if unbuilt is not None:
+            self.background.soon(PREPARED, partial(self._prepare, unbuilt))
+
+    def _prepare(self, key: str) -> None:
+        self.build(key)
+        self.background.soon(PREPARED, partial(self._make_ready, key))
+
+    def _make_ready(self, key: str) -> None:
+        screen = self._screens[key]
+        if not screen.was_shown:
+            screen.make_ready(self.stack.size())
+        self.prepare_pages()
 
     def built(self, key: str) -> Screen | None:
         """A page that is built already."""
@@ -498,7 +520,8 @@ class MainWindow(QMainWindow):
 
     def may_close(self) -> bool:
         """Whether everything is in the bar, or the user says what becomes of the rest."""
-        unsaved = {each: words for each in self._screens.values() if (words := each.unsaved())}
+        seen = (each for each in self._screens.values() if each.was_shown)
+        unsaved = {each: words for each in seen if (words := each.unsaved())}
         answer = _asked_about(" ".join(unsaved.values()), self) if unsaved else "later"
         if answer == "discard":
             for each in unsaved:

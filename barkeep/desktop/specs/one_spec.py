@@ -160,6 +160,10 @@ class SpecPage(QWidget):
             brief = source[0].text
             self._origin.fill([DetailSection(tr("Origin"), source, fold="origin", brief=brief)])
 
+    def make_ready(self) -> None:
+        """Make what the first spec will be filled in."""
+        self._sections.make_ready()
+
     def shown_part(self, kind: type[Part]) -> Part | None:
         """The further part of this kind, where the spec has one."""
         held = (holder.held for _part, holder in self._further.values())
@@ -319,7 +323,9 @@ def line_parts(line: Line, ingredient: Ingredient, text: str = "") -> tuple[str 
     """
     text, after = text or line.text, duty(line)
     tail = f" ({after})" if after and after not in text.casefold() else ""
-    for name in sorted(ingredient.all_names, key=len, reverse=True):
+    plain = text.casefold()
+    said = (name for name in ingredient.all_names if name.casefold() in plain)
+    for name in sorted(said, key=len, reverse=True):  # most are not said: patterns take long
         found = re.search(rf"\b{re.escape(name)}\b", text, re.IGNORECASE)
         if found:
             link = Link(found.group(), ingredient.key)

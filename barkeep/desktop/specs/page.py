@@ -6,7 +6,7 @@ from collections.abc import Callable, Hashable, Iterator, Sequence
 from dataclasses import replace
 from functools import partial
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QComboBox, QWidget
 
@@ -147,6 +147,10 @@ class SpecsScreen(TableScreen[SpecRow]):
         return self.writing.editor
 
     # What a table screen asks
+
+    def make_ready(self, size: QSize) -> None:
+        self._page.make_ready()
+        super().make_ready(size)
 
     def refresh(self, changes: Changes) -> None:
         snapshot = self.context.bar.snapshot

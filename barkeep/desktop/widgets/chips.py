@@ -37,6 +37,8 @@ class FlowLayout(QLayout):
         super().__init__()
         self._asks_for_one_row = asks_for_one_row
         self._items: list[QLayoutItem] = []
+        self._heights: dict[int, int] = {}
+        """By the width: it is asked for over and over, until something in it is another."""
         self.setSpacing(gap)
         for each in widgets:
             self.addWidget(each)
@@ -60,8 +62,14 @@ class FlowLayout(QLayout):
     def hasHeightForWidth(self) -> bool:
         return True
 
+    def invalidate(self) -> None:
+        self._heights.clear()
+        super().invalidate()
+
     def heightForWidth(self, width: int) -> int:
-        return self._flow(QRect(0, 0, width, 0), move=False)
+        if width not in self._heights:
+            self._heights[width] = self._flow(QRect(0, 0, width, 0), move=False)
+        return self._heights[width]
 
     def setGeometry(self, rect: QRect) -> None:
         super().setGeometry(rect)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QHelpEvent, QPainter, QPalette
 from PySide6.QtWidgets import (
@@ -34,6 +36,23 @@ VALUE_ROLE = Qt.ItemDataRole.UserRole.value + 4
 """The domain value the row stands for."""
 ICONS_ROLE = Qt.ItemDataRole.UserRole.value + 6
 """A tuple of picture names drawn after the words: *house-made*, *allergen* …"""
+
+CELL_ROLE = Qt.ItemDataRole.UserRole.value + 7
+"""A `Cell`; models without it are asked for each part by its own role."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cell:
+    """What is drawn in a cell, in one answer: a list that is painted asks for a hundred.
+
+    `side` is where its words begin.
+    """
+
+    text: str
+    below: str
+    marks: tuple[str, ...]
+    side: Qt.AlignmentFlag
+
 
 Index = QModelIndex | QPersistentModelIndex
 """What Qt hands to models and delegates."""
@@ -89,60 +108,74 @@ class RowDelegate(WordsInFull):
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         styled = QStyleOptionViewItem(option)
-        self.initStyleOption(styled, index)
-        if styled.features.value & DRAWN_BY_QT:
-            unlit = QStyleOptionViewItem(option)
-            unlit.state &= ~QStyle.StateFlag.State_HasFocus
-            super().paint(painter, unlit, index)
-            _mark_current_row(painter, styled, index)
-            return
-        text = styled.text
-        cell = _ground(painter, styled, index).adjusted(UNIT, 0, -UNIT, 0)
-        marks = index.data(ICONS_ROLE) or ()
-        step, edge = scaled(ICON), scaled(MARK)
-        words = cell.adjusted(0, 0, -len(marks) * step, 0)
+        cell = index.data(CELL_ROLE)
+        if cell is None:
+            self.initStyleOption(styled, index)
+            if styled.features.value & DRAWN_BY_QT:
+                unlit = QStyleOptionViewItem(option)
+                unlit.state &= ~QStyle.StateFlag.State_HasFocus
+                super().paint(painter, unlit, index)
+                _mark_current_row(painter, styled, index)
+                return
+            cell = _cell_of(styled, index)
+        place = _ground(painter, styled, index).adjusted(UNIT, 0, -UNIT, 0)
         painter.save()
-        beside = on_its_side(painter, words, cell)
-        _draw_words(painter, beside, styled, (text, index.data(SUBTITLE_ROLE) or ""))
-        if not marks:
-            painter.restore()
-            return
-        tones, ratio = current_tones(), painter.device().devicePixelRatio()
-        for place, name in enumerate(marks):
-            left, top = words.right() + place * step + HALF, words.center().y() - edge // 2
-            image = pixmap(
-                name, colour=text_colour(styled, tones), size=edge, ratio=ratio, paper=tones.base
-            )
-            painter.drawPixmap(on_its_side(painter, QRect(left, top, edge, edge), cell), image)
+        if cell.marks:
+            words = place.adjusted(0, 0, -len(cell.marks) * scaled(ICON), 0)
+            _draw_words(painter, on_its_side(painter, words, place), styled, cell)
+            _draw_marks(painter, place, words.right(), styled, marks=cell.marks)
+        else:
+            _draw_words(painter, place, styled, cell)
         painter.restore()
 
 
-def _draw_words(
-    painter: QPainter, cell: QRect, styled: QStyleOptionViewItem, words: tuple[str, str]
-) -> None:
-    """Words, and a quieter line below them where there is one."""
-    text, subtitle = words
-    tones, metrics = current_tones(), QFontMetrics(styled.font)
+def _cell_of(styled: QStyleOptionViewItem, index: Index) -> Cell:
+    """A cell of a model that is asked for each part."""
+    below, marks = index.data(SUBTITLE_ROLE), index.data(ICONS_ROLE)
     side = styled.displayAlignment & Qt.AlignmentFlag.AlignHorizontal_Mask
+    return Cell(styled.text, below or "", tuple(marks or ()), side)
+
+
+def _draw_marks(
+    painter: QPainter,
+    place: QRect,
+    after: int,
+    styled: QStyleOptionViewItem,
+    *,
+    marks: tuple[str, ...],
+) -> None:
+    """Pictures in a row after the words, which end there as from the left."""
+    step, edge = scaled(ICON), scaled(MARK)
+    tones, ratio = current_tones(), painter.device().devicePixelRatio()
+    colour = text_colour(styled, tones)
+    for number, name in enumerate(marks):
+        left, top = after + number * step + HALF, place.center().y() - edge // 2
+        image = pixmap(name, colour=colour, size=edge, ratio=ratio, paper=tones.base)
+        painter.drawPixmap(on_its_side(painter, QRect(left, top, edge, edge), place), image)
+
+
+def _draw_words(painter: QPainter, place: QRect, styled: QStyleOptionViewItem, cell: Cell) -> None:
+    """Words, and a quieter line below them where there is one."""
+    tones, metrics = current_tones(), QFontMetrics(styled.font)
     painter.setFont(styled.font)
     painter.setPen(QColor(text_colour(styled, tones)))
-    if styled.features.value & WRAPPED and not subtitle:
-        flags = side | Qt.AlignmentFlag.AlignVCenter
-        painter.drawText(cell, int(flags) | Qt.TextFlag.TextWordWrap, text)
+    if styled.features.value & WRAPPED and not cell.below:
+        flags = cell.side | Qt.AlignmentFlag.AlignVCenter
+        painter.drawText(place, int(flags) | Qt.TextFlag.TextWordWrap, cell.text)
         return
-    small = _small() if subtitle else styled.font
-    small_metrics = QFontMetrics(small)
-    height = metrics.height() + (small_metrics.height() + 2 if subtitle else 0)
-    line = QRect(cell.left(), 0, cell.width(), metrics.height())
-    line.moveTop(cell.top() + (cell.height() - height) // 2)
+    small = _small() if cell.below else styled.font
+    small_metrics = QFontMetrics(small) if cell.below else metrics
+    height = metrics.height() + (small_metrics.height() + 2 if cell.below else 0)
+    line = QRect(place.left(), 0, place.width(), metrics.height())
+    line.moveTop(place.top() + (place.height() - height) // 2)
     end = Qt.TextElideMode.ElideRight
-    write(painter, line, side, metrics.elidedText(text, end, cell.width()))
-    if subtitle:
+    write(painter, line, cell.side, metrics.elidedText(cell.text, end, place.width()))
+    if cell.below:
         painter.setFont(small)
         painter.setPen(QColor(quiet_colour(styled, tones)))
         line.translate(0, metrics.height() + 2)
         line.setHeight(small_metrics.height())
-        write(painter, line, side, small_metrics.elidedText(subtitle, end, cell.width()))
+        write(painter, line, cell.side, small_metrics.elidedText(cell.below, end, place.width()))
 
 
 class LowRowDelegate(RowDelegate):
@@ -163,7 +196,7 @@ class LevelDelegate(WordsInFull):
         if not isinstance(reading, LevelReading):
             super().paint(painter, option, index)
             return
-        cell = drawn_ground(self, painter, option, index).adjusted(UNIT, 0, -UNIT, 0)
+        cell = drawn_ground(painter, option, index).adjusted(UNIT, 0, -UNIT, 0)
         tones = current_tones()
         width, height = min(scaled(GAUGE_WIDTH), cell.width()), scaled(GAUGE_HEIGHT)
         gauge = QRectF(cell.left(), cell.top() + (cell.height() - height) / 2, width, height)
@@ -194,20 +227,16 @@ class VerdictDelegate(WordsInFull):
         if not verdict:
             super().paint(painter, option, index)
             return
-        cell = drawn_ground(self, painter, option, index).adjusted(UNIT, 0, -UNIT, 0)
+        cell = drawn_ground(painter, option, index).adjusted(UNIT, 0, -UNIT, 0)
         tones = current_tones()
         selected = is_selected(option)
         font = option.font
         draw_verdict(painter, cell=cell, verdict=verdict, font=font, tones=tones, selected=selected)
 
 
-def drawn_ground(
-    delegate: QStyledItemDelegate, painter: QPainter, option: QStyleOptionViewItem, index: Index
-) -> QRect:
+def drawn_ground(painter: QPainter, option: QStyleOptionViewItem, index: Index) -> QRect:
     """Paint a cell's ground and focus the style's way, without words; the cell's rectangle."""
-    bare = QStyleOptionViewItem(option)
-    delegate.initStyleOption(bare, index)
-    return _ground(painter, bare, index)
+    return _ground(painter, QStyleOptionViewItem(option), index)
 
 
 def _ground(painter: QPainter, bare: QStyleOptionViewItem, index: Index) -> QRect:

@@ -252,6 +252,10 @@ def say(label: QLabel, words: str) -> None:
     label.setVisible(bool(words))
 
 
+ROWS_READY = 10
+"""Rows that are made before anything is shown in them."""
+
+
 class DetailSections(QWidget):
     """Facts under headings, filled again and again; `followed` carries where a link leads."""
 
@@ -269,6 +273,12 @@ class DetailSections(QWidget):
         """Show these; of a fold that is closed its line alone."""
         self._sections = tuple(sections)
         self._fill()
+
+    def make_ready(self) -> None:
+        """Have as many rows as most things need, before there is anything to show."""
+        with laid_out_once(self):
+            for number in range(ROWS_READY):
+                self._row(number).empty()
 
     def _fill(self) -> None:
         number = 0
@@ -332,6 +342,10 @@ class _DetailPage(QWidget):
         """Show one thing."""
         say(self._subtitle, subtitle)
         self._facts.fill(sections)
+
+    def make_ready(self) -> None:
+        """Make what it will be filled in."""
+        self._facts.make_ready()
 
     def put(self, above: QWidget | None, beside: QWidget | None) -> None:
         """Put a badge or a gauge at the top, and a picture beside it; they become its own."""
@@ -417,6 +431,14 @@ class DetailPanel(QWidget):
             self.show_page(page)
         page.show()
         self.scroll_to(0)
+
+    def make_ready(self) -> None:
+        """Make what things are shown in, before the first is, unless that is another page."""
+        if self.scrolled.widget() is None:
+            page = _DetailPage(self.folds, self.followed.emit)
+            page.make_ready()
+            self.show_page(page)
+            page.hide()
 
     def clear(self) -> None:
         """Show nothing."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QColor, QFont, QKeyEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from barkeep.desktop.look.metrics import HALF, UNIT, TypeSize, font_of
@@ -64,6 +64,7 @@ class KeyLegend(QWidget):
         super().__init__(parent)
         self._keys = tuple((tuple(map(tr, caps)), tr(does)) for caps, does in keys)
         self._marks = tuple((way, tone, tr(marks)) for way, tone, marks in marks)
+        self._measured: tuple[QFont, Sequence[int]] | None = None
         self.setFont(font_of(TypeSize.CAPTION))
         policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
         policy.setHeightForWidth(True)
@@ -100,12 +101,19 @@ class KeyLegend(QWidget):
     def _places(self, width: int) -> Iterator[tuple[int, QPoint]]:
         """Where each entry stands, line after line."""
         left = top = 0
-        for number in range(len(self._keys) + len(self._marks)):
-            wide = self._width_of(number)
+        for number, wide in enumerate(self._widths()):
             if left and left + wide > width:
                 left, top = 0, top + self._line_height() + HALF
             yield number, QPoint(left, top)
             left += wide + BETWEEN
+
+    def _widths(self) -> Sequence[int]:
+        """How wide each entry is in its type: a layout asks for its places over and over."""
+        font = self.font()
+        if self._measured is None or self._measured[0] != font:
+            many = len(self._keys) + len(self._marks)
+            self._measured = font, tuple(map(self._width_of, range(many)))
+        return self._measured[1]
 
     def _width_of(self, number: int) -> int:
         if number >= len(self._keys):

@@ -7,9 +7,18 @@ reader types as anybody does, and ends with Enter; who knows codes says so by `t
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
+from functools import partial
 from html import escape
 
-from PySide6.QtCore import QEvent, QMimeData, QModelIndex, QObject, QPoint, Qt
+from PySide6.QtCore import (
+    QAbstractItemModel,
+    QEvent,
+    QMimeData,
+    QModelIndex,
+    QObject,
+    QPoint,
+    Qt,
+)
 from PySide6.QtGui import QAction, QContextMenuEvent, QGuiApplication, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QAbstractItemView, QMenu
 
@@ -138,10 +147,8 @@ class ListKeys(QObject):
     def _cells(self, row: int) -> Iterator[str]:
         """What stands in a row; of a picture, what it says to those who do not see it."""
         model = self._view.model()
-        for column in self._columns():
-            index = model.index(row, column)
-            said = index.data(Qt.ItemDataRole.DisplayRole)
-            yield str(said or index.data(Qt.ItemDataRole.AccessibleTextRole) or "")
+        words_at: Callable[[int, int], str] = getattr(model, "words_at", partial(_words_at, model))
+        return (words_at(row, column) for column in self._columns())
 
     def _titles(self) -> list[str]:
         model, across = self._view.model(), Qt.Orientation.Horizontal
@@ -192,6 +199,13 @@ def keys_of(view: QAbstractItemView) -> ListKeys | None:
 
 def _may_be_code(given: str) -> bool:
     return given.replace(" ", "").replace("-", "").isdigit()
+
+
+def _words_at(model: QAbstractItemModel, row: int, column: int) -> str:
+    """What a cell of any model says; one that says it by itself is asked thousands in a moment."""
+    index = model.index(row, column)
+    said = index.data(Qt.ItemDataRole.DisplayRole)
+    return str(said or index.data(Qt.ItemDataRole.AccessibleTextRole) or "")
 
 
 def _as_table(rows: Rows) -> str:

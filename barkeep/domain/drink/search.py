@@ -38,8 +38,11 @@ def search(snapshot: Snapshot, text: str, memory: Memory | None = None) -> tuple
 
 def query_of(text: str, snapshot: Snapshot) -> Query:
     """What was typed as a query over this bar. Raises `BadQuery`."""
-    tree = snapshot.knowledge.tree
-    return parse_query(text, tree, allergen_words(tree))
+    return parse_query(text, snapshot.knowledge.tree, snapshot.once(_allergen_words))
+
+
+def _allergen_words(snapshot: Snapshot) -> Mapping[str, frozenset[str]]:
+    return allergen_words(snapshot.knowledge.tree)
 
 
 def facts_for(
