@@ -42,7 +42,7 @@ if "BARKEEP_TESTS_CACHE" not in os.environ:  # set by whoever started this proce
 os.environ["XDG_CACHE_HOME"] = os.environ["BARKEEP_TESTS_CACHE"]
 
 
-# What tests start, and what workers read, is compiled once, also where nothing may be written there.
+# What tests start and workers read is compiled once, also where nothing may be written beside it.
 if os.environ.pop("PYTHONDONTWRITEBYTECODE", ""):
     compiled = str(Path(os.environ["XDG_CACHE_HOME"], "compiled"))
     os.environ["PYTHONPYCACHEPREFIX"] = sys.pycache_prefix = compiled
