@@ -4,7 +4,10 @@ from __future__ import annotations
 
 import gc
 import os
+import sys
+from contextlib import suppress
 from datetime import datetime
+from importlib import import_module
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -13,6 +16,8 @@ from hypothesis import settings
 
 from tests import servers
 from tests.how_much import EVERYTHING
+
+TESTS = Path(__file__).parent
 
 # No test asserts a time, and a first call may import something heavy.
 gc.set_threshold(50_000, 20, 50)  # the suite keeps much alive, and looking through it takes long
@@ -37,11 +42,11 @@ if "BARKEEP_TESTS_CACHE" not in os.environ:  # set by whoever started this proce
 os.environ["XDG_CACHE_HOME"] = os.environ["BARKEEP_TESTS_CACHE"]
 
 
-@pytest.fixture(scope="session", autouse=True)
-def compiled_once():
-    """What tests start finds its code compiled, also where nothing may be written beside it."""
-    if os.environ.pop("PYTHONDONTWRITEBYTECODE", ""):
-        os.environ["PYTHONPYCACHEPREFIX"] = str(Path(os.environ["XDG_CACHE_HOME"], "compiled"))
+# What tests start and workers read is compiled once, also where nothing may be written beside it.
+if os.environ.pop("PYTHONDONTWRITEBYTECODE", ""):
+    compiled = str(Path(os.environ["XDG_CACHE_HOME"], "compiled"))
+    os.environ["PYTHONPYCACHEPREFIX"] = sys.pycache_prefix = compiled
+    sys.dont_write_bytecode = False
 
 
 # The same server for all, started by whoever asks for it first and stopped by who began the run.
@@ -53,6 +58,20 @@ if began_the_run:
 def pytest_unconfigure():
     if began_the_run:
         servers.put_away(Path(os.environ[servers.FOLDER]))
+
+
+def pytest_collection(session):
+    """Every other worker reads the tests from the last to the first, before it collects them all.
+
+    So each finds compiled what another has read by then; with its assertions spelt out, that
+    takes longer than all else of collecting.
+    """
+    config = session.config
+    number = getattr(config, "workerinput", {"workerid": "gw0"})["workerid"].removeprefix("gw")
+    if config.args == config.getini("testpaths") and int(number) % 2:
+        for path in sorted(TESTS.rglob("test_*.py"), reverse=True):
+            with suppress(Exception, pytest.skip.Exception):  # told of when it is collected
+                import_module(".".join(path.relative_to(TESTS.parent).with_suffix("").parts))
 
 
 LONG = (

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 import subprocess
 import sys
+from functools import cache
 from pathlib import Path
 
 from barkeep.cli.arguments import COMMANDS
@@ -35,6 +36,7 @@ ALLOWED = {
 }
 
 
+@cache
 def unreached(*folders: str) -> dict[str, str]:
     """Name -> place of each function, method, class or attribute that nothing in there uses."""
     done = subprocess.run(
