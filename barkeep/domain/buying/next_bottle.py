@@ -11,9 +11,8 @@ now, which single purchases could meet it; only those are weighed.
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from itertools import chain
 from operator import attrgetter, itemgetter
 from typing import TYPE_CHECKING, TypeAlias
 
@@ -302,25 +301,29 @@ class _Market:
         found = self._laid_out.of(spec, self._assess)
         if not found.fails:
             return _Alone(most_drawn(found, self.tree))
+        keys = self._may_turn(found)
+        tried = ((key, self._looked_at(found, key)) for key in keys)
         return _Alone(
-            most_drawn(found, self.tree, lambda number: self._ways_buying(found.wants[number])),
-            self._try(found),
-            self._leaving_one_short(found),
+            turned={key: turned for key, turned in tried if turned is not None},
+            near=self._leaving_one_short(found),
+            drawn=most_drawn(
+                found, self.tree, lambda number: self._bought(found.wants[number], keys)
+            ),
         )
 
-    def _ways_buying(self, ask: Ask) -> Iterable[Derivation]:
-        return chain.from_iterable(self.bought.of(ask).values())
+    def _may_turn(self, failing: Assessment) -> Sequence[str]:
+        """The keys of purchases that might turn a drink.
 
-    def _try(self, failing: Assessment) -> Mapping[str, Turned]:
-        """What each purchase that might turn a drink does for it.
-
-        It must bear on every line that fails alone; where none does, on any.
+        Each bears on every line that fails alone; where none does, on any.
         """
         bearing = [self._bearing_on(failing, each) for each in _to_be_helped(failing)]
         keys = set.intersection(*bearing) if failing.short_alone else set().union(*bearing)
-        sold = (key for key in keys if may_buy(key, self.sourcing))
-        tried = ((key, self._looked_at(failing, key)) for key in sold)
-        return {key: turned for key, turned in tried if turned is not None}
+        return [key for key in keys if may_buy(key, self.sourcing)]
+
+    def _bought(self, ask: Ask, keys: Sequence[str]) -> Iterator[Derivation]:
+        """The ways to an ask that take one of these purchases."""
+        for key in keys:
+            yield from self.bought.of(ask).get(key, ())
 
     def _looked_at(self, failing: Assessment, key: str) -> Turned | None:
         """What really buying one does for a drink, None where it does not turn it."""
