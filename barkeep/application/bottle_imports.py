@@ -25,6 +25,7 @@ from barkeep.documents.bottles_csv import (
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import (
     NEW,
+    NOTHING_KNOWN,
     Bottle,
     BottleFacts,
     Entry,
@@ -373,9 +374,14 @@ class TakingIn:
         """The products of the bar."""
         return {_named(each): each for each in bottle_rows.read_products(self.work.connection)}
 
+    @cached_property
+    def _just_received(self) -> BottleFacts:
+        """What is known of a bottle of which a list says nothing."""
+        return BottleFacts(received=self.work.at.date())
+
     def _coming(self, row: ListedBottle) -> _Coming:
         label = self._label_for(checked_draft(row.draft, self.tree), row)
-        facts = row.facts
+        facts = self._just_received if row.facts is NOTHING_KNOWN else row.facts
         if facts.received is None:
             facts = replace(facts, received=self.work.at.date())
         assert facts.received is not None

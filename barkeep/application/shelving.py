@@ -208,6 +208,9 @@ DENSEST_G_PER_L = 1_700.0
 """A litre of solid citric acid is 1,660 g and one of sucrose 1,590 g; nothing holds more."""
 
 
+_UNITS = get_args(Unit)
+
+
 def checked_draft(draft: Label, tree: FamilyTree) -> Label:
     """The draft with its ingredient as a key and without stray blanks.
 
@@ -216,7 +219,7 @@ def checked_draft(draft: Label, tree: FamilyTree) -> Label:
     name, maker = " ".join(draft.name.split()), " ".join(draft.maker.split())
     if not name:
         raise InvalidField("name", draft.name, tr("a product needs a name"))
-    if draft.unit not in get_args(Unit):
+    if draft.unit not in _UNITS:
         raise InvalidField("unit", draft.unit, tr("it is ml, g or each"))
     if not (isfinite(draft.size) and draft.size > 0):
         raise InvalidField("size", draft.size, tr("it is more than nothing"))

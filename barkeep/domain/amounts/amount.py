@@ -150,20 +150,26 @@ def unit_at(text: str, start: int, units: BarUnits = US_UNITS) -> tuple[str | No
 
     Inches are only understood at the end of the text: *1 in* may go on as prose.
     """
-    cubed = _CUBED.match(text, start)
+    unit, length = _unit_at_start(text[start:], units)
+    return unit, start + length
+
+
+@lru_cache(maxsize=4_096)
+def _unit_at_start(text: str, units: BarUnits) -> tuple[str | None, int]:
+    cubed = _CUBED.match(text)
     if cubed:
         return unit_named(f"{cubed['side']}3"), cubed.end()
-    found = _UNIT_WORD.match(text, start)
+    found = _UNIT_WORD.match(text)
     if found is None:
-        mark = _INCH_MARK.match(text, start)
-        return ("in", mark.end()) if mark and _ends(text, mark.end()) else (None, start)
+        mark = _INCH_MARK.match(text)
+        return ("in", mark.end()) if mark and _ends(text, mark.end()) else (None, 0)
     ends = [each.end() for each in _WORD.finditer(found["word"])]
     for end in reversed(ends[:3]):  # the longest unit has three words
         unit = unit_named(found["word"][:end], units)
         stop = found.start("word") + end
         if unit is not None and (unit != "in" or _ends(text, stop)):
             return unit, stop + (text[stop : stop + 1] == ".")
-    return None, start
+    return None, 0
 
 
 def show_amount(value: float, unit: str, units: BarUnits = US_UNITS) -> str:
