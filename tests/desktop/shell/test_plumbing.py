@@ -97,6 +97,10 @@ def test_what_is_done_soon_is_awaited_and_only_the_newest_of_its_key(background,
     assert done == ["c"]
     qtbot.waitUntil(lambda: not background.is_busy)
     assert done == ["c", "new"]
+    background.soon("a", lambda: done.append("forgotten"))
+    background.forget("a")
+    with qtbot.waitSignal(background.idle):  # for whoever waits until nothing is to be done
+        pass
     background.soon("a", lambda: done.append("late"))
     background.finish()
     background.soon("a", lambda: done.append("later"))
