@@ -42,7 +42,7 @@ class Background(QObject):
     A newer question under the same key takes the place of one that waits, and
     the answer to one that already runs is thrown away. A fault in a question
     is raised on the GUI thread, where the crash dialog takes it. `idle` comes when an answer was
-    given and no other is to come.
+    given, or something done, and no other is to come.
     """
 
     idle = Signal()
@@ -135,13 +135,12 @@ class Background(QObject):
         """One thing of what waits at a time, once the turns before it are over."""
         if self._soon and self._turns_left:
             self._turns_left -= 1
-            return
-        if self._soon:
+        elif self._soon:
             self._turns_left = QUIET_TURNS
             self._soon.pop(next(iter(self._soon)))()
-            self._tell_idle()
-        if not self._soon:
+        if not self._soon:  # or it was forgotten meanwhile
             self._turns.stop()
+            self._tell_idle()
 
     def _start_next(self) -> None:
         if self._running is not None or not self._waiting:

@@ -279,7 +279,9 @@ class Screen(RefusedInBanner, QWidget):
         """Do beforehand what the first showing in this size would do, but for asking."""
         self.detail.make_ready()
         self.resize(size)
-        self.render(QPixmap(1, 1), QPoint(), QRegion(0, 0, 1, 1))  # styles and lays out everything
+        self.render(QPixmap(1, 1), QPoint(), QRegion(0, 0, 1, 1))  # which lays everything out
+        for each in self.findChildren(QWidget):  # what is hidden yet as well
+            each.ensurePolished()
 
     def clear_filters(self) -> None:
         """Show every row; a screen with filters of its own clears those as well."""

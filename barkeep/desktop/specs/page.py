@@ -132,6 +132,7 @@ class SpecsScreen(TableScreen[SpecRow]):
         self._page.spec_followed.connect(self.show_thing)
         self._page.balance_seen.connect(self._ask_of_kin)
         self.detail.show_page(self._page)
+        self._page.hide()  # until there is a spec to speak of
         self.writing = SpecWriting(self, self._add, self._replace)
         self.origins = FilterChips(tr("Show"), ORIGINS, "all")
         self.bases = QComboBox()

@@ -112,6 +112,7 @@ REMOVE_ONE = tr_noop("Remove my stand-in…")
 CHANGE, FORGET = tr_noop("Change ingredient…"), tr_noop("Remove ingredient")
 
 
+FOR_ANY = tr_noop("For any drink")
 BACK = tr_noop("&Back to the neighbour before\tBackspace")
 LIST, DETAIL = 2, 3
 """How list and details share the width: the answer needs more room than the names."""
@@ -146,6 +147,7 @@ class StandInsScreen(TableScreen[IngredientRow]):
         self.drinks.setSizeAdjustPolicy(
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
+        self.drinks.addItem(tr(FOR_ANY), None)
         self.drinks.currentIndexChanged.connect(lambda _index: self._ask())
         self.neighbours = Neighbours()
         picture: NeighbourPicture = self.neighbours.picture
@@ -400,7 +402,7 @@ class StandInsScreen(TableScreen[IngredientRow]):
             for spec in self.context.bar.snapshot.all_specs
             if any(key in line.wanted for line in spec.lines)
         ]
-        offer_choices(self.drinks, [(tr("For any drink"), None), *using])
+        offer_choices(self.drinks, [(tr(FOR_ANY), None), *using])
         self.drinks.setEnabled(bool(using))
         self.drinks.setToolTip("" if using else tr("No spec has a line that asks for it"))
 

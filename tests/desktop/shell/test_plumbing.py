@@ -86,6 +86,29 @@ def test_busy_is_told_from_the_first_question_to_the_last_answer(background, qtb
     assert told == [(1, True), (2, False)]
 
 
+def test_what_is_done_soon_is_awaited_and_only_the_newest_of_its_key(background, qtbot):
+    done: list[str] = []
+    for key, word in (("a", "old"), ("a", "new"), ("b", "b"), ("c", "c")):
+        background.soon(key, lambda word=word: done.append(word))
+    assert background.is_busy and not done
+    background.forget("b")
+    for _ in range(2):
+        background.at_once("c")
+    assert done == ["c"]
+    qtbot.waitUntil(lambda: not background.is_busy)
+    assert done == ["c", "new"]
+    background.soon("a", lambda: done.append("forgotten"))
+    background.forget("a")
+    with qtbot.waitSignal(background.idle):  # for whoever waits until nothing is to be done
+        pass
+    background.soon("a", lambda: done.append("late"))
+    background.finish()
+    background.soon("a", lambda: done.append("later"))
+    assert not background.is_busy
+    QCoreApplication.processEvents()
+    assert done == ["c", "new"]
+
+
 def refuse(error: Exception):
     """A question that cannot be answered."""
 
