@@ -30,7 +30,7 @@ def garbage_on_the_gui_thread():
 
 
 def _delete_windows_left_over() -> None:
-    """A later test's theme would restyle what an earlier one left half taken apart."""
+    """Another look would restyle what a test left half taken apart, which takes long as well."""
     if QApplication.instance() is None:
         return
     for widget in QApplication.topLevelWidgets():
@@ -68,6 +68,7 @@ def theme(qapp):
     palette, sheet, font = qapp.palette(), qapp.styleSheet(), qapp.font()
     made = Theme(qapp, "light")
     yield made
+    _delete_windows_left_over()
     qapp.setPalette(palette)
     qapp.setStyleSheet(sheet)
     qapp.setFont(font)
