@@ -7,6 +7,7 @@ import importlib.util
 import subprocess
 import sys
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 
 import networkx as nx
@@ -80,8 +81,13 @@ def modules() -> dict[str, Path]:
 MODULES = modules()
 
 
-def imported_by(path: Path) -> Iterator[str]:
+@cache
+def imported_by(path: Path) -> frozenset[str]:
     """The modules that a file imports anywhere: at its top, in functions, for types alone."""
+    return frozenset(_imported_by(path))
+
+
+def _imported_by(path: Path) -> Iterator[str]:
     for node in ast.walk(ast.parse(path.read_text("utf-8"))):
         if isinstance(node, ast.Import):
             yield from (each.name for each in node.names)

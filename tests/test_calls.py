@@ -24,21 +24,24 @@ NOT_OURS = {
 """What takes more than four by position, and why it may."""
 
 
-def called(call: ast.Call) -> tuple[str, int]:
-    """The name of what is called, and how many arguments are given it by position."""
+def called(call: ast.Call) -> tuple[ast.expr, int]:
+    """What is called, and how many arguments are given it by position."""
     what, given = call.func, [each for each in call.args if not isinstance(each, ast.Starred)]
     if isinstance(what, ast.Name) and what.id == "partial" and given:
         what, given = given[0], given[1:]
-    name = what.attr if isinstance(what, ast.Attribute) else ast.unparse(what)
-    return name, len(given)
+    return what, len(given)
+
+
+def name_of(what: ast.expr) -> str:
+    return what.attr if isinstance(what, ast.Attribute) else ast.unparse(what)
 
 
 def too_many(text: str) -> Iterator[tuple[int, str]]:
     """The line and the name of every call with more than four arguments by position."""
     for node in ast.walk(ast.parse(text)):
         if isinstance(node, ast.Call):
-            name, given = called(node)
-            if given > MOST and name not in NOT_OURS:
+            what, given = called(node)
+            if given > MOST and (name := name_of(what)) not in NOT_OURS:
                 yield node.lineno, name
 
 

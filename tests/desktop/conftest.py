@@ -14,7 +14,7 @@ from barkeep.application.bar import Bar
 from barkeep.desktop.look.language import Language
 from barkeep.desktop.look.theme import Theme
 from barkeep.desktop.screens.window_state import WindowState
-from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
+from barkeep.desktop.shell.main_window import PAGE, MainWindow, WindowHooks
 from tests.desktop.pages import keep_every_part_open, settle
 from tests.desktop.patience import WAIT_MS
 
@@ -30,7 +30,7 @@ def garbage_on_the_gui_thread():
 
 
 def _delete_windows_left_over() -> None:
-    """A later test's theme would restyle what an earlier one left half taken apart."""
+    """Another look would restyle what a test left half taken apart, which takes long as well."""
     if QApplication.instance() is None:
         return
     for widget in QApplication.topLevelWidgets():
@@ -68,6 +68,7 @@ def theme(qapp):
     palette, sheet, font = qapp.palette(), qapp.styleSheet(), qapp.font()
     made = Theme(qapp, "light")
     yield made
+    _delete_windows_left_over()
     qapp.setPalette(palette)
     qapp.setStyleSheet(sheet)
     qapp.setFont(font)
@@ -83,7 +84,17 @@ def german(qapp):
 
 
 @pytest.fixture
-def open_window(bar, theme, qtbot, tmp_path):
+def left_at(request) -> str:
+    """The page that a window was left at, where a mark says so, and opens with.
+
+    Where Tonight is no matter, its answer and its details take as long as the rest of a test.
+    """
+    said = request.node.get_closest_marker("left_at")
+    return "" if said is None else said.args[0]
+
+
+@pytest.fixture
+def open_window(bar, theme, qtbot, tmp_path, left_at):
     """Opens real windows over the sample bar or another, all remembering in one file."""
     windows: list[MainWindow] = []
 
@@ -93,6 +104,8 @@ def open_window(bar, theme, qtbot, tmp_path):
         state = WindowState(tmp_path / "window.ini")
         if parts_open:
             keep_every_part_open(state)
+        if left_at and not state.text(PAGE):
+            state.keep_text(PAGE, left_at)
         window = MainWindow(over or bar, state, theme, hooks or WindowHooks())
         qtbot.addWidget(window, before_close_func=MainWindow.close_unasked)
         windows.append(window)

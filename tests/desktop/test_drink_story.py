@@ -17,7 +17,10 @@ from barkeep.desktop.specs.trials import TrialsSection
 from barkeep.domain.specs.trials import Score
 from tests.desktop.pages import settle
 
-pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("^This plugin does not support", extend=True),
+    pytest.mark.left_at("specs"),
+]
 
 
 Keys = Qt.Key

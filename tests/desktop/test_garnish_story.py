@@ -11,6 +11,7 @@ from barkeep.desktop.making.batch import BatchDialog
 from tests import small_bar
 from tests.desktop.pages import settle
 from tests.desktop.shell.test_main_window import press
+from tests.walked import walked
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 CTRL = Qt.KeyboardModifier.ControlModifier
@@ -46,11 +47,12 @@ def read_of(window, qtbot, name):
     settle(window, qtbot)
     qtbot.waitUntil(lambda: page.current is not None and page.current.spec.name == name)
     settle(window, qtbot)
-    labels = page.detail.widget().findChildren(QLabel)
+    told = page.detail.widget().findChildren(QLabel)
+    labels = [each for each in told if each.isVisibleTo(page.detail)]
     return [said for each in labels for said in (each.text(), each.accessibleName()) if said]
 
 
-@pytest.mark.parametrize(
+@walked(
     ("name", "states", "told"),
     [
         ("Harrow Sour", ["To cut", "To cut from lemon."], []),

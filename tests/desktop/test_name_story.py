@@ -9,7 +9,10 @@ from PySide6.QtWidgets import QApplication
 from barkeep.desktop.specs.lines import INGREDIENT
 from tests.desktop.pages import settle
 
-pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("^This plugin does not support", extend=True),
+    pytest.mark.left_at("bottles"),
+]
 
 Keys = Qt.Key
 CTRL = Qt.KeyboardModifier.ControlModifier

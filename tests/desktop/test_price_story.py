@@ -12,7 +12,10 @@ from barkeep.domain.bottles.paid import Payment
 from tests.desktop.bottles.bottle_page import texts
 from tests.desktop.pages import settle
 
-pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("^This plugin does not support", extend=True),
+    pytest.mark.left_at("bottles"),
+]
 
 Keys = Qt.Key
 BOURBON = "Copperbend Straight bourbon"

@@ -14,7 +14,10 @@ from barkeep.desktop.drink.evening import EveningDialog
 from tests.desktop.audit import cut_off, focusable_without_name
 from tests.desktop.pages import settle
 
-pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("^This plugin does not support", extend=True),
+    pytest.mark.left_at("bottles"),
+]
 
 KEYS, HELD = Qt.Key, Qt.KeyboardModifier
 CTRL_SHIFT = HELD.ControlModifier | HELD.ShiftModifier

@@ -19,7 +19,10 @@ from barkeep.domain.days import day_said
 from tests.desktop.buying.test_shopping import tick
 from tests.desktop.pages import do_in_details, offered_in_details, said_in, settle
 
-pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("^This plugin does not support", extend=True),
+    pytest.mark.left_at("shoots"),
+]
 
 
 OUNCE_ML = 29.5735295625

@@ -17,7 +17,10 @@ from barkeep.desktop.drink.to_shoot import AddToShoot
 from barkeep.desktop.shoots.dragging import DrinkHead
 from tests.desktop.pages import offered_in_details, settle
 
-pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("^This plugin does not support", extend=True),
+    pytest.mark.left_at("shoots"),
+]
 
 Keys = Qt.Key
 CONTROL = Qt.KeyboardModifier.ControlModifier

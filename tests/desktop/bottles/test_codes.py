@@ -13,7 +13,10 @@ from PySide6.QtWidgets import QApplication
 from barkeep.desktop.bottles.labels import AddBottleDialog
 from tests.desktop.pages import settle
 
-pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("^This plugin does not support", extend=True),
+    pytest.mark.left_at("bottles"),
+]
 READ = tomllib.loads(
     (Path(__file__).parents[2] / "reference" / "codes_read.toml").read_text("utf-8")
 )

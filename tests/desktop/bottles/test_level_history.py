@@ -12,7 +12,10 @@ from barkeep.desktop.look.tones import blend, current_tones
 from barkeep.domain.bottles.levels import MeasuredLevel
 from tests.desktop.pages import settle
 
-pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("^This plugin does not support", extend=True),
+    pytest.mark.left_at("bottles"),
+]
 
 
 def test_every_entry_is_said_where_it_is_drawn(window, qtbot):

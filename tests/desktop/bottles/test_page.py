@@ -423,7 +423,7 @@ def test_a_correction_needs_its_sign(page, screen, qtbot):
     assert "begin with + for more" in dialog.problem("amount")
 
 
-@pytest.mark.parametrize(
+@walked(
     ("text", "reason"),
     [
         ("1.4", "a share of the bottle is 0 to 1"),
@@ -450,6 +450,7 @@ def test_count_says_below_the_field_what_is_wrong(page, screen, qtbot, text, rea
     assert shown.height() >= shown.heightForWidth(shown.width())
     assert page.bar.undo_label == label
     assert now(page, gin).level.amount == 315.0
+    dialog.reject()
 
 
 def test_count_by_the_gauge(page, screen, qtbot, sample_bar, clock):

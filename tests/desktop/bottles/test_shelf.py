@@ -15,7 +15,10 @@ from tests.desktop.bottles.bottle_page import bottles_page
 from tests.desktop.bottles.test_page import imported
 from tests.desktop.pages import settle
 
-pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("^This plugin does not support", extend=True),
+    pytest.mark.left_at("bottles"),
+]
 
 
 def key(widget, *keys: str) -> None:

@@ -5,10 +5,13 @@ The keys are counted and printed (`-s`).
 
 from __future__ import annotations
 
+import pytest
 from PySide6.QtCore import Qt
 
 from tests.desktop.hand import Hand
 from tests.desktop.pages import settle
+
+pytestmark = pytest.mark.left_at("bottles")
 
 Keys, Ctrl, Shift = Qt.Key, Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
 BOUGHT = ("lam", "out", "clear", "dry r", "split")

@@ -5,8 +5,7 @@ One table for both places: a key means the same in both, and how fast keys come 
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 import pytest
@@ -15,9 +14,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QWidget
 
 from barkeep.desktop.counting.rows import COUNTED as COUNTED_ON_SHELF
-from barkeep.desktop.look.theme import Theme
-from barkeep.desktop.screens.window_state import WindowState
-from barkeep.desktop.shell.main_window import MainWindow, WindowHooks
+from barkeep.desktop.shell.main_window import MainWindow
 from barkeep.desktop.shoots.log import COUNTED as COUNTED_IN_LOG
 from barkeep.desktop.shoots.log import SPILLED
 from barkeep.desktop.widgets.keys import KeyLegend
@@ -26,7 +23,10 @@ from tests.desktop.count_keys import type_keys
 from tests.desktop.pages import do_in_details
 from tests.how_much import some_of
 
-pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("^This plugin does not support", extend=True),
+    pytest.mark.left_at("bottles"),
+]
 
 
 EXPECTED = "as expected"
@@ -92,27 +92,15 @@ ENDS: dict[str, tuple[str, list[float | str | None], int]] = {
 
 
 @pytest.fixture
-def window(bar, qapp, qtbot, tmp_path) -> Iterator[MainWindow]:
+def window(open_window, qtbot) -> MainWindow:
     """The window over the sample bar."""
-    with shown_window(bar, qapp, qtbot, tmp_path) as made:
-        yield made
+    return small(open_window(parts_open=False), qtbot)
 
 
-@contextmanager
-def shown_window(bar, qapp, qtbot, tmp_path) -> Iterator[MainWindow]:
-    """A window in its usual size, over a bar."""
-    palette, sheet = qapp.palette(), qapp.styleSheet()
-    theme = Theme(qapp, "light")
-    made = MainWindow(bar, WindowState(tmp_path / "window.ini"), theme, WindowHooks())
-    qtbot.addWidget(made, before_close_func=MainWindow.close_unasked)
-    made.resize(1024, 640)
-    activate(made, qtbot)
-    settle(made, qtbot)
-    yield made
-    made.close_unasked()
-    qapp.setPalette(palette)
-    qapp.setStyleSheet(sheet)
-    theme.deleteLater()
+def small(shown: MainWindow, qtbot) -> MainWindow:
+    shown.resize(1024, 640)
+    settle(shown, qtbot)
+    return shown
 
 
 def activate(shown: QWidget, qtbot) -> None:
@@ -372,36 +360,36 @@ def test_escape_leaves_the_shelf_and_its_counts_are_still_there(window, qtbot):
 
 
 def test_five_bottles_that_were_just_bought_are_counted_sealed_as_they_are(
-    empty_bar, qapp, qtbot, tmp_path
+    empty_bar, open_window, qtbot
 ):
     draft = Label("Dry gin", "Hollow Lamp", "london-dry-gin", 700.0)
     product = empty_bar.inventory.add_product(draft).value
     for _each in range(5):
         empty_bar.inventory.receive(product.id)
-    with shown_window(empty_bar, qapp, qtbot, tmp_path) as window:
-        count_shelf(window, qtbot)
-        assert window.current.counting.summary.text() == "0 of 5 bottles counted"
-        assert not window.current.counting.everything.isChecked()
-        type_keys("F<Space><Space><Space><Space>")
-        type_keys("<Ctrl Enter>")
-        settle(window, qtbot)
-        type_keys("<Enter>")
-        settle(window, qtbot)
-        assert not window.current.is_counting
-        window.activateWindow()  # as a window manager does once the dialog is gone
-        bottles = empty_bar.snapshot.bottles
-        assert all(each.level.counted for each in bottles)
-        assert [each.level.state for each in bottles].count("sealed") >= 4
-        # What was counted and is sealed still is not new: the next count begins without it.
-        count_shelf(window, qtbot)
-        words = said(window.current.counting)
-        assert "5 bottles, none open" in words and not any("0 of 0" in each for each in words)
-        type_keys("<Esc>")
-        assert not window.current.is_counting
-        count_shelf(window, qtbot)
-        type_keys("<Space>")  # shows all of them
-        type_keys("F<Space>")
-        assert window.current.counting.summary.text().startswith("2 of 5 bottles counted")
+    window = small(open_window(over=empty_bar, parts_open=False), qtbot)
+    count_shelf(window, qtbot)
+    assert window.current.counting.summary.text() == "0 of 5 bottles counted"
+    assert not window.current.counting.everything.isChecked()
+    type_keys("F<Space><Space><Space><Space>")
+    type_keys("<Ctrl Enter>")
+    settle(window, qtbot)
+    type_keys("<Enter>")
+    settle(window, qtbot)
+    assert not window.current.is_counting
+    window.activateWindow()  # as a window manager does once the dialog is gone
+    bottles = empty_bar.snapshot.bottles
+    assert all(each.level.counted for each in bottles)
+    assert [each.level.state for each in bottles].count("sealed") >= 4
+    # What was counted and is sealed still is not new: the next count begins without it.
+    count_shelf(window, qtbot)
+    words = said(window.current.counting)
+    assert "5 bottles, none open" in words and not any("0 of 0" in each for each in words)
+    type_keys("<Esc>")
+    assert not window.current.is_counting
+    count_shelf(window, qtbot)
+    type_keys("<Space>")  # shows all of them
+    type_keys("F<Space>")
+    assert window.current.counting.summary.text().startswith("2 of 5 bottles counted")
 
 
 # An amount that is being typed, and something else is done

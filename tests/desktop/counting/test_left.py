@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import pytest
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QApplication, QPushButton
 
@@ -10,6 +11,8 @@ from barkeep.desktop.shoots.log import COUNTED
 from tests.desktop.audit import cut_off
 from tests.desktop.pages import settle
 from tests.walked import walked
+
+pytestmark = pytest.mark.left_at("bottles")
 
 Keys, Ctrl = Qt.Key, Qt.KeyboardModifier.ControlModifier
 
@@ -47,6 +50,7 @@ def answer(press):
     )
 
 
+@pytest.mark.left_at("tonight")
 def test_counts_of_a_program_that_was_killed_are_told_and_gone_on_with(
     window, open_window, sample_bar, clock, qtbot
 ):

@@ -37,6 +37,7 @@ from barkeep.domain.pouring.verdicts import tonight
 from barkeep.domain.stand_ins.corrections import correction_for, in_words
 from tests.desktop.audit import accessible_name, cut_off, focusable_without_name
 from tests.desktop.pages import shown_page
+from tests.walked import walked
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -87,7 +88,7 @@ def colours_of(image: QImage) -> set[str]:
 
 
 class TestBesideASpec:
-    @pytest.mark.parametrize("name", ["Daiquiri", "Silver Fizz", "Hot Toddy", "Lemonade", "Kir"])
+    @walked("name", ["Daiquiri", "Silver Fizz", "Hot Toddy", "Lemonade", "Kir"])
     def test_every_figure_is_read(self, bar, page, name):
         page.screen.show_thing(name)
         found = analyse(spec_named(bar, name), bar.snapshot)
@@ -160,7 +161,7 @@ class TestBesideASpec:
         assert set(drink.warnings) <= {row.text for row in (*shown, *every)}
         assert {each.text for each in view.general} <= {row.text for row in every}
 
-    @pytest.mark.parametrize("name", ["Zombie", "Ramos Fizz", "Long Island Iced Tea"])
+    @walked("name", ["Zombie", "Ramos Fizz", "Long Island Iced Tea"])
     def test_nothing_is_cut_off(self, page, name, qtbot):
         page.screen.show_thing(name)
         page.settle(qtbot)

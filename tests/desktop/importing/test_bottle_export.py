@@ -11,7 +11,10 @@ from barkeep.desktop.importing.files import import_files, import_texts
 from barkeep.desktop.shell.main_window import WindowHooks
 from tests.desktop.pages import settle
 
-pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("^This plugin does not support", extend=True),
+    pytest.mark.left_at("bottles"),
+]
 
 
 def test_the_bottles_go_out_by_menu_and_are_known_when_they_come_back(

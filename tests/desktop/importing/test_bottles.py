@@ -17,7 +17,10 @@ from barkeep.desktop.shell.main_window import WindowHooks
 from tests.desktop.audit import cut_off, focusable_without_name
 from tests.desktop.pages import settle, tabbed
 
-pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("^This plugin does not support", extend=True),
+    pytest.mark.left_at("bottles"),
+]
 
 HEADER = "product,maker,ingredient,abv,size,level,price,opened,shelf\n"
 GOOD = "Signal Lamp dry,Hollow Lamp,London dry gin,43,70 cl,full,24.50,no,top\n"

@@ -20,7 +20,10 @@ from tests.desktop.audit import cut_off, focusable_without_name
 from tests.desktop.pages import settle
 from tests.desktop.patience import WAIT_S
 
-pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("^This plugin does not support", extend=True),
+    pytest.mark.left_at("bottles"),
+]
 
 
 FOG = "Fog Lamp\n60 ml London dry gin\n20 ml lemon juice\n\nShake with ice.\n"

@@ -19,7 +19,10 @@ from tests.desktop.audit import cut_off, focusable_without_name
 from tests.desktop.pages import settle, tabbed
 from tests.walked import walked
 
-pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("^This plugin does not support", extend=True),
+    pytest.mark.left_at("bottles"),
+]
 
 Keys = Qt.Key
 CTRL, ALT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.AltModifier

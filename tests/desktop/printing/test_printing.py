@@ -181,7 +181,8 @@ def test_letters_are_not_run_together(tree):
     [("a4", "a6", 25), ("letter", "a6", 50), ("letter", "index-3x5", 25), (None, "a6", 100)],
 )
 def test_a_hundred_cards_fill_their_sheets(tree, paper, card, pages):
-    many = [replace(cards(tree)[1], name=f"Drink {number}") for number in range(100)]
+    one = cards(tree)[1]
+    many = [replace(one, name=f"Drink {number}") for number in range(100)]
     sheet = None if paper is None else size_named("paper", paper)
     job = cards_job(many, shipped_templates("card")[0], sheet, size_named("card", card))
     pdf = pdf_of(pages_of(job), job.sheet, "x")
@@ -240,7 +241,8 @@ def test_type_does_not_grow_until_a_word_is_broken(tree):
 def test_a_drink_is_not_cut_in_two_where_it_fits_on_a_page(tree):
     """Qt heeds no wish to keep a paragraph together."""
     template, paper = shipped_templates("menu")[0], size_named("paper", "a5")
-    drinks = [replace(cards(tree)[0], name=f"Drink {number:02}") for number in range(30)]
+    one = cards(tree)[0]
+    drinks = [replace(one, name=f"Drink {number:02}") for number in range(30)]
     job = menu_job(menu_content("Platform One", drinks), template, paper)
     pdf = pdf_of(pages_of(job), paper, "x")
     pages = len(PdfReader(io.BytesIO(pdf)).pages)

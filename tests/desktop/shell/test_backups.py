@@ -14,6 +14,8 @@ from barkeep.desktop.shell.backups import BackupsDialog, RestoreDialog
 from barkeep.desktop.shell.removed import RemovedDialog
 from tests.desktop.pages import settle
 
+pytestmark = pytest.mark.left_at("bottles")
+
 ALT = Qt.KeyboardModifier.AltModifier
 
 

@@ -95,13 +95,12 @@ def others(window) -> list[QWidget]:
     return [each for each in QApplication.topLevelWidgets() if each.isVisible() and each != window]
 
 
-def seen(window, qtbot, asked) -> tuple[object, ...]:
-    """All that a user could see to have changed."""
-    picture = picture_of(window, qtbot)
+def known(window, asked) -> tuple[object, ...]:
+    """What a user could see to have changed without looking at the picture of the window."""
     focus = QApplication.focusWidget()
     over = [type(each) for each in others(window)]
     ticks = [each.isChecked() for each in window.actions_.all]
-    return picture, window.current.key, focus, ticks, over, len(asked)
+    return window.current.key, focus, ticks, over, len(asked)
 
 
 def put_away(window) -> None:
@@ -135,11 +134,13 @@ def begin(window, key, qtbot) -> None:
 
 
 def shows(window, qtbot, asked, act) -> bool:
-    before = seen(window, qtbot, asked)
+    """Whether a user could see that anything was done; pictures take long, and are taken last."""
+    picture, before = picture_of(window, qtbot), known(window, asked)
     act()
-    after = seen(window, qtbot, asked)
+    settle(window, qtbot)
+    shown = known(window, asked) != before or picture_of(window, qtbot) != picture
     put_away(window)
-    return before != after
+    return shown
 
 
 def explained(thing) -> bool:

@@ -15,6 +15,8 @@ from barkeep.application.bar import Bar
 from barkeep.desktop.shell import following
 from barkeep.desktop.shell.check import CheckDialog
 
+pytestmark = pytest.mark.left_at("bottles")
+
 Keys = Qt.Key
 
 

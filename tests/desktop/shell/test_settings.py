@@ -19,6 +19,8 @@ from tests.desktop.audit import cut_off, focusable_without_name
 from tests.desktop.pages import settle
 from tests.walked import walked
 
+pytestmark = pytest.mark.left_at("bottles")
+
 
 @pytest.fixture
 def window(open_window):
@@ -85,6 +87,7 @@ def test_all_of_it_is_one_change_that_can_be_undone(window, dialog, bar):
     assert window.bar_name.text() == before.name
 
 
+@pytest.mark.left_at("tonight")
 def test_without_sugar_what_takes_it_is_no_longer_ready(window, dialog, bar, qtbot):
     """A drink that takes sugar, and one whose syrup was still to be made from it."""
     use_up(bar, "simple-syrup")
@@ -200,7 +203,7 @@ def test_the_scales_of_trials_are_the_owners_own(window, dialog, bar):
     assert bar.snapshot.settings.scales == DEFAULT_SCALES
 
 
-@pytest.mark.parametrize(
+@walked(
     ("text", "said"),
     [
         (" ", "Scales cannot be “”: write them as “Balance 1 to 5, On theme 1 to 10”."),

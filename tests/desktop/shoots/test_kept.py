@@ -13,7 +13,10 @@ from barkeep.desktop.shoots.log import COUNTED, SPILLED
 from tests.desktop.audit import cut_off
 from tests.desktop.pages import settle
 
-pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("^This plugin does not support", extend=True),
+    pytest.mark.left_at("shoots"),
+]
 Keys, Ctrl = Qt.Key, Qt.KeyboardModifier.ControlModifier
 
 

@@ -14,6 +14,7 @@ from barkeep.desktop.shoots.page import ShootsScreen
 from barkeep.domain.bar.shoots import ServeCounts, Shoot, ShootDrink
 from tests.desktop.audit import cut_off, focusable_without_name
 from tests.desktop.pages import do_in_details, said_in, shown_page
+from tests.walked import walked
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -63,7 +64,7 @@ def test_every_shoot_and_its_state(page):
     assert themes(page) == ["Snow Plough"]
 
 
-@pytest.mark.parametrize(
+@walked(
     ("words", "found"),
     [
         ("snow", ["Snow Plough"]),
@@ -78,6 +79,8 @@ def test_every_shoot_and_its_state(page):
     ],
 )
 def test_searched_by_theme_drink_bottle_and_notes(page, qtbot, words, found):
+    page.screen.search.set_text("")
+    qtbot.waitUntil(lambda: len(themes(page)) > 1)  # nothing that was found before
     page.screen.search.set_text(words)
     qtbot.waitUntil(lambda: themes(page) == found)
 

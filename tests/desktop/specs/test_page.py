@@ -22,6 +22,7 @@ from barkeep.domain.pouring.verdicts import VERDICTS, tonight
 from barkeep.domain.specs.shown_lines import shown_lines
 from barkeep.domain.specs.spec import Line
 from tests.desktop.pages import shown_page
+from tests.walked import walked
 
 pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
 
@@ -158,7 +159,7 @@ class TestFinding:
         font = screen.view.font()
         assert all(verdict_width(verdict, font) <= room for verdict in VERDICTS)
 
-    @pytest.mark.parametrize("column", range(6))
+    @walked("column", range(6))
     def test_every_column_sorts_both_ways(self, screen, column):
         columns = screen.table.columns
         for order in (Qt.SortOrder.AscendingOrder, Qt.SortOrder.DescendingOrder):

@@ -16,7 +16,10 @@ from barkeep.domain.ingredients.tree import Ingredient
 from barkeep.domain.specs.spec import UnsettledLine
 from tests.desktop.pages import settle
 
-pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("^This plugin does not support", extend=True),
+    pytest.mark.left_at("specs"),
+]
 
 
 Keys = Qt.Key

@@ -13,7 +13,10 @@ from barkeep.domain.stand_ins.track_plan import track_plan
 from tests.desktop.pages import settle
 from tests.domain.stand_ins.test_neighbourhood import overlaps
 
-pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("^This plugin does not support", extend=True),
+    pytest.mark.left_at("stand-ins"),
+]
 
 
 def key(widget, *keys: str) -> None:
