@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Iterator
+from collections.abc import Callable, Collection, Iterable, Iterator
 from dataclasses import replace
 from functools import cache
+from typing import Any
 
 from barkeep import resource_files
 from barkeep.application.paths import cache_folder
@@ -15,6 +16,7 @@ from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import KnowledgeError
+from barkeep.shipped_data import keep_tables
 
 CLASSICS = "classics"
 COMMON_PRACTICE = "common practice"
@@ -23,8 +25,16 @@ COMMON_PRACTICE = "common practice"
 
 @cache
 def shipped() -> Knowledge:
-    """The shipped knowledge, read once. Raises `KnowledgeError` for a broken resource."""
+    """The shipped knowledge, read once. Raises `KnowledgeError` for a broken resource.
+
+    From then on what is read of other tables is kept as well.
+    """
+    keep_tables(_kept_table)
     return kept(Knowledge, cache_folder() / "knowledge", read_shipped)
+
+
+def _kept_table(kind: Any, name: str, read: Callable[[], Any]) -> Any:
+    return kept(kind, cache_folder() / "tables" / name, read)
 
 
 def read_shipped() -> Knowledge:

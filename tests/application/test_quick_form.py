@@ -114,7 +114,8 @@ def test_two_starts_at_once_leave_one_sound_form(tmp_path):
 
     with ThreadPoolExecutor(4) as four:
         assert {*four.map(start, range(4))} == {f"{len(shipped().tree)}\n"}
-    assert [each.name for each in (tmp_path / "barkeep").iterdir()] == ["knowledge"]
+    assert {each.name for each in (tmp_path / "barkeep").iterdir()} == {"knowledge", "tables"}
+    assert not list(tmp_path.rglob(".*")), "nothing unfinished is left"
     assert kept(tmp_path / "barkeep" / "knowledge") == shipped()
 
 
