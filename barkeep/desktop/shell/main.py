@@ -65,6 +65,7 @@ HEAVY = (
     *PAGES,
     "barkeep.desktop.importing.files",
     "barkeep.desktop.shell.settings",
+    "logging.handlers",
     "rapidfuzz",
     "networkx",
     "scipy.optimize",
