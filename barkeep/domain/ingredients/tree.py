@@ -81,6 +81,39 @@ class Confusable:
     why: Text
 
 
+@dataclass(frozen=True, slots=True)
+class CheckedTree:
+    """A tree as it is kept, with what was worked out as it was checked."""
+
+    ingredients: Mapping[str, Ingredient]
+    confusables: tuple[Confusable, ...]
+    file: str
+    ordinary: Ordinary
+    by_name: Mapping[str, str]
+    ancestors: Mapping[str, frozenset[str]]
+
+    @classmethod
+    def of(cls, tree: FamilyTree) -> CheckedTree:
+        """What there is to keep of one."""
+        return cls(
+            ingredients=tree.ingredients,
+            confusables=tree.confusables,
+            file=tree.file,
+            ordinary=tree.ordinary,
+            by_name=tree.by_name,
+            ancestors=tree._ancestors,
+        )
+
+    @property
+    def tree(self) -> FamilyTree:
+        """The tree, which is not checked once more: that takes longer than to read it."""
+        tree = FamilyTree({}, self.confusables, self.file, ordinary=self.ordinary)
+        vars(tree).update(
+            ingredients=self.ingredients, by_name=self.by_name, _ancestors=self.ancestors
+        )
+        return tree
+
+
 @dataclass(frozen=True)
 class FamilyTree:
     """All ingredients by key, with lookups by name and by descent.
