@@ -351,5 +351,7 @@ class UseCases:
 
 
 def _used(products: Iterable[Product], specs: Iterable[Spec]) -> set[str]:
-    lines = {key for spec in specs for line in spec.lines for key in line.wanted}
-    return lines | {product.ingredient for product in products}
+    lines = [line for spec in specs for line in spec.lines]
+    asked = {line.ingredient for line in lines}
+    asked.update(*(line.alternatives for line in lines if line.alternatives))
+    return asked | {product.ingredient for product in products}
