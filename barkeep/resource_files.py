@@ -9,6 +9,7 @@ needs takes as long to load as all of the data.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -21,7 +22,12 @@ def root(folder: str = "resources") -> Traversable:
 
     Raises `ModuleNotFoundError` where the installation lacks it.
     """
-    package = Path(__file__).resolve().parent
+    return _beside(__file__, folder)
+
+
+@cache
+def _beside(here: str, folder: str) -> Traversable:
+    package = Path(here).resolve().parent
     for place in (package, package.parent):
         if (place / folder / "__init__.py").is_file():
             return place / folder

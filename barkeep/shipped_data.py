@@ -7,7 +7,7 @@ was and what stands there is said here, in one sentence made from the type.
 from __future__ import annotations
 
 import tomllib
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import MISSING, fields, is_dataclass
 from functools import cache
 from types import UnionType
@@ -26,6 +26,7 @@ from typing import (
 
 from msgspec import Meta, MsgspecError, ValidationError, convert, msgpack
 
+from barkeep import resource_files
 from barkeep.errors import KnowledgeError
 
 Table = Mapping[str, Any]
@@ -52,6 +53,32 @@ Percent = Annotated[float, Meta(ge=0.0, le=100.0)]
 Share = Annotated[float, Meta(gt=0.0, le=1.0)]
 
 Days = Annotated[int, Meta(gt=0, description="whole days")]
+
+
+Keeps = Callable[[Any, str, Callable[[], Any]], Any]
+"""Gives what was kept of a table by its type and name, else what is read, which it keeps."""
+
+
+def _reads(_kind: Any, _name: str, read: Callable[[], Any]) -> Any:
+    return read()
+
+
+_keeps: Keeps = _reads
+
+
+def keep_tables(by: Keeps) -> None:
+    """Have tables kept from now on; until then each is read out of its file."""
+    global _keeps
+    _keeps = by
+
+
+def table_of(file: str, read: Callable[[str], Read], kind: Any) -> Read:
+    """What a reader makes of a shipped file: a value of that type.
+
+    Raises `KnowledgeError` for a broken file.
+    """
+    found: Read = _keeps(kind, read.__name__, lambda: read(resource_files.read_text(file)))
+    return found
 
 
 def parse(text: str, file: str, *known: str) -> Table:
@@ -181,8 +208,9 @@ def _table(raw: object, file: str, place: str) -> Table:
 
 def _checked(raw: object, wanted: Any, file: str, place: str, name: str) -> Any:
     if isinstance(raw, dict):
-        if is_dataclass(wanted):
-            return read(raw, wanted, file, f"{place}.{name}")  # type: ignore[arg-type]
+        kind, _ = _plain(wanted)
+        if is_dataclass(kind):
+            return read(raw, kind, file, f"{place}.{name}")  # type: ignore[arg-type]
         if get_origin(wanted) is Mapping:
             each = get_args(wanted)[1]
             return {

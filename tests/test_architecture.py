@@ -144,6 +144,20 @@ def test_starting_imports_nothing_heavy(module, heavy):
     assert done.stdout.strip() == "[]"
 
 
+def test_a_window_reads_no_source_of_its_modules():
+    """As PySide would have it read, of each module that is imported after it."""
+    done = run("-c", READ_SOURCES)
+    assert_clean(done)
+    assert done.stdout.strip() == "[]"
+
+
+READ_SOURCES = """
+import linecache, sys, barkeep.desktop.drink.tonight
+ours = (each for name, each in sys.modules.items() if name.startswith("barkeep."))
+print([each.__name__ for each in ours if each.__file__ in linecache.cache])
+"""
+
+
 # What is shipped
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from contextlib import suppress
 from datetime import datetime
 from functools import cached_property
 from pathlib import Path
@@ -17,7 +18,7 @@ from barkeep.application.paths import default_bar, file_of
 from barkeep.application.session import Followed, Session, Subscriber
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.errors import InvalidField
+from barkeep.errors import InvalidField, UserError
 from barkeep.store.address import At, Location
 from barkeep.store.refusals import NoBarThere
 from barkeep.translation import tr
@@ -103,7 +104,7 @@ class Bar:
         `told` a backup is kept before a day's first write and before an import; it is
         called with a sentence where none could be made. Where it may be `kept`, a bar
         that is as it was when it was last read is not read again: its file is opened
-        when more is asked of it.
+        when more is asked of it. It is kept by `keep`, and at the end of a `with`.
         Raises `NoBarThere`, `UnreadableFile`, `NewerBar` or another `UserError`;
         the file is then as it was.
         """
@@ -125,8 +126,6 @@ class Bar:
         try:
             backups = None if told is None else OwnBackups(store.at, told)
             session = Session(store, known, clock, backups=backups)
-            if kept:
-                kept_bar.keep(session)
             return cls(session, told, kept=kept)
         except BaseException:
             store.close()
@@ -161,6 +160,9 @@ class Bar:
         error: BaseException | None,
         trace: TracebackType | None,
     ) -> None:
+        if error is None:  # or what was read may not be what is written by now
+            with suppress(UserError):  # what was to be done is done
+                self.keep()
         self.close()
 
     @cached_property

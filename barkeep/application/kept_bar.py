@@ -67,8 +67,9 @@ def digest_of(session: Session) -> str | None:
 
 def keep(session: Session) -> None:
     """Keep what was just read of a bar, unless another program has written to it meanwhile."""
-    digest = session.digest_as_read()
-    if digest is not None:
+    digest, store = session.digest_as_read(), session.store
+    is_known = isinstance(store, StoreWhenNeeded) and store.as_known == digest
+    if digest is not None and not is_known:
         quick_form.keep(session.all_read(), _form(digest), digest)
         forget_the_oldest(_folder(), MOST_KEPT)
 

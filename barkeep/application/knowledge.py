@@ -2,19 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Iterator
-from dataclasses import replace
+from collections.abc import Callable, Collection, Iterable, Iterator
+from dataclasses import dataclass, replace
 from functools import cache
+from typing import Any
 
 from barkeep import resource_files
 from barkeep.application.paths import cache_folder
 from barkeep.application.quick_form import kept
 from barkeep.domain.bar.knowledge import Knowledge, with_owner
-from barkeep.domain.ingredients.relations import MadeFrom, StandIn
-from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
+from barkeep.domain.ingredients.relations import MadeFrom, NoStandIn, StandIn
+from barkeep.domain.ingredients.tree import CheckedTree, FamilyTree, Ingredient
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import KnowledgeError
+from barkeep.shipped_data import keep_tables
 
 CLASSICS = "classics"
 COMMON_PRACTICE = "common practice"
@@ -23,8 +25,49 @@ COMMON_PRACTICE = "common practice"
 
 @cache
 def shipped() -> Knowledge:
-    """The shipped knowledge, read once. Raises `KnowledgeError` for a broken resource."""
-    return kept(Knowledge, cache_folder() / "knowledge", read_shipped)
+    """The shipped knowledge, read once. Raises `KnowledgeError` for a broken resource.
+
+    From then on what is read of other tables is kept as well.
+    """
+    keep_tables(_kept_table)
+    form = kept(KnowledgeForm, cache_folder() / "knowledge", lambda: _form_of(read_shipped()))
+    return form.knowledge
+
+
+@dataclass(frozen=True, slots=True)
+class KnowledgeForm:
+    """The shipped knowledge as it is kept."""
+
+    tree: CheckedTree
+    stand_ins: tuple[StandIn, ...]
+    none: tuple[NoStandIn, ...]
+    made_from: tuple[MadeFrom, ...]
+    classics: tuple[Spec, ...]
+
+    @property
+    def knowledge(self) -> Knowledge:
+        """What it is a form of."""
+        return Knowledge(
+            self.tree.tree,
+            self.stand_ins,
+            self.none,
+            self.made_from,
+            classics=self.classics,
+        )
+
+
+def _form_of(knowledge: Knowledge) -> KnowledgeForm:
+    return KnowledgeForm(
+        CheckedTree.of(knowledge.tree),
+        knowledge.stand_ins,
+        knowledge.none,
+        knowledge.made_from,
+        classics=knowledge.classics,
+    )
+
+
+def _kept_table(kind: Any, name: str, read: Callable[[], Any]) -> Any:
+    return kept(kind, cache_folder() / "tables" / name, read)
 
 
 def read_shipped() -> Knowledge:

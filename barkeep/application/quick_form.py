@@ -107,7 +107,7 @@ def _of_what_reads_it() -> blake2b:
     total = blake2b(f"{__version__} {sys.version} ".encode(), digest_size=_DIGEST)
     for top, inside, end in _DATA:
         for name in resource_files.names(*inside, folder=top, suffix=end):
-            content = resource_files.read_text(*inside, name, folder=top).encode()
+            content = resource_files.read_bytes(*inside, name, folder=top)
             total.update(f"{name} {len(content)} ".encode() + content)
     for line in sorted(_code()):
         total.update(line.encode())

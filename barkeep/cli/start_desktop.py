@@ -9,6 +9,7 @@ from collections.abc import Mapping
 
 from barkeep.cli.arguments import Arguments
 from barkeep.cli.endings import complain
+from barkeep.collector import collector_paused
 
 CANNOT_START = 3
 
@@ -33,7 +34,8 @@ def start(arguments: Arguments) -> int:
     lacking = without_display(sys.platform, os.environ)
     if lacking is None:
         try:
-            from barkeep.desktop.shell.main import main
+            with collector_paused():
+                from barkeep.desktop.shell.main import main
         except ImportError as error:
             lacking = without_qt(error)
             if lacking is None:

@@ -48,8 +48,8 @@ def opened(clock):
 @pytest.fixture
 def known(sample_bar, opened):
     """The sample bar, which was opened before."""
-    opened(sample_bar).close()
-    return sample_bar
+    with opened(sample_bar):
+        return sample_bar
 
 
 def counted(bar: Bar, share: float) -> int:
@@ -88,6 +88,24 @@ def test_what_is_kept_is_what_is_read(bar, sample_bar, tmp_path, opened, clock, 
         assert repr(read(again)) == repr(read(plain))
         assert again.snapshot == plain.snapshot
         assert again.snapshot.knowledge == plain.snapshot.knowledge
+
+
+def test_what_a_command_wrote_is_known_to_the_next(known, opened, monkeypatch):
+    with opened(known) as bar:
+        bottle = counted(bar, 0.4)
+        written = read(bar)
+    monkeypatch.setattr(Store, "open", None)
+    with opened(known) as bar:
+        assert read(bar) == written
+        assert level_of(bar, bottle) == pytest.approx(0.4 * bar.snapshot.bottles[0].product.size)
+
+
+def test_nothing_is_kept_of_a_command_that_met_a_fault(known, opened, cache):
+    before = {*(cache / "bars").iterdir()}
+    with pytest.raises(ZeroDivisionError), opened(known) as bar:
+        counted(bar, 0.4)
+        raise ZeroDivisionError
+    assert {*(cache / "bars").iterdir()} == before
 
 
 def test_what_was_changed_is_read(known, opened, clock):
@@ -162,7 +180,8 @@ def test_the_form_of_one_bar_is_not_taken_for_another(known, opened, cache, cloc
     with Bar.open(other, clock=clock) as bar:
         bottle = counted(bar, 0.35)
         level = level_of(bar, bottle)
-    opened(other).close()
+    with opened(other):
+        pass
     first, second = sorted((cache / "bars").iterdir())
     swapped = first.read_bytes()
     first.write_bytes(second.read_bytes())
@@ -180,7 +199,8 @@ def test_a_form_of_another_version_is_not_trusted(known, opened, monkeypatch):
         Store, "open", lambda *given, **named: seen.append(given) or real(*given, **named)
     )
     try:
-        opened(known).close()
+        with opened(known):
+            pass
     finally:
         quick_form._of_what_reads_it.cache_clear()
     assert len(seen) == 1
@@ -233,7 +253,8 @@ def test_a_large_bar_is_not_kept(known, opened, cache, monkeypatch):
     monkeypatch.setattr("barkeep.store.content.MOST_BYTES", 1000)
     (form,) = (cache / "bars").iterdir()
     form.unlink()
-    opened(known).close()
+    with opened(known):
+        pass
     assert not any((cache / "bars").iterdir())
 
 
@@ -242,10 +263,12 @@ def test_only_the_latest_are_kept(known, opened, cache, clock, monkeypatch):
     for share in (0.1, 0.2, 0.3, 0.4):
         with Bar.open(known, clock=clock) as bar:
             counted(bar, share)
-        opened(known).close()
+        with opened(known):
+            pass
     assert len([*(cache / "bars").iterdir()]) == 3
     monkeypatch.setattr(Store, "open", None)
-    opened(known).close()
+    with opened(known):
+        pass
 
 
 def test_where_nothing_can_be_kept_the_bar_is_read(sample_bar, opened, cache):
@@ -277,7 +300,8 @@ def test_what_would_be_undone_and_redone_is_known_without_the_file(known, opened
         counted(bar, 0.45)
         bar.undo()
         steps = bar.next_step("undo"), bar.next_step("redo")
-    opened(known).close()
+    with opened(known):
+        pass
     with opened(known) as bar:
         assert (bar.next_step("undo"), bar.next_step("redo")) == steps
         assert None not in steps and not bar.is_opened

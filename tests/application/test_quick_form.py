@@ -13,8 +13,9 @@ from random import Random
 import pytest
 
 from barkeep.application import quick_form, sample, sample_copy
-from barkeep.application.knowledge import read_shipped, shipped
+from barkeep.application.knowledge import KnowledgeForm, _form_of, read_shipped, shipped
 from barkeep.domain.bar.knowledge import Knowledge
+from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.shipped_data import packed, unpacked
 
 ASKS = "from barkeep.application.knowledge import shipped as s; print(len(s().tree))"
@@ -38,6 +39,19 @@ def written(file):
     """A form that is there."""
     assert kept(file, shipped) == shipped()
     return file
+
+
+def test_the_tree_of_a_form_is_the_one_that_was_read(tmp_path):
+    """What was worked out of it is kept beside it, so it must be what would be worked out."""
+    read = read_shipped()
+    form = quick_form.kept(KnowledgeForm, tmp_path / "form", lambda: _form_of(read))
+    again = quick_form.kept(KnowledgeForm, tmp_path / "form", never)
+    assert form.knowledge == again.knowledge == read
+    tree = again.knowledge.tree
+    assert tree.by_name == read.tree.by_name
+    assert tree.by_name == FamilyTree(tree.ingredients).by_name
+    assert all(tree.ancestors(key) == read.tree.ancestors(key) for key in read.tree)
+    assert [*tree] == [*read.tree], "and in the same order"
 
 
 def test_what_is_kept_equals_what_is_read(written):
@@ -80,9 +94,11 @@ def test_a_stale_form_is_read_anew(written, changed, monkeypatch):
     elif changed == "_code":
         monkeypatch.setattr(quick_form, "_code", lambda: iter(["domain/new.py 1 1\n"]))
     else:
-        read = quick_form.resource_files.read_text
+        read = quick_form.resource_files.read_bytes
         monkeypatch.setattr(
-            quick_form.resource_files, "read_text", lambda *parts, **top: f"{read(*parts, **top)}#"
+            quick_form.resource_files,
+            "read_bytes",
+            lambda *parts, **top: read(*parts, **top) + b"#",
         )
     quick_form._of_what_reads_it.cache_clear()  # as in another process
     try:
@@ -114,8 +130,10 @@ def test_two_starts_at_once_leave_one_sound_form(tmp_path):
 
     with ThreadPoolExecutor(4) as four:
         assert {*four.map(start, range(4))} == {f"{len(shipped().tree)}\n"}
-    assert [each.name for each in (tmp_path / "barkeep").iterdir()] == ["knowledge"]
-    assert kept(tmp_path / "barkeep" / "knowledge") == shipped()
+    assert {each.name for each in (tmp_path / "barkeep").iterdir()} == {"knowledge", "tables"}
+    assert not list(tmp_path.rglob(".*")), "nothing unfinished is left"
+    form = quick_form.kept(KnowledgeForm, tmp_path / "barkeep" / "knowledge", never)
+    assert form.knowledge == shipped()
 
 
 def test_other_bytes_are_no_knowledge():

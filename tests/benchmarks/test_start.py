@@ -52,6 +52,13 @@ def on_first_paint():
         stop()
     OpeningWindow.paintEvent = painted
 def on_first_answer():
+    from barkeep.desktop.shell.main import Desktop
+    show = Desktop._show
+    def shown(self, wanted):
+        watch_tonight()  # not before, or it would be imported in another way than by a start
+        show(self, wanted)
+    Desktop._show = shown
+def watch_tonight():
     from barkeep.desktop.drink.tonight import TonightScreen
     shown = TonightScreen._show_answer
     def answered(self, drinks):

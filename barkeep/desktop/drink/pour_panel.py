@@ -18,6 +18,7 @@ from barkeep.desktop.drink.pour_view import (
     figure_in_words,
     told_of,
 )
+from barkeep.desktop.drink.words import POUR_KEYS
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, TypeSize, scaled
 from barkeep.desktop.widgets.buttons import button, offer, primary_button
 from barkeep.desktop.widgets.chips import FlowLayout
@@ -35,7 +36,7 @@ from barkeep.desktop.widgets.layouts import SPRING, at_top, column_of, laid_out_
 from barkeep.domain.bar.shoots import ChosenPour
 from barkeep.translation import tr, tr_noop
 
-POUR_KEYS, RIFF_KEYS = "Ctrl+Return", "Ctrl+R"
+RIFF_KEYS = "Ctrl+R"
 LEAST_LINES = 3
 """So many lines of what goes in are seen at least before the title has room."""
 NOT_KNOWN_YET = tr_noop("Nothing in it can be counted yet.")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Hashable, Iterator, Sequence
 from functools import partial
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence
@@ -15,19 +16,17 @@ from barkeep.desktop.drink.bases import base_of
 from barkeep.desktop.drink.cautions_in_brief import minded_section
 from barkeep.desktop.drink.finding import Finding, language_as_help
 from barkeep.desktop.drink.parts import TONIGHT
-from barkeep.desktop.drink.pour_panel import POUR_KEYS, PourPanel
-from barkeep.desktop.drink.pour_view import PourAsked, pour_asked, pour_seen
 from barkeep.desktop.drink.tonight_filters import CLEAR_KEYS, TonightFilters
 from barkeep.desktop.drink.tonight_rows import Answered, TonightRow, answered, tonight_columns
 from barkeep.desktop.drink.wall import DrinkWall, keep_together
 from barkeep.desktop.drink.words import (
     NOT_UNDERSTOOD,
+    POUR_KEYS,
     line_state,
     reason,
     with_duty,
     written,
 )
-from barkeep.desktop.first_hour.greeting import Greeting
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.parts import OfParts
 from barkeep.desktop.screens.screen import ScreenContext
@@ -71,8 +70,14 @@ from barkeep.domain.specs.query import SpecFacts
 from barkeep.domain.specs.shown_lines import ShownLine, shown_lines
 from barkeep.domain.specs.spec import Spec, UnsettledLine, with_unsettled
 from barkeep.domain.stand_ins.corrections import Correction, correction_for
-from barkeep.domain.stand_ins.in_a_drink import riff_with
 from barkeep.translation import tr, tr_about, tr_noop
+
+if TYPE_CHECKING:
+    from barkeep.desktop.drink.pour_panel import PourPanel
+    from barkeep.desktop.drink.pour_view import PourAsked
+    from barkeep.desktop.first_hour.greeting import Greeting
+
+Act = Callable[[], object]
 
 CORRECTION = "tonight-correction"
 """Under which the question is asked what a drink with stand-ins needs."""
@@ -158,10 +163,11 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         self.serves = number_field(tr("Serves"), 1, 99)
         self.also_short = QCheckBox(tr("Also what cannot be made"))
         self.filters = TonightFilters()
-        self.greeting = Greeting()
+        self._greeting: Greeting | None = None
+        self._bars_offered: tuple[Act | None, Act | None] = (None, None)
         self._badge, self._picture = VerdictBadge("short"), DrinkPictureView()
         self._prepare_filters()
-        self._prepare_greeting()
+        self._mind_empty_bar()
         self._prepare_pouring()
         self._prepare_wall()
         self.view.setItemDelegateForColumn(1, VerdictDelegate(self.view))
@@ -323,18 +329,13 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         self.focus_list()
 
     def _prepare_pouring(self) -> None:
-        self.pouring = PourPanel()
+        self._pouring: PourPanel | None = None
         self._beside_list = QStackedWidget()
         details = self.splitter.widget(1)
         assert details is not None
         self.splitter.replaceWidget(1, self._beside_list)
-        for each in (details, Card(self.pouring)):
-            self._beside_list.addWidget(each)
+        self._beside_list.addWidget(details)
         self.splitter.setStretchFactor(1, 2)
-        self.pouring.changed.connect(self._look_at_pour)
-        self.pouring.pour_wanted.connect(self._pour)
-        self.pouring.riff_wanted.connect(self._save_riff)
-        self.pouring.left.connect(self.stop_pouring)
         self.list_actions(
             [
                 (CLEAR_ALL, CLEAR_KEYS, "clear", self._show_all, False),
@@ -344,6 +345,20 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
         )
         self._clear_action, _otherwise, pour = self.bar_actions
         pour.setAutoRepeat(False)  # held down, the keys would ask and pour
+
+    @property
+    def pouring(self) -> PourPanel:
+        """What asks how a drink is poured; made for the first that is."""
+        if self._pouring is None:
+            from barkeep.desktop.drink.pour_panel import PourPanel  # few drinks are poured
+
+            self._pouring = panel = PourPanel()
+            self._beside_list.addWidget(Card(panel))
+            panel.changed.connect(self._look_at_pour)
+            panel.pour_wanted.connect(self._pour)
+            panel.riff_wanted.connect(self._save_riff)
+            panel.left.connect(self.stop_pouring)
+        return self._pouring
 
     def _filter_anew(self) -> None:
         """Filter as it is asked now; nothing stays that is only there from before."""
@@ -461,31 +476,41 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
     def offer_bars(
         self, look_around: Callable[[], object] | None, open_bar: Callable[[], object] | None
     ) -> None:
-        self.greeting.offer_bars(look_around, open_bar)
+        self._bars_offered = look_around, open_bar
+        if self._greeting is not None:
+            self._greeting.offer_bars(look_around, open_bar)
 
     def focus_list(self) -> None:
-        if self.greeting.isHidden():
+        if self._greeting is None or self._greeting.isHidden():
             super().focus_list()
         else:
-            self.greeting.take_focus()
+            self._greeting.take_focus()
 
-    def _prepare_greeting(self) -> None:
-        """In the place of the list while there is no bottle."""
-        column = self.layout()
-        assert isinstance(column, QVBoxLayout)
-        column.addWidget(self.greeting, 1)
-        self.greeting.wanted.connect(lambda page: self.context.go(page, None))
-        self.greeting.shown_anyway.connect(self._show_all_the_same)
-        self._is_empty = not self.context.bar.snapshot.bottles
-        self._greet(self._is_empty)
+    @property
+    def greeting(self) -> Greeting:
+        """In the place of the list while there is no bottle; made for the first bar without."""
+        if self._greeting is None:
+            from barkeep.desktop.first_hour.greeting import Greeting  # most bars have bottles
+
+            column = self.layout()
+            assert isinstance(column, QVBoxLayout)
+            self._greeting = greeting = Greeting()
+            greeting.hide()
+            column.addWidget(greeting, 1)
+            greeting.wanted.connect(lambda page: self.context.go(page, None))
+            greeting.shown_anyway.connect(self._show_all_the_same)
+            greeting.offer_bars(*self._bars_offered)
+        return self._greeting
 
     def _greet(self, greets: bool) -> None:
         had_focus = self.isAncestorOf(self.focusWidget()) if self.focusWidget() else False
         of_the_list = (self.summary, self.search, self._filters, self.filters, self.parts_row)
         for each in (*of_the_list, self.splitter):
             each.setVisible(not greets)
-        self.greeting.say_drinks(len(self.context.bar.snapshot.all_specs))
-        self.greeting.setVisible(greets)
+        if greets:
+            self.greeting.say_drinks(len(self.context.bar.snapshot.all_specs))
+        if self._greeting is not None:
+            self._greeting.setVisible(greets)
         if had_focus and self.isVisible():
             self.focus_list()
 
@@ -559,10 +584,13 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
 
     def _forget_pouring(self) -> None:
         self.context.background.forget(POURED)
-        self.pouring.asked = None
+        if self._pouring is not None:
+            self._pouring.asked = None
         self._beside_list.setCurrentIndex(_DETAILS)
 
     def _ask_what_goes_in(self, row: TonightRow, *, focus: bool) -> None:
+        from barkeep.desktop.drink.pour_view import pour_asked  # loads more than a list of drinks
+
         question = partial(pour_asked, row.worked_out(), row.evening.snapshot)
 
         def answered(asked: PourAsked) -> None:
@@ -576,7 +604,7 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
 
     def _go_on_pouring(self, row: TonightRow | None) -> None:
         """Ask again of the same drink, whose bottles may be others; of another one no more."""
-        asked = self.pouring.asked
+        asked = None if self._pouring is None else self._pouring.asked
         if asked is None:
             return
         if row is None or row.spec.name != asked.drink.spec.name:
@@ -586,6 +614,8 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
 
     def _look_at_pour(self) -> None:
         """Work out what the choices make of the drink."""
+        from barkeep.desktop.drink.pour_view import pour_seen  # as above
+
         asked = self.pouring.asked
         if asked is not None:
             spec, chosen = asked.drink.spec, self.pouring.chosen
@@ -606,6 +636,8 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
             self.stop_pouring()
 
     def _save_riff(self, name: str) -> None:
+        from barkeep.domain.stand_ins.in_a_drink import riff_with  # as above
+
         asked, bar = self.pouring.asked, self.context.bar
         if asked is not None:
             spec, chosen = asked.drink.spec, self.pouring.chosen

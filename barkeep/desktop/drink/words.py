@@ -14,6 +14,9 @@ from barkeep.domain.specs.shown_lines import ShownLine
 from barkeep.domain.specs.spec import Line
 from barkeep.translation import tr, tr_noop
 
+POUR_KEYS = "Ctrl+Return"
+"""They ask how a drink is poured, and pour it so once that is asked."""
+
 
 @dataclass(frozen=True, slots=True)
 class LineState:

@@ -68,8 +68,7 @@ def icon(name: str, palette: QPalette | None = None) -> QIcon:
     tones = tones_for(colours)
     made = QIcon()
     forms = {
-        QIcon.Mode.Normal: tones.text,
-        QIcon.Mode.Active: tones.text,
+        QIcon.Mode.Normal: tones.text,  # and of one that is active, as Qt has it
         QIcon.Mode.Selected: tones.on_highlight,
         QIcon.Mode.Disabled: tones.disabled,
     }
@@ -81,7 +80,7 @@ def icon(name: str, palette: QPalette | None = None) -> QIcon:
 def icon_in(name: str, colour: str, paper: str = "#ffffff") -> QIcon:
     """A picture that keeps one colour in every form: on an accent, on the navigation."""
     made = QIcon()
-    for mode in (QIcon.Mode.Normal, QIcon.Mode.Active, QIcon.Mode.Selected):
+    for mode in (QIcon.Mode.Normal, QIcon.Mode.Selected):
         _add(made, name=name, mode=mode, colour=colour, paper=paper)
     return made
 
@@ -129,5 +128,4 @@ def _add(made: QIcon, name: str, mode: QIcon.Mode, colour: str, paper: str) -> N
     for ratio in sorted(ratios):
         for size in sorted({*SIZES, *map(scaled, SIZES)}):
             image = pixmap(name, colour=colour, size=size, ratio=ratio, paper=paper)
-            for state in (QIcon.State.Off, QIcon.State.On):
-                made.addPixmap(image, mode, state)
+            made.addPixmap(image, mode)  # which Qt takes for what is on as well

@@ -20,7 +20,7 @@ from PySide6.QtGui import QDesktopServices, QFontDatabase, QGuiApplication
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QPlainTextEdit, QWidget
 
 from barkeep import __version__
-from barkeep.application.fault_log import rotating
+from barkeep.application.fault_log import FaultLog
 from barkeep.desktop.look.metrics import PAD, TypeSize
 from barkeep.desktop.widgets.buttons import accept_by_keys, button, primary_button
 from barkeep.desktop.widgets.labels import PictureLabel, text_label
@@ -129,7 +129,7 @@ class Faults(QObject):
         self.log = log
         self._from_anywhere.connect(self.met, Qt.ConnectionType.QueuedConnection)
         self._refused_anywhere.connect(self.refused, Qt.ConnectionType.QueuedConnection)
-        self._handler = rotating(log)
+        self._handler = FaultLog(log)
         self._handler.setFormatter(logging.Formatter("%(asctime)s %(levelname)s %(message)s"))
         LOGGER.addHandler(self._handler)
         self._before: Callable[..., object] = sys.excepthook

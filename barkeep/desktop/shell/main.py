@@ -65,6 +65,7 @@ HEAVY = (
     *PAGES,
     "barkeep.desktop.importing.files",
     "barkeep.desktop.shell.settings",
+    "logging.handlers",
     "rapidfuzz",
     "networkx",
     "scipy.optimize",
@@ -248,6 +249,7 @@ class Desktop(QObject):
             new = None if is_usual else wanted.new
             kept = one.ended is None  # after a crash the file is checked before it is shown
             bar = Bar.open(place, told=told, new=new, empty_too=is_usual, kept=kept)
+            bar.keep()
         except BaseException:
             self._give_up(one)
             raise

@@ -35,6 +35,7 @@ from barkeep.shipped_data import (
     read,
     read_field,
     table_in,
+    table_of,
     tables,
     without,
 )
@@ -83,9 +84,6 @@ class Punt:
         if above_base_cm >= self.depth_cm:
             return 0.0
         return pi / 4.0 * self.width_cm**2 * (1.0 - above_base_cm / self.depth_cm)
-
-
-NO_PUNT = Punt(0.0, 0.0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -141,12 +139,17 @@ class Profile:
 
     section: Section
     stations: tuple[Station, ...]
-    punt: Punt = NO_PUNT
+    punt: Punt | None = None
 
     @property
     def base_cm(self) -> float:
         """The lowest inner point: the thickness of the glass below it."""
         return self.stations[0].height_cm
+
+    @property
+    def punt_cm(self) -> float:
+        """How high the push-up reaches above that."""
+        return self.punt.depth_cm if self.punt else 0.0
 
     @property
     def brim_cm(self) -> float:
@@ -198,7 +201,7 @@ class Profile:
         return max(n for n, each in enumerate(self.segments) if each.foot_cm <= height_cm)
 
     def _cut(self) -> Iterator[Segment]:
-        tip_cm = self.base_cm + self.punt.depth_cm
+        tip_cm = self.base_cm + self.punt_cm
         for low, high in pairwise(self.stations):
             if low.height_cm < tip_cm < high.height_cm:
                 tip = between(low, high, tip_cm)
@@ -220,7 +223,8 @@ class Profile:
 
     def _area(self, station: Station) -> float:
         outline = area_cm2(self.section, station)
-        return outline - self.punt.area_cm2(station.height_cm - self.base_cm)
+        above_base_cm = station.height_cm - self.base_cm
+        return outline - (self.punt.area_cm2(above_base_cm) if self.punt else 0.0)
 
 
 def area_cm2(section: Section, station: Station) -> float:
@@ -258,7 +262,7 @@ def faults(profile: Profile) -> Sequence[str]:
         found.append("the heights of the inside must rise from row to row")
     if any(2.0 * each.corner_cm > min(each.width_cm, each.depth_cm) for each in stations):
         found.append("a corner's radius is at most half the width")
-    if profile.base_cm + profile.punt.depth_cm > profile.brim_cm:
+    if profile.base_cm + profile.punt_cm > profile.brim_cm:
         found.append("the punt reaches above the brim")
     if not found and min(each.least_area_cm2 for each in profile.segments) <= 0.0:
         found.append("somewhere there is no room inside")
@@ -488,7 +492,7 @@ def _refuse_nonsense(value: float, unit: Literal["cm", "ml"], expected: str) -> 
 @cache
 def shipped_shapes() -> Mapping[str, Shape]:
     """The shapes barkeep brings along, by key. Raises `KnowledgeError` for a broken resource."""
-    return read_shapes(resource_files.read_text(FILE))
+    return table_of(FILE, read_shapes, Mapping[str, Shape])
 
 
 @cache

@@ -11,11 +11,19 @@ from dataclasses import asdict, dataclass
 from functools import cache
 from typing import Literal
 
-from barkeep import resource_files
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.errors import KnowledgeError, spoken_list
-from barkeep.shipped_data import Text, Texts, parse, read, read_field, tables, without
+from barkeep.shipped_data import (
+    Text,
+    Texts,
+    parse,
+    read,
+    read_field,
+    table_of,
+    tables,
+    without,
+)
 from barkeep.translation import tr
 
 FILE = "allergens.toml"
@@ -80,7 +88,7 @@ class KnownAllergens:
 @cache
 def shipped_allergens() -> KnownAllergens:
     """The lists barkeep brings along. Raises `KnowledgeError` for a broken resource."""
-    return read_allergens(resource_files.read_text(FILE))
+    return table_of(FILE, read_allergens, KnownAllergens)
 
 
 def allergens_of(

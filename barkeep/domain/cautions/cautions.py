@@ -13,7 +13,6 @@ from string import Formatter
 from types import MappingProxyType
 from typing import Annotated, Literal, get_args
 
-from barkeep import resource_files
 from barkeep.domain.cautions.allergens import Allergen, as_listed, law_behind
 from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -29,6 +28,7 @@ from barkeep.shipped_data import (
     parted,
     read,
     read_field,
+    table_of,
     without,
 )
 from barkeep.translation import tr, tr_noop
@@ -265,7 +265,7 @@ IN_GENERAL = tr_noop(
 @cache
 def shipped_cautions() -> tuple[CautionRule, ...]:
     """The rules barkeep brings along. Raises `KnowledgeError` for a broken resource."""
-    return read_cautions(resource_files.read_text(FILE))
+    return table_of(FILE, read_cautions, tuple[CautionRule, ...])
 
 
 def read_cautions(text: str, file: str = FILE) -> tuple[CautionRule, ...]:

@@ -7,7 +7,6 @@ from dataclasses import dataclass, replace
 from functools import cache
 from typing import Annotated, Literal, TypeVar
 
-from barkeep import resource_files
 from barkeep.domain.bottles.shapes import Profile, Station, faults
 from barkeep.domain.drink.colours import Rgb, Tint, is_colour, rgb_of, tint
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -24,6 +23,7 @@ from barkeep.shipped_data import (
     read,
     read_field,
     table_in,
+    table_of,
     without,
 )
 
@@ -139,7 +139,7 @@ def _apart(one: Rgb, other: Rgb) -> float:
 @cache
 def shipped_looks() -> Looks:
     """What barkeep brings along. Raises `KnowledgeError` for a broken resource."""
-    return read_looks(resource_files.read_text(FILE))
+    return table_of(FILE, read_looks, Looks)
 
 
 def read_looks(text: str, file: str = FILE) -> Looks:

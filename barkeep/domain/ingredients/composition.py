@@ -11,9 +11,8 @@ from dataclasses import dataclass, fields
 from functools import cache
 from typing import Literal
 
-from barkeep import resource_files
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.shipped_data import NotNegative, Text, amounts, parse, read
+from barkeep.shipped_data import NotNegative, Text, amounts, parse, read, table_of
 
 COMPOSITIONS_FILE = "composition.toml"
 
@@ -54,7 +53,7 @@ def _composition_of(tree: FamilyTree, key: str) -> Composition | None:
 @cache
 def shipped_compositions() -> Mapping[str, Composition]:
     """By ingredient key. Raises `KnowledgeError` for a broken resource."""
-    return read_compositions(resource_files.read_text(COMPOSITIONS_FILE))
+    return table_of(COMPOSITIONS_FILE, read_compositions, Mapping[str, Composition])
 
 
 def read_compositions(text: str, file: str = COMPOSITIONS_FILE) -> Mapping[str, Composition]:
@@ -82,7 +81,7 @@ class Portions:
 @cache
 def shipped_portions() -> Portions:
     """The portions barkeep brings along. Raises `KnowledgeError` for a broken resource."""
-    return read_portions(resource_files.read_text(PORTIONS_FILE))
+    return table_of(PORTIONS_FILE, read_portions, Portions)
 
 
 def read_portions(text: str, file: str = PORTIONS_FILE) -> Portions:

@@ -25,7 +25,7 @@ import heapq
 from collections.abc import Collection, Hashable, Iterable, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
-from typing import TYPE_CHECKING, Any, Generic, TypeAlias, TypeVar
+from typing import TYPE_CHECKING, Any, Generic, NamedTuple, TypeAlias, TypeVar
 
 from barkeep.domain.ingredients.relations import STAND_IN_STEPS, MadeFrom, NoStandIn, StandIn
 from barkeep.domain.ingredients.tree import FamilyTree
@@ -39,8 +39,7 @@ State: TypeAlias = tuple[str, int]
 """An ingredient and how many stand-in steps may still be taken below it."""
 
 
-@dataclass(frozen=True, slots=True)
-class Rule(Generic[Node]):
+class Rule(NamedTuple, Generic[Node]):
     """`head` follows from all of `body` together, worth `closeness` times their product."""
 
     head: Node

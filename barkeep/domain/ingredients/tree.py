@@ -84,6 +84,39 @@ class Confusable:
     why: Text
 
 
+@dataclass(frozen=True, slots=True)
+class CheckedTree:
+    """A tree as it is kept, with what was worked out as it was checked."""
+
+    ingredients: Mapping[str, Ingredient]
+    confusables: tuple[Confusable, ...]
+    file: str
+    ordinary: Ordinary
+    by_name: Mapping[str, str]
+    ancestors: Mapping[str, frozenset[str]]
+
+    @classmethod
+    def of(cls, tree: FamilyTree) -> CheckedTree:
+        """What there is to keep of one."""
+        return cls(
+            ingredients=tree.ingredients,
+            confusables=tree.confusables,
+            file=tree.file,
+            ordinary=tree.ordinary,
+            by_name=tree.by_name,
+            ancestors=tree._ancestors,
+        )
+
+    @property
+    def tree(self) -> FamilyTree:
+        """The tree, which is not checked once more: that takes longer than to read it."""
+        tree = FamilyTree({}, self.confusables, self.file, ordinary=self.ordinary)
+        vars(tree).update(
+            ingredients=self.ingredients, by_name=self.by_name, _ancestors=self.ancestors
+        )
+        return tree
+
+
 @dataclass(frozen=True)
 class FamilyTree:
     """All ingredients by key, with lookups by name and by descent.
@@ -137,7 +170,7 @@ class FamilyTree:
         """
         if not names:
             return self
-        _ = (self.spoken_names, self._descendants, self._children, self._confused, self.alcoholic)
+        _ = (self._spoken, self._descendants, self._children, self._confused, self.alcoholic)
         other = copy(self)
         other.__dict__.pop("read_lately", None)  # what is said of a line is in the names shown
         object.__setattr__(other, "shown", {**self.shown, **names})
@@ -186,13 +219,19 @@ class FamilyTree:
         """All names of all kinds, ready to be looked for."""
         return NameIndex(map(_named, self.ingredients.values()))
 
-    @cached_property
-    def spoken_names(self) -> Mapping[str, tuple[tuple[str, str], ...]]:
-        """Key -> each name that means it and nothing else: folded, and as a sentence says it.
+    def spoken_names(self, key: str) -> tuple[tuple[str, str], ...]:
+        """Each name that means it and nothing else: folded, and as a sentence says it.
 
         The longest come first. Left out is what only a search may know.
         """
-        return {key: tuple(_spoken(each, self.by_name)) for key, each in self.ingredients.items()}
+        found = self._spoken.get(key)
+        if found is None:
+            found = self._spoken[key] = tuple(_spoken(self[key], self.by_name))
+        return found
+
+    @cached_property
+    def _spoken(self) -> dict[str, tuple[tuple[str, str], ...]]:
+        return {}
 
     @cached_property
     def folded_names(self) -> Mapping[str, str]:

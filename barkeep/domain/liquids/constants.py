@@ -8,16 +8,19 @@ from collections.abc import Sequence
 from functools import cache
 from typing import Any
 
-from barkeep import resource_files
 from barkeep.errors import OutsideRange
-from barkeep.shipped_data import Table, parse
+from barkeep.shipped_data import Table, parse, table_of
 
 FILE = "liquids.toml"
 
 
 @cache
 def _document() -> Table:
-    return parse(resource_files.read_text(FILE), FILE)
+    return table_of(FILE, _read_constants, Table)
+
+
+def _read_constants(text: str) -> Table:
+    return parse(text, FILE)
 
 
 def constants(section: str) -> Any:

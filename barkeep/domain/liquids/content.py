@@ -8,11 +8,10 @@ from difflib import get_close_matches
 from functools import cache
 from typing import Literal
 
-from barkeep import resource_files
 from barkeep.domain.liquids.constants import constants, within
 from barkeep.domain.liquids.ethanol import density_of_mass_fraction
 from barkeep.errors import UnknownName
-from barkeep.shipped_data import Positive, Text, Texts, parse, read
+from barkeep.shipped_data import Positive, Text, Texts, parse, read, table_of
 from barkeep.translation import tr_noop
 
 Nutrient = Literal["ethanol", "sugar", "polyol", "acid", "protein", "fat", "fibre"]
@@ -83,7 +82,11 @@ class StandardDrink:
 
 @cache
 def _all() -> Mapping[str, StandardDrink]:
-    entries = parse(resource_files.read_text(FILE), FILE).items()
+    return table_of(FILE, _read_standard_drinks, Mapping[str, StandardDrink])
+
+
+def _read_standard_drinks(text: str) -> Mapping[str, StandardDrink]:
+    entries = parse(text, FILE).items()
     return {name: read(entry, StandardDrink, FILE, name, country=name) for name, entry in entries}
 
 

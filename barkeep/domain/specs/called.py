@@ -96,7 +96,7 @@ def _written(text: str, key: str, tree: FamilyTree) -> str:
         return inside_sentence(kind, kind.name)
     if text:
         there = f" {_MARKS.sub(' ', folded(text))} "
-        for name, said in tree.spoken_names[key]:
+        for name, said in tree.spoken_names(key):
             if name in there and any(f" {name}{ending} " in there for ending in _ENDINGS):
                 return said
     return tree.in_sentence(key)

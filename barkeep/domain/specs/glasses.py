@@ -15,11 +15,20 @@ from functools import cache
 from math import ceil, isfinite
 from typing import Annotated, Literal, get_args
 
-from barkeep import resource_files
 from barkeep.domain.amounts.measures import show_volume
 from barkeep.domain.phrases import folded
 from barkeep.errors import AmountError, KnowledgeError, NegativeAmount
-from barkeep.shipped_data import Limits, Positive, Text, Texts, by_key, parse, read_field, table_in
+from barkeep.shipped_data import (
+    Limits,
+    Positive,
+    Text,
+    Texts,
+    by_key,
+    parse,
+    read_field,
+    table_in,
+    table_of,
+)
 from barkeep.translation import tr, tr_noop
 
 FILE = "glasses.toml"
@@ -290,7 +299,7 @@ def _readings(words: list[str]) -> Iterator[str]:
 @cache
 def shipped_glassware() -> Glassware:
     """What barkeep brings along. Raises `KnowledgeError` for a broken resource."""
-    return read_glassware(resource_files.read_text(FILE))
+    return table_of(FILE, read_glassware, Glassware)
 
 
 def read_glassware(text: str, file: str = FILE) -> Glassware:

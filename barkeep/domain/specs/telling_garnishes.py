@@ -10,8 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
 
-from barkeep import resource_files
-from barkeep.shipped_data import Text, parse, read
+from barkeep.shipped_data import Text, parse, read, table_of
 
 FILE = "garnishes.toml"
 _RIM = re.compile(r"\b(?:rim|rims|rimmed)\b", re.IGNORECASE)
@@ -32,7 +31,7 @@ class TellingGarnish:
 @cache
 def shipped_telling_garnishes() -> Mapping[str, TellingGarnish]:
     """By ingredient key. Raises `KnowledgeError` for a broken resource."""
-    return read_telling_garnishes(resource_files.read_text(FILE))
+    return table_of(FILE, read_telling_garnishes, Mapping[str, TellingGarnish])
 
 
 def read_telling_garnishes(text: str, file: str = FILE) -> Mapping[str, TellingGarnish]:
