@@ -10,12 +10,13 @@ import json
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import MISSING, asdict, dataclass, fields
-from functools import cache
+from functools import cache, lru_cache
 from operator import attrgetter
 from typing import Any, Generic, TypeVar, cast, get_type_hints
 
 from sqlalchemy import JSON, Connection, CursorResult, Dialect, Select, Table, Text, insert
 from sqlalchemy import cast as sql_cast
+from sqlalchemy.sql.compiler import SQLCompiler
 from sqlalchemy.types import TypeEngine
 
 from barkeep.shipped_data import fits
@@ -128,7 +129,7 @@ def insert_many(connection: Connection, table: Table, columns: Columns) -> None:
     if not next(iter(columns.values()), ()):
         return
     dialect = connection.dialect
-    compiled = insert(table).compile(dialect=dialect, column_keys=list(columns))
+    compiled = _inserting(table, dialect, tuple(columns))
     names = list(compiled.positiontup or compiled.bind_names.values())
     types = {name: table.c[name].type.dialect_impl(dialect) for name in names}
     ready = [_for_driver(columns[name], types[name], dialect) for name in names]
@@ -136,6 +137,13 @@ def insert_many(connection: Connection, table: Table, columns: Columns) -> None:
     if not compiled.positional:
         given = (dict(zip(names, each, strict=True)) for each in given)
     connection.exec_driver_sql(str(compiled), list(given))
+
+
+@lru_cache(maxsize=64)
+def _inserting(table: Table, dialect: Dialect, columns: tuple[str, ...]) -> SQLCompiler:
+    compiled = insert(table).compile(dialect=dialect, column_keys=list(columns))
+    assert isinstance(compiled, SQLCompiler)
+    return compiled
 
 
 def _for_driver(values: Sequence[Any], kind: TypeEngine[Any], dialect: Dialect) -> Sequence[Any]:

@@ -309,9 +309,7 @@ class Reading:
         if wrong and not _measures(text, self.units) and names_a_glass(text):
             self.method.append(text)
             return False
-        speaks = is_chatter(text) or speaks_of_nothing_poured(text)
-        told = tells_of_another_time(text) and not self._counts_anything(text)
-        if wrong and ((speaks and not self._names_anything(text)) or told):
+        if wrong and self._only_tells(text):
             words = " ".join(text.split())
             self.fields.notes.append(words)
             self.remark(tr("“{words}” is kept as a note", words=words))
@@ -364,6 +362,12 @@ class Reading:
             return False  # blend it with a cup of crushed ice
         strained = _STRAINED.match(text) is not None
         return ices and (strained or (begins_a_method(text) and tells_what_to_do(text)))
+
+    def _only_tells(self, text: str) -> bool:
+        """Whether a text tells something, and of nothing that is poured."""
+        speaks = is_chatter(text) or speaks_of_nothing_poured(text)
+        told = tells_of_another_time(text) and not self._counts_anything(text)
+        return (speaks and not self._names_anything(text)) or told
 
     def _counts_anything(self, text: str) -> bool:
         """Whether a text measures something, or begins with a number."""
@@ -420,8 +424,9 @@ class Reading:
     def _takes_out(self, text: str) -> bool:
         """Take an earlier line out again, where this one says so; its words stay in the notes."""
         what = taken_out(text)
-        before = [each.line.text for each in self.lines]
-        number = thing_named(what, before, self.tree) if what else None
+        if not what:
+            return False
+        number = thing_named(what, [each.line.text for each in self.lines], self.tree)
         if number is None:
             return False
         out = self.lines.pop(number)

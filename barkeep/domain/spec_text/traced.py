@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from dataclasses import dataclass
+from functools import lru_cache
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,6 +86,7 @@ _STAMMERED = re.compile(
 _ISH = re.compile(r"(?P<number>(?:[0-9]+[ ])?[0-9./,]*[0-9¼½¾⅓⅔])[ -]?ish\b", re.IGNORECASE)
 
 
+@lru_cache(maxsize=4_096)
 def squeezed(text: str) -> Traced:
     """A text with every run of space as one, no small word stammered, and *2ish* as *ish 2*.
 
