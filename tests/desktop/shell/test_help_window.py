@@ -27,7 +27,10 @@ from tests.desktop.audit import cut_off, focusable_without_name
 from tests.desktop.pages import settle
 from tests.write_help import keys_table
 
-pytestmark = pytest.mark.qt_log_ignore("^This plugin does not support", extend=True)
+pytestmark = [
+    pytest.mark.qt_log_ignore("^This plugin does not support", extend=True),
+    pytest.mark.left_at("bottles"),
+]
 
 KEY = re.compile(r"`((?:Ctrl|Strg|Alt|Shift|Umschalt)\+[^`]+|F[0-9]{1,2}|Del|Entf)`")
 MENU = re.compile(r"\*(File|Edit|View|Bar|Help)\s▸\s([^*]+)\*")
@@ -203,6 +206,7 @@ def test_f1_works_in_a_dialog_and_in_one_over_it(full_window, qtbot):
     assert ask(full_window, qtbot).place == "settings"
 
 
+@pytest.mark.left_at("tonight")
 def test_what_is_looked_for_is_read_and_followed_by_keyboard(window, qtbot):
     help_window = ask(window, qtbot)
     assert help_window.place == "tonight"
@@ -243,6 +247,7 @@ def test_help_goes_with_its_window(window, qtbot):
     assert not help_window.isVisible()
 
 
+@pytest.mark.left_at("tonight")
 def test_words_are_explained_where_they_are_said(window, qtbot):
     tonight = window.current
     chips = tonight.closeness
