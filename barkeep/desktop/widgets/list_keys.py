@@ -6,7 +6,7 @@ reader types as anybody does, and ends with Enter; who knows codes says so by `t
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from functools import partial
 from html import escape
 
@@ -57,10 +57,9 @@ class ListKeys(QObject):
     def find_next(self, by: int) -> bool:
         """Go to the next row that was typed to, or to the next of all; whether there is one."""
         at, typed, given = self._view.currentIndex().row(), self._typing.typed, self._typing.given
-        places = self._places(at + by, by)
+        named = self._named(self._places(at + by, by))
         found = next(
-            (each for each in places if not typed or begins_a_word(self._plain_name(each), typed)),
-            None,
+            (row for row, name in named if not typed or begins_a_word(folded(name), typed)), None
         )
         if found is None or found == at:
             return False
@@ -134,21 +133,20 @@ class ListKeys(QObject):
 
     def _first(self, typed: str) -> int | None:
         """The first row from here on whose name begins so, else one with a word that does."""
-        places = self._places(max(0, self._view.currentIndex().row()))
-        return begun_with(typed, ((each, self._name(each)) for each in places))
+        here = max(0, self._view.currentIndex().row())
+        return begun_with(typed, self._named(self._places(here)))
 
-    def _plain_name(self, row: int) -> str:
-        return folded(self._name(row))
+    def _named(self, rows: Iterable[int]) -> Iterator[tuple[int, str]]:
+        """Rows with what each is called: its first cell with a letter in it."""
+        cells_of = self._reader()
+        for row in rows:
+            yield row, next((cell for cell in cells_of(row) if any(map(str.isalpha, cell))), "")
 
-    def _name(self, row: int) -> str:
-        """What a row is called: its first cell with a letter in it."""
-        return next((cell for cell in self._cells(row) if any(map(str.isalpha, cell))), "")
-
-    def _cells(self, row: int) -> Iterator[str]:
-        """What stands in a row; of a picture, what it says to those who do not see it."""
-        model = self._view.model()
+    def _reader(self) -> Callable[[int], Iterator[str]]:
+        """Reads the cells of a row; of a picture, what it says to those who do not see it."""
+        model, columns = self._view.model(), tuple(self._columns())
         words_at: Callable[[int, int], str] = getattr(model, "words_at", partial(_words_at, model))
-        return (words_at(row, column) for column in self._columns())
+        return lambda row: (words_at(row, column) for column in columns)
 
     def _titles(self) -> list[str]:
         model, across = self._view.model(), Qt.Orientation.Horizontal
@@ -156,23 +154,24 @@ class ListKeys(QObject):
 
     def _columns(self) -> Iterator[int]:
         """The columns that are shown."""
-        hidden = getattr(self._view, "isColumnHidden", None)
-        for column in range(self._view.model().columnCount()):
+        hidden, model = getattr(self._view, "isColumnHidden", None), self._view.model()
+        for column in range(0 if model is None else model.columnCount()):
             if hidden is None or not hidden(column):
                 yield column
 
     def _chosen_rows(self) -> Iterator[list[str]]:
         places = {each.row() for each in self._view.selectionModel().selectedIndexes()}
+        cells_of = self._reader()
         for place in sorted(places):
-            yield [" ".join(cell.split()) for cell in self._cells(place)]
+            yield [" ".join(cell.split()) for cell in cells_of(place)]
 
-    def _places(self, start: int, by: int = 1) -> list[int]:
+    def _places(self, start: int, by: int = 1) -> Iterator[int]:
         """Every row that is shown, from one on and around."""
         model = self._view.model()
         many = 0 if model is None else model.rowCount()
         places = ((start + by * step) % many for step in range(many))
         hidden: Callable[[int], bool] = getattr(self._view, "isRowHidden", lambda _row: False)
-        return [each for each in places if not hidden(each)]
+        return (each for each in places if not hidden(each))
 
     def _go_to(self, row: int) -> None:
         index: QModelIndex = self._view.model().index(row, 0)
