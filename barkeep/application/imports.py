@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Literal
 from barkeep.application.bottle_imports import ImportedBottles, TakingIn
 from barkeep.application.done import Done
 from barkeep.application.session import UseCases
-from barkeep.application.specs import refuse_taken_names
+from barkeep.application.specs import of_known_kinds, refuse_taken_names
 from barkeep.documents.specs.columns import (
     ColumnRequest,
     ColumnsUnclear,
@@ -605,7 +605,8 @@ class Imports(UseCases):
         `decisions` are by the place in `looked_at.differing`; without one, mine is
         kept. Raises `Stopped` where `progress` says not to go on, `DuplicateName`
         for a name that is taken, and `InvalidField` for a classic that cannot be
-        replaced and for a spec that is no longer as it was compared.
+        replaced and for a spec that is no longer as it was compared, and `UnknownName` for
+        a kind that has been removed since.
         """
         adding = [each.spec for each in looked_at.new]
         replacing: list[Differing] = []
@@ -624,6 +625,8 @@ class Imports(UseCases):
         if count:
             self._session.before_import()
         with self._session.writing(f"Import {count} spec{'s' * (count != 1)}") as work:
+            for spec in (*adding, *(each.incoming.spec for each in replacing)):
+                of_known_kinds(spec, self._session.tree)  # one may have been removed since
             refuse_taken_names(self._session, work, adding)
             _replace_all(work, replacing, step)
             _add_all(work, adding, step)

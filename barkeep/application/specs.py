@@ -16,6 +16,7 @@ from barkeep.application.stale import (
     spec_in_words,
     trial_in_words,
 )
+from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.headers import MOST_SPEC_SERVES
 from barkeep.domain.spec_text.settling import settled
@@ -42,9 +43,10 @@ class Specs(UseCases):
         too, `InvalidField`, and `UnknownName` for an ingredient or for a
         spec that one is said to be a riff of. That may be one of `specs`.
         """
-        checked = [self._checked(spec) for spec in specs]
-        self._refuse_unknown_riffs(checked)
-        with self._session.writing(_label("Add", checked)) as work:
+        with self._session.writing() as work:
+            checked = [self._checked(spec) for spec in specs]
+            work.label = _label("Add", checked)
+            self._refuse_unknown_riffs(checked)
             refuse_taken_names(self._session, work, checked)
             today = work.at.date()
             ids = work.insert("spec", [replace(each, added=today) for each in checked])
@@ -56,8 +58,9 @@ class Specs(UseCases):
         A spec may stay a riff of one that has been removed since. Raises `ChangedSince`
         or `RemovedSince` where the spec is not as it was `seen`.
         """
-        checked = self._checked(spec)
-        with self._session.writing(f"Change spec {checked.name}") as work:
+        with self._session.writing() as work:
+            checked = self._checked(spec)
+            work.label = f"Change spec {checked.name}"
             _refuse_removed(seen, spec_rows.read_spec(work.connection, spec.id or 0))
             old, spec_id = _spec_there(work, spec.id)
             refuse_stale(
@@ -78,9 +81,9 @@ class Specs(UseCases):
 
         What is still not understood stays so. Raises `UnknownName`.
         """
-        snapshot = self._session.snapshot
-        tree, units = snapshot.knowledge.tree, snapshot.settings.units
         with self._session.writing() as work:
+            snapshot = self._session.snapshot
+            tree, units = snapshot.knowledge.tree, snapshot.settings.units
             old, _ = _spec_there(work, spec_id)
             work.label = f"Settle questions of {old.name}"
             work.put("spec", (spec_id,), settled(old, tree, units))
@@ -111,18 +114,10 @@ class Specs(UseCases):
                 spec.serves,
                 tr("it is more than 0 and at most {most:.0f}", most=MOST_SPEC_SERVES),
             )
-        lines = tuple(map(self._of_known_kinds, spec.lines))
+        lines = of_known_kinds(spec, self._session.tree)
         if name == spec.name and not spec.classic and all(map(is_, lines, spec.lines)):
             return spec
         return replace(spec, name=name, lines=lines, classic=False)
-
-    def _of_known_kinds(self, line: Line) -> Line:
-        """The line with the keys of what it names. Raises `UnknownName`."""
-        tree = self._session.tree
-        if all(each in tree for each in line.wanted):
-            return line
-        wanted, *others = (find_ingredient(tree, each) for each in line.wanted)
-        return replace(line, ingredient=wanted, alternatives=tuple(others))
 
     def _refuse_unknown_riffs(self, specs: Sequence[Spec]) -> None:
         names = [each.name for each in (*self._session.snapshot.all_specs, *specs)]
@@ -134,6 +129,18 @@ class Specs(UseCases):
                 raise InvalidField("riff of", spec.riff_of, tr_noop("no spec is a riff of itself"))
             if folded(spec.riff_of) not in known:
                 raise UnknownName(tr_noop("spec"), spec.riff_of, nearest_names(spec.riff_of, names))
+
+
+def of_known_kinds(spec: Spec, tree: FamilyTree) -> tuple[Line, ...]:
+    """The lines of a spec with the keys of what they name. Raises `UnknownName`."""
+    return tuple(_of_known_kinds(line, tree) for line in spec.lines)
+
+
+def _of_known_kinds(line: Line, tree: FamilyTree) -> Line:
+    if all(each in tree for each in line.wanted):
+        return line
+    wanted, *others = (find_ingredient(tree, each) for each in line.wanted)
+    return replace(line, ingredient=wanted, alternatives=tuple(others))
 
 
 def refuse_taken_names(
@@ -181,8 +188,8 @@ class Trials(UseCases):
         such scale, and `InvalidField` for a date to come, a score off its
         scale or given twice, and a score without a taster beside one with.
         """
-        checked = self._checked(trial)
         with self._session.writing() as work:
+            checked = self._checked(trial)
             work.label = f"Add trial of {_spec_there(work, trial.spec_id)[0].name}"
             (trial_id,) = work.insert("trial", [checked])
         return self._session.finished(work, lambda bar: bar.trial_by_id[trial_id])

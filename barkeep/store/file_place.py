@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, nullcontext
 from os.path import samestat
 from pathlib import Path
 from typing import Literal
@@ -102,9 +102,12 @@ class FilePlace:
             with connection.begin():
                 yield connection
 
-    def data_version(self) -> int:
-        """A number that changes when another program has written to the file."""
-        with self.reading() as connection:
+    def data_version(self, within: Connection | None = None) -> int:
+        """A number that changes when another program has written to the file.
+
+        Asked `within` a change, which nobody can come between.
+        """
+        with nullcontext(within) if within is not None else self.reading() as connection:
             return int(connection.exec_driver_sql("PRAGMA data_version").scalar_one())
 
     def digest(self) -> str | None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import time
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager, suppress
+from contextlib import contextmanager, nullcontext, suppress
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from typing import Literal
@@ -120,9 +120,9 @@ class ServerPlace:
             yield connection
         self._own += 1
 
-    def data_version(self) -> int:
+    def data_version(self, within: Connection | None = None) -> int:
         """A number that changes when another than this has written to the bar."""
-        with self.reading() as connection:
+        with nullcontext(within) if within is not None else self.reading() as connection:
             return server_tables.changes_so_far(connection) - self._own
 
     def digest(self) -> str | None:
