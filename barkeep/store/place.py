@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from contextlib import AbstractContextManager
 from pathlib import Path
-from typing import Literal, Protocol
+from typing import Literal, Protocol, TypeVar
 
 from sqlalchemy import Connection
 
@@ -19,6 +19,8 @@ from barkeep.store.location import read_location
 from barkeep.store.refusals import NotInAFile
 from barkeep.store.server_place import ServerPlace
 from barkeep.store.steps import Beneath
+
+T = TypeVar("T")
 
 
 class Place(Protocol):
@@ -52,6 +54,7 @@ class Place(Protocol):
     def holdings(self) -> Holdings: ...
     def copy_into(self, folder: Path, name: Callable[[int], str]) -> Path: ...
     def keep_as_it_is(self, folder: Path, name: Callable[[int], str]) -> Path: ...
+    def write_over(self, ready: Path, keep: Callable[[], T]) -> T: ...
     def put_in_place(self, ready: Path) -> None: ...
 
 
