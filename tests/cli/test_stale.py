@@ -67,3 +67,20 @@ def test_a_name_that_another_took_meanwhile_is_refused(barkeep, bar, held, case)
         one.let_go()
         assert one.answer() == (1, "", f"barkeep: {told}\n")
     assert barkeep("--bar", bar, "ingredient", "list", "--own", "--json").out == shown
+
+
+def test_a_bottle_of_a_product_that_another_removed_meanwhile_is_refused(barkeep, bar, held):
+    box = ("Box gin", "--maker", "Grey Ferry", "--ingredient", "London dry gin", "--size", "70 cl")
+    assert barkeep("--bar", bar, "product", "add", *box).status == 0
+    with held(bar, "begin", command=("receive", "Grey Ferry Box gin")) as (one,):
+        one.reach()
+        assert barkeep("--bar", bar, "product", "remove", "Grey Ferry Box gin").status == 0
+        shown = barkeep("--bar", bar, "bottles", "--json").out
+        one.let_go()
+        assert one.answer() == (
+            1,
+            "",
+            "barkeep: Another window or a command has removed the product Grey Ferry Box gin since "
+            "you began, so nothing was written. Undo may bring it back.\n",
+        )
+    assert barkeep("--bar", bar, "bottles", "--json").out == shown
