@@ -56,8 +56,9 @@ class Inventory(UseCases):
 
     def add_product(self, draft: Label) -> Done[Product]:
         """Take in a product. Raises `InvalidField`, `UnknownName` or `DuplicateName`."""
-        checked = checked_draft(draft, self._session.tree)
-        with self._session.writing(f"Add product {checked.title}") as work:
+        with self._session.writing() as work:
+            checked = checked_draft(draft, self._session.tree)
+            work.label = f"Add product {checked.title}"
             product_id = take_in(work, checked).id
         return self._session.finished(work, lambda bar: bar.product_by_id[product_id])
 
@@ -70,8 +71,9 @@ class Inventory(UseCases):
         `UnlikelyTare` where what one weighed full does not go with the new label, and
         `ChangedSince` where the label does not say what it did when it was `seen`.
         """
-        checked = checked_draft(draft, self._session.tree)
-        with self._session.writing(f"Change product {checked.title}") as work:
+        with self._session.writing() as work:
+            checked = checked_draft(draft, self._session.tree)
+            work.label = f"Change product {checked.title}"
             old = product_there(work, product_id)
             words = partial(label_in_words, tree=self._session.tree)
             what = tr("the label of {title}", title=old.title)
@@ -126,13 +128,9 @@ class Inventory(UseCases):
         Raises as `add_product` and `receive` do, and `InvalidField` where the
         label's price is another than what was paid.
         """
-        checked = checked_draft(draft, self._session.tree)
-        if payment is not None and checked.price not in (None, payment.amount):
-            expected = tr(
-                "{amount:.2f} was paid for it; leave one of the two out", amount=payment.amount
-            )
-            raise InvalidField("price", f"{checked.price:.2f}", expected)
         with self._session.writing() as work:
+            checked = checked_draft(draft, self._session.tree)
+            _refuse_another_price(checked, payment)
             product = take_in(work, checked)
             bottle_id = self._shelve(work, product, amount, facts)
             _note(work, product, payment, facts)
@@ -288,6 +286,14 @@ def _note(work: UnitOfWork, product: Product, payment: Payment | None, facts: Bo
     """Note what was paid on the day that a bottle came, where it was said."""
     if payment is not None:
         note_paid(work, product, payment, facts.received or work.at.date())
+
+
+def _refuse_another_price(draft: Label, payment: Payment | None) -> None:
+    if payment is not None and draft.price not in (None, payment.amount):
+        expected = tr(
+            "{amount:.2f} was paid for it; leave one of the two out", amount=payment.amount
+        )
+        raise InvalidField("price", f"{draft.price:.2f}", expected)
 
 
 def _refuse_overfull(work: UnitOfWork, old: Product, draft: Label) -> None:

@@ -9,7 +9,7 @@ from typing import Literal
 
 from barkeep.application.done import Done
 from barkeep.application.session import Session
-from barkeep.application.specs import refuse_taken_names
+from barkeep.application.specs import of_known_kinds, refuse_taken_names
 from barkeep.documents.specs.columns import (
     ColumnRequest,
     ColumnsUnclear,
@@ -593,6 +593,8 @@ def take_in_specs(
     if count:
         session.before_import()
     with session.writing(f"Import {count} spec{'s' * (count != 1)}") as work:
+        for spec in (*adding, *(each.incoming.spec for each in replacing)):
+            of_known_kinds(spec, session.tree)  # one may have been removed since
         refuse_taken_names(session, work, adding)
         _replace_all(work, replacing, step)
         _add_all(work, adding, step)

@@ -353,15 +353,13 @@ def replace_bar(bar: At, ready: Path, folder: Path, now: datetime) -> Path | Non
     place = place_of(bar)
     if not place.may_be_written():
         raise ReadOnlyBar(str(bar))
-    kept = _kept_before(bar, folder, now) if place.is_there() else None
+    kept = None
+    if place.is_there():
+        try:
+            return place.write_over(ready, lambda: back_up(bar, folder, "before restore", now))
+        except UnreadableFile:
+            kept = place.keep_as_it_is(
+                folder, lambda number: str(BackupName(now, "unreadable", number))
+            )
     place.put_in_place(ready)
     return kept
-
-
-def _kept_before(bar: At, folder: Path, now: datetime) -> Path:
-    try:
-        return back_up(bar, folder, "before restore", now)
-    except UnreadableFile:
-        return place_of(bar).keep_as_it_is(
-            folder, lambda number: str(BackupName(now, "unreadable", number))
-        )

@@ -25,6 +25,7 @@ if TYPE_CHECKING:
     from barkeep.application.done import Step
     from barkeep.store.steps import Way
     from barkeep.store.store import Store
+    from barkeep.store.unit_of_work import UnitOfWork
 
 MOST_KEPT = 8
 """What was read of so many bars is kept, the latest."""
@@ -110,9 +111,9 @@ class StoreWhenNeeded:
         """What undo or redo would act on."""
         return self._store.next_action(way) if self.is_opened else self._steps[way]
 
-    def data_version(self) -> int:
+    def data_version(self, within: UnitOfWork | None = None) -> int:
         """A number that changes when another program has written to the file."""
-        version = self._store.data_version()
+        version = self._store.data_version(within)
         return AS_KNOWN if version == self._version_as_known else version
 
     def close(self) -> None:

@@ -94,16 +94,13 @@ class HouseMaking(UseCases):
         `amount` is in the made ingredient's unit; `keep_recipe` keeps `recipe`
         as the owner's. Raises as `plan` does, `InputsShort` and `NotEnoughLeft`.
         """
-        plan = self.plan(ingredient, amount, recipe=recipe, made=made, or_less=or_less)
-        tree = self._session.tree
-        name = tree.in_sentence(plan.recipe.made)
-        if plan.short:
-            raise InputsShort(tree.name(plan.recipe.made), [_lacking(e, tree) for e in plan.short])
-        said = f"{quantity(plan.amount, plan.unit)} {name}"
-        with self._session.writing(f"Make {said}") as work:
+        with self._session.writing() as work:
+            plan = self.plan(ingredient, amount, recipe=recipe, made=made, or_less=or_less)
+            said = self._said_of(plan)
+            work.label = f"Make {said}"
             _draw(work, plan, f"for {said}")
             if recipe is not None and keep_recipe:
-                kept = checked_recipe(recipe, tree)
+                kept = checked_recipe(recipe, self._session.tree)
                 work.put("own_recipe", (kept.made,), kept)
             product = self._product(work, plan)
             bottle_id = shelve(
@@ -113,6 +110,13 @@ class HouseMaking(UseCases):
                 facts=BottleFacts(made=plan.made, use_by=use_by or plan.use_by),
             )
         return self._session.finished(work, lambda bar: bar.bottle_by_id[bottle_id])
+
+    def _said_of(self, plan: Making) -> str:
+        """How much of what is made. Raises `InputsShort`."""
+        tree = self._session.tree
+        if plan.short:
+            raise InputsShort(tree.name(plan.recipe.made), [_lacking(e, tree) for e in plan.short])
+        return f"{quantity(plan.amount, plan.unit)} {tree.in_sentence(plan.recipe.made)}"
 
     def _recipe(self, key: str, recipe: MadeFrom | None) -> MadeFrom:
         if recipe is not None:

@@ -60,10 +60,11 @@ class OwnerKnowledge(UseCases):
         for each other, and `ChangedSince` where what is said of the two is not as it was
         `seen` among the own stand-ins.
         """
-        tree = self._session.tree
-        checked = _checked_stand_in(stand_in, tree)
-        offered, wanted = tree.name(checked.offered), tree.name(checked.wanted)
-        with self._session.writing(f"Let {offered} stand in for {wanted}") as work:
+        with self._session.writing() as work:
+            tree = self._session.tree
+            checked = _checked_stand_in(stand_in, tree)
+            offered, wanted = tree.name(checked.offered), tree.name(checked.wanted)
+            work.label = f"Let {offered} stand in for {wanted}"
             key = (checked.wanted, checked.offered)
             refuse_stale(
                 tr("what you say of {offered} for {wanted}", offered=offered, wanted=wanted),
@@ -98,9 +99,10 @@ class OwnerKnowledge(UseCases):
 
         Raises `UnknownName` and `InvalidField`.
         """
-        tree = self._session.tree
-        checked = checked_recipe(recipe, tree)
-        with self._session.writing(f"Keep a recipe for {tree.in_sentence(checked.made)}") as work:
+        with self._session.writing() as work:
+            tree = self._session.tree
+            checked = checked_recipe(recipe, tree)
+            work.label = f"Keep a recipe for {tree.in_sentence(checked.made)}"
             work.put("own_recipe", (checked.made,), checked)
         return self._session.finished(work, lambda _bar: checked)
 
@@ -129,13 +131,13 @@ class OwnerKnowledge(UseCases):
         `UnknownName` for a parent, and `ChangedSince` or `RemovedSince` where what the
         owner says of it is not as it was `seen`.
         """
-        bar = self._session.snapshot
-        tree = bar.knowledge.tree
-        checked = checked_ingredient(ingredient, bar)
-        grown = with_own(tree, [checked])
-        said = tuple(_checked_stand_in(each, grown) for each in stand_ins or ())
-        verb = "Change" if checked.key in tree else "Add"
-        with self._session.writing(f"{verb} ingredient {checked.name}") as work:
+        with self._session.writing() as work:
+            bar = self._session.snapshot
+            tree = bar.knowledge.tree
+            checked = checked_ingredient(ingredient, bar)
+            grown = with_own(tree, [checked])
+            said = tuple(_checked_stand_in(each, grown) for each in stand_ins or ())
+            work.label = f"{'Change' if checked.key in tree else 'Add'} ingredient {checked.name}"
             now = _said_now(work, checked.key)
             mine = SaidOf(checked, now.stand_ins if stand_ins is None else said)
             _refuse_stale(mine, now=now, seen=seen, tree=grown)
@@ -146,12 +148,11 @@ class OwnerKnowledge(UseCases):
 
     def add_name(self, key: str, name: str) -> Done[Ingredient]:
         """Give an ingredient one more name. Raises `InvalidField` and `DuplicateName`."""
-        bar = self._session.snapshot
         seen = self.said_of(key)
         known = seen.ingredient or self._session.tree[key]
-        checked = checked_name(name, known, bar)
-        added = checked.aliases[-1]
-        with self._session.writing(f"Let {known.name} be called {added}") as work:
+        with self._session.writing() as work:
+            checked = checked_name(name, known, self._session.snapshot)
+            work.label = f"Let {known.name} be called {checked.aliases[-1]}"
             now = _said_now(work, key)
             _refuse_stale(
                 SaidOf(checked, now.stand_ins), now=now, seen=seen, tree=self._session.tree

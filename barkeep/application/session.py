@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from contextlib import contextmanager
+from contextlib import contextmanager, nullcontext
 from dataclasses import dataclass, replace
 from datetime import datetime
 from pathlib import Path
@@ -144,10 +144,29 @@ class Session:
 
     @contextmanager
     def writing(self, label: str = "") -> Iterator[UnitOfWork]:
-        """One unit of work. Give `finished` the same unit once this has ended."""
+        """One unit of work. Give `finished` the same unit once this has ended.
+
+        Within it the snapshot is the bar as it is, whoever wrote since it was read: what decides
+        whether something may be written, such as a name that must be free, is asked there.
+        """
         self.before_writing()
-        with self.store.unit_of_work(label) as work:
+        with self.store.unit_of_work(label) as work, self._as_it_is(work):
             yield work
+
+    @contextmanager
+    def _as_it_is(self, work: UnitOfWork) -> Iterator[None]:
+        """Have the snapshot of what another wrote; where nothing is written, it is told of later.
+
+        The version stays that of what was told, so that all is read and told once more.
+        """
+        told = self._snapshot
+        if self.store.data_version(work) != self._data_version:
+            self._renew_all(work)
+        try:
+            yield
+        except BaseException:
+            self._snapshot = told
+            raise
 
     @property
     def backup_folder(self) -> Path:
@@ -300,17 +319,18 @@ class Session:
         self._unnamed = self._whole_knowledge(new.products, new.specs)
         self._snapshot = new.changed(knowledge=self._named(new))
 
-    def _renew_all(self) -> None:
+    def _renew_all(self, within: UnitOfWork | None = None) -> None:
         from barkeep.store.unit_of_work import Touched
 
-        self._renew(Touched(EVERYTHING), Snapshot(self.shipped, self.clock().date()))
+        self._renew(Touched(EVERYTHING), Snapshot(self.shipped, self.clock().date()), within)
 
-    def _renew(self, touched: Touched, new: Snapshot) -> None:
-        """Read the parts that changed; the others stay the very same objects."""
+    def _renew(self, touched: Touched, new: Snapshot, within: UnitOfWork | None = None) -> None:
+        """Read the parts that changed, `within` a change or not; the others stay the very same."""
         from barkeep.store import knowledge
         from barkeep.store.after_changes import renewed
 
-        with self.store.reading() as connection, collector_paused():
+        reading = nullcontext(within.connection) if within else self.store.reading()
+        with reading as connection, collector_paused():
             new = renewed(connection, new, touched)
             if Part.KNOWLEDGE in touched.changes:
                 self._own_ingredients = knowledge.read_own_ingredients(connection)

@@ -68,8 +68,8 @@ class BarSettings(UseCases):
 
         Raises `InvalidField`, and `ChangedSince` where one of these is not as it was `seen`.
         """
-        checked = self._checked(settings)
         with self._session.writing("Change settings") as work:
+            checked = self._checked(settings)
             now = read_settings(work.connection)
             if seen is not None:
                 _refuse_stale(seen, now, checked, self._session.snapshot)
@@ -85,9 +85,9 @@ class BarSettings(UseCases):
         `ingredient` is a key or any name. Raises `UnknownName`, `InvalidField`, and
         `ChangedSince` where its par is not as it was `seen`.
         """
-        key = find_ingredient(self._session.tree, ingredient)
-        name = self._session.tree.in_sentence(key)
         with self._session.writing() as work:
+            key = find_ingredient(self._session.tree, ingredient)
+            name = self._session.tree.in_sentence(key)
             before = read_settings(work.connection)
             par = _checked_par(Par(key, amount or 0.0), self._session.snapshot)
             work.label = f"{'Set' if par.amount else 'Remove'} the par of {name}"

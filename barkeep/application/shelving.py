@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Literal, get_args
 from barkeep.application.done import Done
 from barkeep.application.finding import find_ingredient, there
 from barkeep.application.session import Session
+from barkeep.application.stale import RemovedSince
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bottles.barcodes import checked_gtin
 from barkeep.domain.bottles.bottle import (
@@ -87,8 +88,13 @@ ROUNDING = 1e-6
 
 
 def product_there(work: UnitOfWork, product_id: int) -> Product:
-    """The product as it is within the transaction. Raises `UnknownName`."""
-    return there("product", bottle_rows.read_product(work.connection, product_id), product_id)
+    """The product as it is within the transaction. Raises `UnknownName` or `RemovedSince`."""
+    found = bottle_rows.read_product(work.connection, product_id)
+    if found is None:
+        removed = bottle_rows.read_removed_product(work.connection, product_id)
+        if removed is not None:
+            raise RemovedSince(tr("the product {name}", name=removed.title))
+    return there("product", found, product_id)
 
 
 def bottle_there(work: UnitOfWork, bottle_id: int) -> Bottle:

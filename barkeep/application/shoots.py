@@ -116,9 +116,10 @@ class Shoots(UseCases):
 
         Raises `InvalidField`; `UnknownName` for a drink without a spec; `FilmedAhead`.
         """
-        checked = self._checked(shoot)
-        self._refuse_filmed_ahead(checked)
-        with self._session.writing(f"Add shoot {checked.theme}") as work:
+        with self._session.writing() as work:
+            checked = self._checked(shoot)
+            self._refuse_filmed_ahead(checked)
+            work.label = f"Add shoot {checked.theme}"
             (shoot_id,) = work.insert("shoot", [checked])
         return self._session.finished(work, lambda bar: bar.shoot_by_id[shoot_id])
 

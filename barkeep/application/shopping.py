@@ -96,14 +96,14 @@ class Shopping(UseCases):
         """
         session = self._session
         for each in wanted:
-            find_ingredient(session.tree, each.ingredient)
             if not 0 <= each.packages <= MOST_TO_BUY:
                 expected = tr("it is 0 to {most}", most=MOST_TO_BUY)
                 raise InvalidField(tr_noop("packages"), each.packages, expected)
-        names = [session.tree.in_sentence(each.ingredient) for each in wanted]
-        off = all(each.packages == 0 for each in wanted)
-        where = "off" if off else "on"
-        with session.writing(f"Put {spoken_list(names, 'and')} {where} the list") as work:
+        where = "off" if all(each.packages == 0 for each in wanted) else "on"
+        with session.writing() as work:
+            keys = [find_ingredient(session.tree, each.ingredient) for each in wanted]
+            names = [session.tree.in_sentence(each) for each in keys]
+            work.label = f"Put {spoken_list(names, 'and')} {where} the list"
             before = read_settings(work.connection)
             _write_list(work, with_to_buy(before.to_buy, wanted))
         return session.finished(work, lambda bar: bar.settings.to_buy)

@@ -15,6 +15,7 @@ from barkeep.application.stale import (
     spec_in_words,
     trial_in_words,
 )
+from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import folded
 from barkeep.domain.spec_text.headers import MOST_SPEC_SERVES
 from barkeep.domain.spec_text.settling import settled
@@ -41,9 +42,10 @@ class Specs(UseCases):
         too, `InvalidField`, and `UnknownName` for an ingredient or for a
         spec that one is said to be a riff of. That may be one of `specs`.
         """
-        checked = [self._checked(spec) for spec in specs]
-        self._refuse_unknown_riffs(checked)
-        with self._session.writing(_label("Add", checked)) as work:
+        with self._session.writing() as work:
+            checked = [self._checked(spec) for spec in specs]
+            work.label = _label("Add", checked)
+            self._refuse_unknown_riffs(checked)
             refuse_taken_names(self._session, work, checked)
             ids = work.insert("spec", checked, added=work.at.date())
         return self._session.finished(work, lambda bar: tuple(map(bar.spec_by_id.__getitem__, ids)))
@@ -54,8 +56,9 @@ class Specs(UseCases):
         A spec may stay a riff of one that has been removed since. Raises `ChangedSince`
         or `RemovedSince` where the spec is not as it was `seen`.
         """
-        checked = self._checked(spec)
-        with self._session.writing(f"Change spec {checked.name}") as work:
+        with self._session.writing() as work:
+            checked = self._checked(spec)
+            work.label = f"Change spec {checked.name}"
             _refuse_removed(seen, spec_rows.read_spec(work.connection, spec.id or 0))
             old, spec_id = _spec_there(work, spec.id)
             refuse_stale(
@@ -76,9 +79,9 @@ class Specs(UseCases):
 
         What is still not understood stays so. Raises `UnknownName`.
         """
-        snapshot = self._session.snapshot
-        tree, units = snapshot.knowledge.tree, snapshot.settings.units
         with self._session.writing() as work:
+            snapshot = self._session.snapshot
+            tree, units = snapshot.knowledge.tree, snapshot.settings.units
             old, _ = _spec_there(work, spec_id)
             work.label = f"Settle questions of {old.name}"
             work.put("spec", (spec_id,), settled(old, tree, units))
@@ -109,19 +112,10 @@ class Specs(UseCases):
                 spec.serves,
                 tr("it is more than 0 and at most {most:.0f}", most=MOST_SPEC_SERVES),
             )
-        is_known = spec.wanted <= self._session.tree.ingredients.keys()
-        if name == spec.name and is_known and not spec.classic:
+        lines = of_known_kinds(spec, self._session.tree)
+        if name == spec.name and lines is spec.lines and not spec.classic:
             return spec
-        lines = spec.lines if is_known else tuple(map(self._of_known_kinds, spec.lines))
         return replace(spec, name=name, lines=lines, classic=False)
-
-    def _of_known_kinds(self, line: Line) -> Line:
-        """The line with the keys of what it names. Raises `UnknownName`."""
-        tree = self._session.tree
-        if all(each in tree for each in line.wanted):
-            return line
-        wanted, *others = (find_ingredient(tree, each) for each in line.wanted)
-        return replace(line, ingredient=wanted, alternatives=tuple(others))
 
     def _refuse_unknown_riffs(self, specs: Sequence[Spec]) -> None:
         riffs = [(each, each.riff_of) for each in specs if each.riff_of is not None]
@@ -134,6 +128,20 @@ class Specs(UseCases):
                 raise InvalidField("riff of", parent, tr_noop("no spec is a riff of itself"))
             if folded(parent) not in known:
                 raise UnknownName(tr_noop("spec"), parent, nearest_names(parent, names))
+
+
+def of_known_kinds(spec: Spec, tree: FamilyTree) -> tuple[Line, ...]:
+    """The lines of a spec with the keys of what they name. Raises `UnknownName`."""
+    if spec.wanted <= tree.ingredients.keys():
+        return spec.lines
+    return tuple(_of_known_kinds(line, tree) for line in spec.lines)
+
+
+def _of_known_kinds(line: Line, tree: FamilyTree) -> Line:
+    if all(each in tree for each in line.wanted):
+        return line
+    wanted, *others = (find_ingredient(tree, each) for each in line.wanted)
+    return replace(line, ingredient=wanted, alternatives=tuple(others))
 
 
 def refuse_taken_names(
@@ -181,8 +189,8 @@ class Trials(UseCases):
         such scale, and `InvalidField` for a date to come, a score off its
         scale or given twice, and a score without a taster beside one with.
         """
-        checked = self._checked(trial)
         with self._session.writing() as work:
+            checked = self._checked(trial)
             work.label = f"Add trial of {_spec_there(work, trial.spec_id)[0].name}"
             (trial_id,) = work.insert("trial", [checked])
         return self._session.finished(work, lambda bar: bar.trial_by_id[trial_id])

@@ -40,7 +40,8 @@ class Imports(UseCases):
         `decisions` are by the place in `looked_at.differing`; without one, mine is
         kept. Raises `Stopped` where `progress` says not to go on, `DuplicateName`
         for a name that is taken, and `InvalidField` for a classic that cannot be
-        replaced and for a spec that is no longer as it was compared.
+        replaced and for a spec that is no longer as it was compared, and `UnknownName` for
+        a kind that has been removed since.
         """
         from barkeep.application.imports import take_in_specs
 

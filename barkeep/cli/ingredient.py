@@ -18,6 +18,7 @@ from barkeep.application.own_ingredients import (
     new_ingredient,
     read_stand_in,
 )
+from barkeep.application.owner_knowledge import SaidOf
 from barkeep.cli.arguments import Arguments, argument, command, flag, many
 from barkeep.cli.bar_source import in_bar
 from barkeep.cli.output import Answer, table
@@ -73,7 +74,7 @@ def add(arguments: Arguments, bar: Bar) -> Answer:
     if there is not None and bar.knowledge.standing(there) == "own":
         raise YoursAlready(tree.name(there), arguments.name)
     new = new_ingredient(arguments.name, arguments.kind, tree, arguments.unit)
-    seen = bar.knowledge.said_of(new.key)
+    seen = SaidOf(None, ())  # a new one is to take the place of none
     written = _as_written(replace(new, aliases=tuple(arguments.alias)), arguments)
     added = bar.knowledge.add_ingredient(written, _stand_ins(arguments, new.key), seen).value
     return _answer(added, bar, f"Added {_told(added, bar)}.")

@@ -16,6 +16,7 @@ from contextlib import closing, contextmanager
 from filecmp import cmp
 from itertools import count
 from pathlib import Path
+from typing import TypeVar
 
 from barkeep.errors import UnreadableFile
 from barkeep.store.connection import (
@@ -29,6 +30,8 @@ from barkeep.store.connection import (
 from barkeep.store.refusals import BarIsBusy, CannotWrite
 from barkeep.store.unfinished import unfinished_in
 from barkeep.translation import tr, tr_noop
+
+T = TypeVar("T")
 
 _NO_ROOM = tr_noop("the disk is full or reported an error")
 _WRITE_REASONS = {
@@ -141,6 +144,57 @@ def keep_as_it_is(source: Path, folder: Path, name: Callable[[int], str]) -> Pat
         _sync(partial)
         _name(partial, target)
     return target
+
+
+def write_over(bar: Path, source: Path, keep: Callable[[], T]) -> T:
+    """Make a bar hold what another file holds, once `keep` has kept it as it is; what that gives.
+
+    What is kept is the last that anybody wrote: where another wrote to the bar since, it is
+    kept anew. Else as `put_in_place`, and it raises `UnreadableFile` for what SQLite cannot
+    write into, and what `keep` raises.
+    """
+    with (
+        told_of(bar),
+        spoken_errors(bar),
+        _writes_told(bar),
+        closing(open_file(source, BUSY_MS)) as original,
+        closing(_writing(bar)) as target,
+    ):
+        kept = _held_as_kept(target, keep)
+        try:
+            original.backup(target, progress=_waiting_for(bar), sleep=_SLEEP_S)
+        finally:
+            _let_go(target)
+    return kept
+
+
+def _held_as_kept(target: sqlite3.Connection, keep: Callable[[], T]) -> T:
+    """Keep a bar, and from then on let nobody else read or write it, until `_let_go`.
+
+    SQLite copies into no file in which a transaction is open, so it is the lock that stays.
+    """
+    target.execute(f"PRAGMA busy_timeout = {BUSY_MS}")
+    while True:
+        before = _version(target)
+        kept = keep()
+        target.execute("PRAGMA locking_mode = EXCLUSIVE").fetchall()
+        target.execute("BEGIN IMMEDIATE")
+        now = _version(target)
+        target.execute("COMMIT")
+        if now == before:
+            return kept
+        _let_go(target)
+
+
+def _version(file: sqlite3.Connection) -> int:
+    """A number that changes when another has written to an open file."""
+    return int(file.execute("PRAGMA data_version").fetchone()[0])
+
+
+def _let_go(target: sqlite3.Connection) -> None:
+    """Let others read and write again, and SQLite delete its journal."""
+    target.execute("PRAGMA locking_mode = NORMAL").fetchall()
+    target.execute("SELECT count(*) FROM sqlite_master").fetchall()
 
 
 def put_in_place(source: Path, bar: Path) -> None:

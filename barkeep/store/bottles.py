@@ -87,6 +87,11 @@ def read_product(connection: Connection, product_id: int) -> Product | None:
     return PRODUCT.first(connection, _PRODUCTS.where(product.c.id == product_id, ~product.c.hidden))
 
 
+def read_removed_product(connection: Connection, product_id: int) -> Product | None:
+    """One product that is hidden, None where there is none or it is not."""
+    return PRODUCT.first(connection, _PRODUCTS.where(product.c.id == product_id, product.c.hidden))
+
+
 def product_named(connection: Connection, label: Label) -> Product | None:
     """The product that has the label's title and size already."""
     statement = _PRODUCTS.where(

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import os
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, nullcontext
 from os.path import samestat
 from pathlib import Path
-from typing import Literal
+from typing import Literal, TypeVar
 
 from sqlalchemy import Connection, Engine
 
@@ -27,6 +27,8 @@ from barkeep.store.looking import is_read_only, see_that_it_is_sound
 from barkeep.store.opening import OPENING_WAITS, make_ready
 from barkeep.store.steps import Beneath
 from barkeep.translation import tr
+
+T = TypeVar("T")
 
 
 class FilePlace:
@@ -102,9 +104,12 @@ class FilePlace:
             with connection.begin():
                 yield connection
 
-    def data_version(self) -> int:
-        """A number that changes when another program has written to the file."""
-        with self.reading() as connection:
+    def data_version(self, within: Connection | None = None) -> int:
+        """A number that changes when another program has written to the file.
+
+        Asked `within` a change, which nobody can come between.
+        """
+        with nullcontext(within) if within is not None else self.reading() as connection:
             return int(connection.exec_driver_sql("PRAGMA data_version").scalar_one())
 
     def digest(self) -> str | None:
@@ -162,6 +167,13 @@ class FilePlace:
     def keep_as_it_is(self, folder: Path, name: Callable[[int], str]) -> Path:
         """Keep what cannot be read as a bar, byte by byte. Raises `CannotWrite`."""
         return backup.keep_as_it_is(self.at, folder, name)
+
+    def write_over(self, ready: Path, keep: Callable[[], T]) -> T:
+        """As `put_in_place`, once `keep` has kept the last that anybody wrote; what that gives.
+
+        Raises `UnreadableFile` for what is no bar.
+        """
+        return backup.write_over(self.at, ready, keep)
 
     def put_in_place(self, ready: Path) -> None:
         """Make the bar hold what another file holds. Raises `CannotWrite` or `BarIsBusy`."""

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import time
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager, suppress
+from contextlib import contextmanager, nullcontext, suppress
 from pathlib import Path
 from tempfile import TemporaryDirectory
-from typing import Literal
+from typing import Literal, TypeVar
 
 from sqlalchemy import Connection, Engine, RootTransaction
 from sqlalchemy.exc import DBAPIError, IntegrityError
@@ -43,6 +43,8 @@ from barkeep.store.server_engine import (
 )
 from barkeep.store.steps import Beneath
 from barkeep.translation import tr
+
+T = TypeVar("T")
 
 _ASIDE = 2**40
 """More changes than any bar sees: what a version is moved by once it is not known any more."""
@@ -120,9 +122,9 @@ class ServerPlace:
             yield connection
         self._own += 1
 
-    def data_version(self) -> int:
+    def data_version(self, within: Connection | None = None) -> int:
         """A number that changes when another than this has written to the bar."""
-        with self.reading() as connection:
+        with nullcontext(within) if within is not None else self.reading() as connection:
             return server_tables.changes_so_far(connection) - self._own
 
     def digest(self) -> str | None:
@@ -191,15 +193,21 @@ class ServerPlace:
 
     def put_in_place(self, ready: Path) -> None:
         """Make the bar hold what a file holds, all of it or nothing; others see it at once."""
+        self.write_over(ready, lambda: None)
+
+    def write_over(self, ready: Path, keep: Callable[[], T]) -> T:
+        """The same, once `keep` has kept what is there and nobody else can write; what it gives."""
         source = file_engine(ready)
         try:
             with source.connect() as filled, self._changing() as connection:
+                kept = keep()
                 found = server_tables.look(connection, self.at.schema)
                 if found.header is None:
                     self._begin(connection, make_schema=not found.is_there)
                 server_tables.empty(connection)
                 copy_rows(filled, connection)
                 server_tables.number_on(connection)
+                return kept
         finally:
             source.dispose()
 

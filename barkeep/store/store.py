@@ -140,9 +140,12 @@ class Store:
         with self.reading() as connection:
             return history.at(connection, written.id) == written
 
-    def data_version(self) -> int:
-        """A number that changes when another program has written to the bar."""
-        return self.place.data_version()
+    def data_version(self, within: UnitOfWork | None = None) -> int:
+        """A number that changes when another program has written to the bar.
+
+        Asked `within` a change, which nobody can come between.
+        """
+        return self.place.data_version(within.connection if within else None)
 
     def digest(self) -> str | None:
         """A short number for all that is in the bar now; None where none is to be had."""

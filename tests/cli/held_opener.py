@@ -29,6 +29,7 @@ from sqlalchemy import event
 from sqlalchemy.engine import Connection, Engine
 
 from barkeep.cli import main
+from barkeep.store import backup
 from tests.cli.kill_points import watch_writes
 
 PIPES = 5
@@ -83,6 +84,7 @@ def answer(message: bytes, pipes: list[int]) -> None:
 
 
 if __name__ == "__main__":
+    backup.BUSY_MS = 600_000  # a copy waits for who is held, however slow the machine is
     with TemporaryDirectory() as folder, redirect_stdout(StringIO()), redirect_stderr(StringIO()):
         main(["--bar", f"{folder}/warm.barkeep", "--new", "bottles"])
     with socket.socket(fileno=int(sys.argv[1])) as asking:

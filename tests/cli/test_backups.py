@@ -519,8 +519,24 @@ def test_a_restore_waits_for_who_is_amid_writing_to_the_bar(barkeep, bar, tmp_pa
         counting.reach()
         restoring.let_go()
         counting.let_go()
-        assert (counting.answer()[0], restoring.answer()[0]) == (0, 0)
+        counting.answer()
+        assert restoring.answer()[0] == 0
     assert rows(bar) == rows(copy)
+
+
+def test_what_is_written_just_before_a_restore_writes_is_kept(barkeep, bar, tmp_path, held):
+    copy = tmp_path / "copy.barkeep"
+    assert barkeep("--bar", bar, "backup", copy).status == 0
+    with held(bar, f"connect {bar}", command=("restore", str(copy), "--yes")) as (restoring,):
+        restoring.reach()
+        assert barkeep("--bar", bar, "count", "1", "0.2").status == 0
+        counted = rows(bar)
+        restoring.let_go()
+        status, out, err = restoring.answer()
+    assert (status, err) == (0, "") and rows(bar) == rows(copy)
+    (newest,) = (each for each in kept(bar, "before restore") if each in out)
+    assert rows(folder(bar) / newest) == counted
+    assert not Path(f"{bar}-journal").exists()
 
 
 def test_another_program_that_has_the_bar_open_sees_what_was_restored(barkeep, counted):
