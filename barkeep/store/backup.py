@@ -78,10 +78,9 @@ def write_filled(target: Path, fill: Callable[[Path], None]) -> None:
 
 def filled_into(folder: Path, name: Callable[[int], str], fill: Callable[[Path], None]) -> Path:
     """As `copy_into`, with what `fill` puts into a new file."""
-    with _in_own_folder(folder, name) as (partial, target):
-        _fill_whole(partial, fill, target)
-        _name(partial, target)
-    return target
+    with _in_own_folder(folder) as partial:
+        _fill_whole(partial, fill, _first_free(folder, name))
+        return _name_first_free(partial, folder, name)
 
 
 def refuse_taken_name(target: Path, source: Path) -> None:
@@ -123,10 +122,9 @@ def copy_into(source: Path, folder: Path, name: Callable[[int], str]) -> Path:
     `name` gives the copy's name by a number from 1 on; the first that is free
     is taken. Raises as `copy_bar` does.
     """
-    with _in_own_folder(folder, name) as (partial, target):
+    with _in_own_folder(folder) as partial:
         _copy_whole(source, partial)
-        _name(partial, target)
-    return target
+        return _name_first_free(partial, folder, name)
 
 
 def keep_as_it_is(source: Path, folder: Path, name: Callable[[int], str]) -> Path:
@@ -134,7 +132,8 @@ def keep_as_it_is(source: Path, folder: Path, name: Callable[[int], str]) -> Pat
 
     To be asked only of a file that is not open here. Raises `CannotWrite`.
     """
-    with _in_own_folder(folder, name) as (partial, target):
+    with _in_own_folder(folder) as partial:
+        target = _first_free(folder, name)
         for ending in _endings_beside(source):
             beside = partial.with_name(f"{partial.name}{ending}")
             shutil.copyfile(f"{source}{ending}", beside)
@@ -233,15 +232,32 @@ def faults_of(path: Path) -> tuple[str, ...]:
 
 
 @contextmanager
-def _in_own_folder(folder: Path, name: Callable[[int], str]) -> Iterator[tuple[Path, Path]]:
-    """A name for what is unfinished, and the first free name for when it is done."""
+def _in_own_folder(folder: Path) -> Iterator[Path]:
+    """A name for what is unfinished, in a folder that is made where it is missing."""
     with told_of(folder):
         if not folder.is_dir():
             folder.mkdir(parents=True, exist_ok=True)  # another program may make it just now
             _sync(folder.parent)
-        target = next(path for n in count(1) if not (path := folder / name(n)).exists())
         with unfinished_in(folder) as partial:
-            yield partial, target
+            yield partial
+
+
+def _first_free(folder: Path, name: Callable[[int], str]) -> Path:
+    return next(path for n in count(1) if not (path := folder / name(n)).exists())
+
+
+def _name_first_free(partial: Path, folder: Path, name: Callable[[int], str]) -> Path:
+    """Give a finished copy the first free name, for good: another may take one just before."""
+    while True:
+        target = _first_free(folder, name)
+        try:
+            os.link(partial, target)
+        except FileExistsError:
+            continue
+        except OSError:  # not every disk knows links
+            _name(partial, target)
+        _sync(folder)
+        return target
 
 
 def _numbered(name: str) -> Iterator[str]:

@@ -164,6 +164,7 @@ def watch_writes(before: Callable[[Step], None]) -> None:
     _kept.extend((vfs, library))
 
     _watch(Path, "replace", before, lambda _, target: f"name {Path(target).name}")
+    _watch(os, "link", before, lambda _, target: f"name {Path(target).name}")
     _watch(Path, "unlink", before, lambda path: f"delete {path.name}")
     _watch(os, "fsync", before, lambda _: "sync a file")
 

@@ -1,4 +1,4 @@
-"""A file is written over once the last that anybody wrote to it is kept."""
+"""A file is written over once the last written to it is kept; no two copies take one name."""
 
 from __future__ import annotations
 
@@ -8,7 +8,8 @@ from contextlib import closing
 
 import pytest
 
-from barkeep.store.backup import write_over
+from barkeep.store import backup
+from barkeep.store.backup import copy_into, filled_into, write_over
 
 
 def filled(path, *words):
@@ -60,3 +61,23 @@ def test_where_it_cannot_be_kept_it_stays_and_can_be_written(tmp_path):
         write_over(bar, other, keep)
     write(bar, "more")
     assert said(bar) == ["old", "more"] and names(tmp_path) == ["bar", "other"]
+
+
+@pytest.mark.parametrize("links", [True, False])
+def test_two_copies_that_are_made_at_once_have_two_names(tmp_path, monkeypatch, links):
+    """Also on a disk that knows no links."""
+    old, folder = filled(tmp_path / "bar", "old"), tmp_path / "kept"
+    if not links:
+        monkeypatch.setattr(backup.os, "link", no_links)
+
+    def fill(path):
+        filled(path, "slow")
+        assert copy_into(old, folder, "copy {}".format) == folder / "copy 1"
+
+    assert filled_into(folder, "copy {}".format, fill) == folder / "copy 2"
+    assert said(folder / "copy 1") == ["old"] and said(folder / "copy 2") == ["slow"]
+    assert names(folder) == ["copy 1", "copy 2"]
+
+
+def no_links(_source, target):
+    raise PermissionError(1, "Operation not permitted", str(target))
