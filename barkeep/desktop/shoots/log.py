@@ -178,6 +178,23 @@ class LogTable(QTableWidget):
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
 
 
+def _says(item: QTableWidgetItem | None, text: str) -> bool:
+    """Whether a cell is as it would be made; each that is put in measures its columns anew."""
+    return item is not None and (item.text(), item.toolTip()) == (text, plain_tip(text))
+
+
+def _cell(column: int, text: str) -> QTableWidgetItem:
+    item = QTableWidgetItem(text)
+    flags = Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
+    if column in (SPILLED, COUNTED):
+        flags |= Qt.ItemFlag.ItemIsEditable
+    item.setFlags(flags)
+    item.setToolTip(plain_tip(text))
+    if column:
+        item.setTextAlignment(RIGHT)
+    return item
+
+
 @dataclass(frozen=True)
 class LogRow:
     """One bottle of the log."""
@@ -718,15 +735,8 @@ class LogDialog(RefusedInBanner, QDialog):
                 if (place := (row.bottle.id, column)) in self._unread
                 else read
             )
-            item = QTableWidgetItem(text)
-            flags = Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
-            if column in (SPILLED, COUNTED):
-                flags |= Qt.ItemFlag.ItemIsEditable
-            item.setFlags(flags)
-            item.setToolTip(plain_tip(text))
-            if column:
-                item.setTextAlignment(RIGHT)
-            self.table.setItem(number, column, item)
+            if not _says(self.table.item(number, column), text):
+                self.table.setItem(number, column, _cell(column, text))
 
     def _lay_out(self) -> None:
         self.table.itemChanged.connect(self._on_changed)
