@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
+from contextlib import contextmanager
 from dataclasses import asdict, dataclass, replace
 from functools import partial
 from typing import Any
@@ -142,6 +143,13 @@ class LogTable(QTableWidget):
         if self.state() == QAbstractItemView.State.EditingState:
             self.setCurrentCell(self.currentRow(), 0)
 
+    @contextmanager
+    def measured_once(self) -> Iterator[None]:
+        """While many cells are put in: for each of them all columns would be measured anew."""
+        self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        yield
+        self._fit_columns()
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if self.state() == QAbstractItemView.State.EditingState:
             event.ignore()  # the Enter that ends the typing passes through here as well
@@ -174,6 +182,10 @@ class LogTable(QTableWidget):
             assert above is not None  # all of them have just been set
             above.setTextAlignment(RIGHT)
         header.setMinimumSectionSize(CELL_WIDTH)  # room to type in
+        self._fit_columns()
+
+    def _fit_columns(self) -> None:
+        header = self.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
 
@@ -703,9 +715,10 @@ class LogDialog(RefusedInBanner, QDialog):
         rows = self.draft.rows()
         shown = {row.bottle.id for row in rows}
         self._unread = {key: each for key, each in self._unread.items() if key[0] in shown}
-        self.table.setRowCount(len(rows))
-        for number, row in enumerate(rows):
-            self._fill_row(number, row)
+        with self.table.measured_once():
+            self.table.setRowCount(len(rows))
+            for number, row in enumerate(rows):
+                self._fill_row(number, row)
         self._filling = False
         self.table.setCurrentCell(*kept)
         self.summary.setText(self.draft.in_words())

@@ -8,7 +8,7 @@ from dataclasses import replace
 from itertools import count
 
 from barkeep.domain.ingredients.names import bare_name, named
-from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
+from barkeep.domain.ingredients.tree import CheckedTree, FamilyTree, Ingredient
 from barkeep.domain.phrases import folded
 from barkeep.translation import tr, tr_noop
 
@@ -64,7 +64,8 @@ def as_their_kinds(tree: FamilyTree, own: Iterable[str]) -> FamilyTree:
     filled = dict(tree.ingredients)
     for key in kinds_first:
         filled[key] = _with_usual_figures(filled[key], [filled[each] for each in tree.upwards(key)])
-    return replace(tree, ingredients=filled)
+    # Names and family are as they were: to check them anew takes as long as a second tree.
+    return replace(CheckedTree.of(tree), ingredients=filled).tree
 
 
 def figures_in_words(of: Ingredient, but_of: Ingredient | None = None) -> tuple[str, ...]:

@@ -56,11 +56,10 @@ def whole_serves(lines: Sequence[Sequence[Way]], supply: Mapping[Pool, float]) -
 
 def no_more_than(lines: Sequence[Sequence[Way]], supply: Mapping[Pool, float]) -> float:
     """What the serves cannot exceed, found without the programme."""
-    groups = _groups_sharing_pools(lines)
-    if not all(line for group in groups for line in group):
+    if not all(lines):
         return 0.0
-    alone = (_each_alone(line, supply).most for group in groups for line in group)
-    return min(alone, default=math.inf)
+    worth_it = (_worth_pouring(line) for line in lines if _is_limited(line))
+    return min((_each_alone(line, supply).most for line in worth_it), default=math.inf)
 
 
 def _fewest(found: Iterable[Serves]) -> Serves:
@@ -139,7 +138,7 @@ def _groups_sharing_pools(lines: Sequence[Sequence[Way]]) -> list[list[Sequence[
     """Lines in groups that share no pool with each other; unlimited lines left out."""
     groups: list[tuple[set[Pool], list[Sequence[Way]]]] = []
     for ways in lines:
-        if any(not way.draws for way in ways):
+        if not _is_limited(ways):
             continue
         line = _worth_pouring(ways)
         pools = {pool for way in line for pool in way.draws}
@@ -155,8 +154,15 @@ def _groups_sharing_pools(lines: Sequence[Sequence[Way]]) -> list[list[Sequence[
     return [members for _, members in groups]
 
 
+def _is_limited(line: Sequence[Way]) -> bool:
+    return all(way.draws for way in line)
+
+
 def _worth_pouring(line: Sequence[Way]) -> Sequence[Way]:
     """A line's ways without those that draw all another one draws, and no less of it."""
+    pools = [pool for way in line for pool in way.draws]
+    if len(set(pools)) == len(pools):
+        return line  # ways that share nothing
     kept: list[Way] = []
     for way in line:
         if not any(_needs_all_of(way, other) for other in kept):
@@ -166,7 +172,8 @@ def _worth_pouring(line: Sequence[Way]) -> Sequence[Way]:
 
 
 def _needs_all_of(way: Way, other: Way) -> bool:
-    return all(way.draws.get(pool, 0.0) >= need for pool, need in other.draws.items())
+    draws, least = way.draws, other.draws
+    return draws.keys() >= least.keys() and all(draws[pool] >= least[pool] for pool in least)
 
 
 def _serves_of(group: Sequence[Sequence[Way]], supply: Mapping[Pool, float]) -> Serves:
