@@ -27,7 +27,8 @@ from barkeep.domain.pouring.garnishes import (
 )
 from barkeep.domain.pouring.made_first import make_first
 from barkeep.domain.pouring.serves_in_words import serves_in_words
-from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink, Following, how_many
+from barkeep.domain.pouring.verdict import VERDICT_WORDS, how_many
+from barkeep.domain.pouring.verdicts import Drink, Following
 from barkeep.domain.specs.called import called_in_sentence
 from barkeep.domain.specs.shown_lines import named_with_kind, names_in_sentence
 from barkeep.domain.specs.spec import Spec
