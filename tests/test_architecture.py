@@ -139,6 +139,8 @@ OF_ONE_DRINK = (
     "barkeep.domain.pouring.verdicts",
 )
 """What a list of drinks does without while nothing is told of any one."""
+OF_TYPED_NAMES = ("barkeep.domain.name_search", "barkeep.domain.ingredients.languages")
+"""What a command does without while no name is typed that is spelt otherwise."""
 
 
 @pytest.mark.parametrize(
@@ -148,6 +150,8 @@ OF_ONE_DRINK = (
         ("barkeep.desktop.shell.main", ("scipy", "networkx", "pint", "numpy")),
         ("barkeep.desktop.drink.tonight", ("scipy", "networkx", "pint", "numpy", "sqlalchemy")),
         ("barkeep.desktop.drink.tonight", OF_ONE_DRINK),
+        ("barkeep.cli.tonight", ("barkeep.domain.drink.analysis", *OF_TYPED_NAMES)),
+        ("barkeep.cli.shelf", ("barkeep.domain.drink.looks", *OF_TYPED_NAMES)),
     ],
 )
 def test_starting_imports_nothing_heavy(module, heavy):

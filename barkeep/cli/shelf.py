@@ -29,8 +29,6 @@ from barkeep.domain.bottles.level_steps import LevelStep, level_steps
 from barkeep.domain.bottles.level_words import certainty, in_doubt
 from barkeep.domain.bottles.levels import parse_level
 from barkeep.domain.bottles.paid import Payment, payment_in_words
-from barkeep.domain.drink.looks import shipped_looks
-from barkeep.domain.drink.shelf import standing
 from barkeep.domain.phrases import counted
 from barkeep.errors import InvalidField
 
@@ -90,6 +88,9 @@ def _json(
     place: int, bottle: Bottle, snapshot: Snapshot, amounts: Mapping[str, object]
 ) -> dict[str, object]:
     """`past` is what it is past its date; null where it is good still, always keeps or is empty."""
+    from barkeep.domain.drink.looks import shipped_looks  # only data tell how it looks
+    from barkeep.domain.drink.shelf import standing
+
     tree, end = snapshot.knowledge.tree, snapshot.ends.get(bottle.id)
     is_held = end is not None and bottle.level.amount > 0.0
     is_off = is_held and end is not None and end.is_over(snapshot.on)

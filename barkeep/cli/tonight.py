@@ -10,9 +10,9 @@ from barkeep.cli.on_paper import ON_PAPER, of_snapshot
 from barkeep.cli.output import IN_FULL, Answer, rounded, title_of, wrapped
 from barkeep.cli.query_help import query_help
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.cautions.caution_words import caution_in_words, cautions_json
 from barkeep.domain.cautions.cautions import IN_GENERAL, Caution, cautions_of_any_drink
 from barkeep.domain.drink.at_the_bar import WHOSE, Wanted, Whose, wanted_tonight
-from barkeep.domain.drink.words import caution_in_words, cautions_json
 from barkeep.domain.ingredients.derivations import EXACT
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import as_sentence, begun_small, capitalised
