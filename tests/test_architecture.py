@@ -151,7 +151,7 @@ OF_TYPED_NAMES = ("barkeep.domain.name_search", "barkeep.domain.ingredients.lang
         ("barkeep.desktop.drink.tonight", ("scipy", "networkx", "pint", "numpy", "sqlalchemy")),
         ("barkeep.desktop.drink.tonight", OF_ONE_DRINK),
         ("barkeep.cli.tonight", ("barkeep.domain.drink.analysis", *OF_TYPED_NAMES)),
-        ("barkeep.cli.shelf", ("barkeep.domain.drink.looks", *OF_TYPED_NAMES)),
+        ("barkeep.cli.shelf", ("barkeep.domain.bottles.shapes", *OF_TYPED_NAMES)),
     ],
 )
 def test_starting_imports_nothing_heavy(module, heavy):

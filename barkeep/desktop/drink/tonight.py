@@ -23,9 +23,7 @@ from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort
 from barkeep.desktop.screens.worked_out import WorkedOut
 from barkeep.desktop.widgets.buttons import number_field, offer
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
-from barkeep.desktop.widgets.delegates import (
-    VerdictDelegate,
-)
+from barkeep.desktop.widgets.delegates import VerdictDelegate
 from barkeep.desktop.widgets.detail_bar import DetailActs
 from barkeep.desktop.widgets.drink_picture import DrinkPictureView
 from barkeep.desktop.widgets.empty_state import WIDER, EmptyState
