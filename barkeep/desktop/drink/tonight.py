@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import importlib
+import sys
 from collections.abc import Callable, Hashable, Sequence
 from functools import partial
 from typing import TYPE_CHECKING
@@ -76,6 +78,8 @@ READY_FOR_MORE = "tonight-verdicts"
 """Under which the bar's verdicts are worked out that were kept at first."""
 POURED = "tonight-poured"
 """Under which it is worked out what a drink is with what is chosen for its lines."""
+DETAILS, LOADED = "barkeep.desktop.drink.tonight_details", "tonight-details"
+"""What tells of one drink, and under which it is loaded in the background for the first."""
 DRINKS = "tonight-drinks"
 """Under which it is worked out what is poured, drink by drink."""
 
@@ -209,6 +213,10 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
 
     def show_row(self, row: TonightRow | None) -> None:
         self.context.background.forget(CORRECTION)
+        if row is not None and DETAILS not in sys.modules:
+            load = partial(importlib.import_module, DETAILS)
+            self.context.background.ask(LOADED, load, lambda _: self.show_row(self.current))
+            return
         self._go_on_pouring(row)
         if row is None:
             self.detail.clear()
