@@ -130,12 +130,28 @@ def test_every_package_says_what_it_is(name):
     assert ast.get_docstring(ast.parse(MODULES[name].read_text("utf-8")))
 
 
+OF_ONE_DRINK = (
+    "barkeep.desktop.drink.tonight_details",
+    "barkeep.domain.cautions.cautions",
+    "barkeep.domain.drink.analysis",
+    "barkeep.domain.drink.picture",
+    "barkeep.domain.pouring.assessment",
+    "barkeep.domain.pouring.verdicts",
+)
+"""What a list of drinks does without while nothing is told of any one."""
+OF_TYPED_NAMES = ("barkeep.domain.name_search", "barkeep.domain.ingredients.languages")
+"""What a command does without while no name is typed that is spelt otherwise."""
+
+
 @pytest.mark.parametrize(
     ("module", "heavy"),
     [
         ("barkeep.cli", ("PySide6", "scipy", "networkx", "pint", "numpy", "sqlalchemy")),
         ("barkeep.desktop.shell.main", ("scipy", "networkx", "pint", "numpy")),
         ("barkeep.desktop.drink.tonight", ("scipy", "networkx", "pint", "numpy", "sqlalchemy")),
+        ("barkeep.desktop.drink.tonight", OF_ONE_DRINK),
+        ("barkeep.cli.tonight", ("barkeep.domain.drink.analysis", *OF_TYPED_NAMES)),
+        ("barkeep.cli.shelf", ("barkeep.domain.bottles.shapes", *OF_TYPED_NAMES)),
     ],
 )
 def test_starting_imports_nothing_heavy(module, heavy):

@@ -11,9 +11,7 @@ from barkeep.domain.bar.shoots import Shoot, ShootDrink
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.barcodes import is_like_a_code, read_gtin, same_code
 from barkeep.domain.bottles.bottle import Bottle, Product
-from barkeep.domain.ingredients.finder import nearest
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.name_search import Named, NameIndex
 from barkeep.domain.phrases import folded
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import AmbiguousName, UnknownName, UserError
@@ -34,6 +32,8 @@ NEAREST = 3
 
 def nearest_names(name: str, names: Iterable[str], limit: int = NEAREST) -> tuple[str, ...]:
     """The names most like the one given, best first; none that is far-fetched."""
+    from barkeep.domain.name_search import Named, NameIndex  # most names are spelt as they are
+
     index = NameIndex(Named(each, (each,)) for each in dict.fromkeys(names))
     return tuple(hit.value for hit in index.hits(name)[:limit])
 
@@ -50,6 +50,8 @@ def find_ingredient(tree: FamilyTree, text: str, *, owned: Collection[str] = ())
     if key is None and (meant := tree.may_be(text)):
         raise UnknownName("ingredient", text, tuple(map(tree.name, meant)))
     if key is None:
+        from barkeep.domain.ingredients.finder import nearest  # as above
+
         near = nearest(text, tree, there=owned)
         raise UnknownName("ingredient", text, tuple(each.name for each in near))
     return key

@@ -10,13 +10,16 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from hashlib import blake2b
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from barkeep.application import quick_form
 from barkeep.application.kept_bar import MOST_KEPT, forget_the_oldest
 from barkeep.application.paths import cache_folder
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.pouring.sourcing import Within
-from barkeep.domain.pouring.verdicts import Verdicts
+from barkeep.domain.pouring.verdict import Verdicts
+
+if TYPE_CHECKING:
+    from barkeep.domain.pouring.sourcing import Within
 
 
 @dataclass(frozen=True, eq=False, slots=True)

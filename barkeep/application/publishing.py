@@ -39,6 +39,7 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.buying.shopping import name_in_words, packages_in_words, shopping_for
 from barkeep.domain.cautions.allergens import allergens_of
+from barkeep.domain.cautions.caution_words import caution_in_words
 from barkeep.domain.cautions.cautions import (
     IN_GENERAL,
     Caution,
@@ -48,7 +49,6 @@ from barkeep.domain.cautions.cautions import (
 )
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.drink.picture import picture_of
-from barkeep.domain.drink.words import caution_in_words
 from barkeep.domain.pouring.minded import Minded
 from barkeep.domain.shoots.drinks import as_poured, orders_of, without_spec
 from barkeep.domain.shoots.log import not_taken_as_planned

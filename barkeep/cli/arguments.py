@@ -42,7 +42,7 @@ COMMANDS = (
     Command("count", "write down a measured level", "counting:count"),
     Command("tare", "write down what an empty or full bottle weighs", "counting:tare"),
     Command("dasher", "say what one dash from a bottle comes to", "counting:dasher"),
-    Command("receive", "put a bottle of a known product on the shelf", "shelf:receive"),
+    Command("receive", "put a bottle of a known product on the shelf", "receiving:receive"),
     Command("move", "put a bottle at another place along the shelf", "shelf:move"),
     Command(
         "product",
@@ -72,7 +72,7 @@ COMMANDS = (
         ),
     ),
     Command("buy", "what to buy for shoots and pars, and what was bought", "buying:buy"),
-    Command("history", "what happened to a bottle", "shelf:history"),
+    Command("history", "what happened to a bottle", "history:history"),
     Command("evening", "what was poured on a day, and what it cost", "prices:evening"),
     Command(
         "spec",

@@ -15,7 +15,7 @@ from barkeep.domain.amounts.measures import quantity_in, show_quantity
 from barkeep.domain.amounts.rounding import down_to, rounded_down
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.levels import share_in
-from barkeep.domain.drink.words import caution_in_words, cautions_in_brief
+from barkeep.domain.cautions.caution_words import caution_in_words, cautions_in_brief
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.making.available import Taken, all_there_is
 from barkeep.domain.making.batch_measures import (

@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
 from functools import wraps
+from typing import TYPE_CHECKING
 
-from barkeep.application.on_paper import read_on_paper
 from barkeep.cli.arguments import Arguments, argument
 from barkeep.cli.bar_source import opened_bar
 from barkeep.cli.output import Answer, wrapped
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.buying.on_paper import OnPaper
+
+if TYPE_CHECKING:
+    from barkeep.domain.buying.on_paper import OnPaper
 
 
 def _several(option: str, dest: str, metavar: str, told: str) -> Callable[..., object]:
@@ -43,6 +45,10 @@ def answered(
     run: Callable[[Arguments, Snapshot], Answer], arguments: Arguments, snapshot: Snapshot
 ) -> Answer:
     """The answer of a question, asked of a bar as it is or as it would be on paper."""
+    if not (arguments.added or arguments.taken):
+        return run(arguments, snapshot)
+    from barkeep.application.on_paper import read_on_paper  # few questions are asked on paper
+
     paper = read_on_paper(snapshot, arguments.added, arguments.taken)
     answer = run(arguments, paper.snapshot)
     return _on_paper(answer, paper) if paper.is_changed else answer

@@ -14,10 +14,10 @@ from barkeep.cli.spec_analyse import figures_json
 from barkeep.cli.using import USE, chosen_for
 from barkeep.domain.amounts.measures import show_quantity
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.cautions.caution_words import caution_in_words
 from barkeep.domain.cautions.cautions import IN_GENERAL, of_tier
 from barkeep.domain.drink.analysis import Analysis, analyse
 from barkeep.domain.drink.comparison import RiffComparison, compare, figure_rows
-from barkeep.domain.drink.words import caution_in_words
 from barkeep.domain.pouring.supply import Draw
 from barkeep.domain.shoots.one_drink import PouredOut, poured_out
 from barkeep.domain.specs.shown_lines import shown_lines

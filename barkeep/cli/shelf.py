@@ -1,38 +1,18 @@
-"""`barkeep bottles`, `pantry`, `history`, `receive` and `move`: the shelf, and what came."""
+"""`barkeep bottles`, `pantry` and `move`: the shelf."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from barkeep.application.bar import Bar
-from barkeep.application.finding import NobodyHasCode, find_bottle, find_by_code, find_product
-from barkeep.cli.arguments import (
-    BOTTLE,
-    PRODUCT,
-    SHOP,
-    USE_BY,
-    Arguments,
-    argument,
-    command,
-    day,
-    flag,
-    one_of,
-)
+from barkeep.application.finding import NobodyHasCode, find_bottle, find_by_code
+from barkeep.cli.arguments import BOTTLE, Arguments, argument, command, flag, one_of
 from barkeep.cli.bar_source import in_bar
 from barkeep.cli.output import Answer, iso, level_bar, rounded, table
 from barkeep.domain.amounts.measures import show_quantity, show_volume
-from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.bottles.bottle import Bottle, BottleFacts
-from barkeep.domain.bottles.containers import container_for, like_tare
-from barkeep.domain.bottles.level_steps import LevelStep, level_steps
-from barkeep.domain.bottles.level_words import certainty, in_doubt
-from barkeep.domain.bottles.levels import parse_level
-from barkeep.domain.bottles.paid import Payment, payment_in_words
-from barkeep.domain.drink.looks import shipped_looks
-from barkeep.domain.drink.shelf import standing
+from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.phrases import counted
-from barkeep.errors import InvalidField
 
 
 @command(
@@ -90,6 +70,9 @@ def _json(
     place: int, bottle: Bottle, snapshot: Snapshot, amounts: Mapping[str, object]
 ) -> dict[str, object]:
     """`past` is what it is past its date; null where it is good still, always keeps or is empty."""
+    from barkeep.domain.drink.looks import shipped_looks  # only data tell how it looks
+    from barkeep.domain.drink.shelf import standing
+
     tree, end = snapshot.knowledge.tree, snapshot.ends.get(bottle.id)
     is_held = end is not None and bottle.level.amount > 0.0
     is_off = is_held and end is not None and end.is_over(snapshot.on)
@@ -152,96 +135,6 @@ def _kept_cells(bottle: Bottle) -> tuple[str, ...]:
     return (show_quantity(bottle.level.amount, unit), show_quantity(bottle.product.size, unit))
 
 
-_WITHOUT_AMOUNT = ("open", "empty")
-
-
-@command(BOTTLE)
-@in_bar
-def history(arguments: Arguments, bar: Bar) -> Answer:
-    """A bottle's entries, oldest first, each with the level after it."""
-    bottle = find_bottle(bar.snapshot, arguments.bottle)
-    title, unit, size = bottle.product.title, bottle.product.unit, bottle.product.size
-    entries = [entry for entry, _level in bar.inventory.history(bottle.id)]
-    steps = level_steps(entries, unit)
-    head = ("when", "what", "amount", "level", "doubt", "how", "note")
-    rows = table(head, [_entry_row(each, unit, size) for each in steps], right="llrrr")
-    return Answer(
-        lambda: {"bottle": title, "unit": unit, "entries": [_entry_json(each) for each in steps]},
-        f"{title} (#{bottle.id})\n{rows}",
-    )
-
-
-def _entry_json(step: LevelStep) -> dict[str, object]:
-    """`sigma` is how sure a count was, `level_sigma` how sure the level is after the entry."""
-    entry = step.entry
-    amount = None if entry.kind in _WITHOUT_AMOUNT else rounded(entry.amount, 2)
-    return {
-        "at": entry.at.isoformat(timespec="seconds"),
-        "kind": entry.kind,
-        "amount": amount,
-        "level": rounded(step.after, 2),
-        "method": entry.method,
-        "sigma": rounded(entry.sigma, 2),
-        "note": entry.note,
-        "level_sigma": rounded(step.after_sigma, 2),
-    }
-
-
-def _entry_row(step: LevelStep, unit: Unit, size: float) -> tuple[str, ...]:
-    entry = step.entry
-    sign = "−" if entry.amount < 0 else ""
-    amount = sign + show_quantity(abs(entry.amount), unit)
-    return (
-        f"{entry.at:%Y-%m-%d %H:%M}",
-        entry.kind,
-        "" if entry.kind in _WITHOUT_AMOUNT else amount,
-        show_quantity(step.after, unit),
-        in_doubt(step.after_sigma, unit),
-        certainty(entry.method, entry.sigma, unit, size),
-        entry.note,
-    )
-
-
-@command(
-    PRODUCT,
-    argument("--level", metavar="LEVEL", help="what is in it (default: it is full)"),
-    argument("--made", type=day, metavar="DAY", help="when it was made here"),
-    USE_BY,
-    argument("--paid", metavar="AMOUNT", help="what it cost, in the bar's currency"),
-    SHOP,
-)
-@in_bar
-def receive(arguments: Arguments, bar: Bar) -> Answer:
-    """Receive one bottle."""
-    snapshot = bar.snapshot
-    product = find_product(snapshot, arguments.product)
-    facts = BottleFacts(made=arguments.made, use_by=arguments.use_by)
-    amount = None
-    if arguments.level is not None:
-        tare = like_tare(product, snapshot.bottles)
-        container = container_for(product, snapshot.knowledge.tree, tare)
-        amount = parse_level(arguments.level, container, snapshot.settings.units).amount
-    payment = _payment(arguments, snapshot.settings.currency)
-    bottle = bar.inventory.receive(product.id, amount, facts, payment).value
-    level = show_quantity(bottle.level.amount, product.unit)
-    keeps = f", use by {bottle.use_by}" if bottle.use_by else ""
-    return Answer(
-        lambda: {
-            "id": bottle.id,
-            "product": product.title,
-            "unit": product.unit,
-            "level": rounded(bottle.level.amount, 2),
-            "made": iso(bottle.made),
-            "use_by": iso(bottle.use_by),
-            "paid": None if payment is None else rounded(payment.amount, 2),
-        },
-        [
-            f"{product.title} is on the shelf as #{bottle.id} with {level}{keeps}.",
-            *_cost_said(bottle, payment, snapshot.settings.currency),
-        ],
-    )
-
-
 @command(
     BOTTLE,
     one_of(
@@ -262,22 +155,3 @@ def move(arguments: Arguments, bar: Bar) -> Answer:
         lambda: {"id": moved.id, "product": moved.product.title, "place": place},
         f"{moved.product.title} stands {where}, {place} along the shelf.",
     )
-
-
-def _payment(arguments: Arguments, currency: str) -> Payment | None:
-    """What was paid, where it is said. Raises `InvalidField`."""
-    from barkeep.application.shopping import read_money  # loads the store, which no list needs
-
-    shop = " ".join((arguments.shop or "").split())
-    if arguments.paid is not None:
-        return Payment(read_money(arguments.paid, "paid", currency), shop)
-    if shop:
-        raise InvalidField("shop", shop, "say with --paid what was paid there")
-    return None
-
-
-def _cost_said(bottle: Bottle, payment: Payment | None, currency: str) -> Iterator[str]:
-    if payment is not None:
-        yield f"{payment_in_words(payment, currency)} was paid for it."
-    elif bottle.product.price is None and not bottle.product.house_made:
-        yield "Nobody knows what it cost; --paid says it."

@@ -14,18 +14,12 @@ from barkeep.cli.output import IN_FULL, Answer, rounded, table, wrapped
 from barkeep.cli.spec import spec_json
 from barkeep.cli.using import USE, chosen_for
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.cautions.caution_words import caution_in_words, cautions_json
 from barkeep.domain.cautions.cautions import IN_GENERAL, of_tier
 from barkeep.domain.drink.analysis import Analysis, Frozen, analyse
 from barkeep.domain.drink.comparison import DrinkFigures, RiffComparison, compare, figure_rows
 from barkeep.domain.drink.kin import Figure, Kin, figures_of, kin_of
-from barkeep.domain.drink.words import (
-    INFORMATION,
-    about_ranges,
-    caution_in_words,
-    cautions_json,
-    facts,
-    place_in_words,
-)
+from barkeep.domain.drink.words import INFORMATION, about_ranges, facts, place_in_words
 from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.spec_text.text import write_spec

@@ -10,9 +10,9 @@ from barkeep.cli.on_paper import ON_PAPER, of_snapshot
 from barkeep.cli.output import IN_FULL, Answer, rounded, title_of, wrapped
 from barkeep.cli.query_help import query_help
 from barkeep.domain.bar.snapshot import Snapshot
+from barkeep.domain.cautions.caution_words import caution_in_words, cautions_json
 from barkeep.domain.cautions.cautions import IN_GENERAL, Caution, cautions_of_any_drink
 from barkeep.domain.drink.at_the_bar import WHOSE, Wanted, Whose, wanted_tonight
-from barkeep.domain.drink.words import caution_in_words, cautions_json
 from barkeep.domain.ingredients.derivations import EXACT
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import as_sentence, begun_small, capitalised
@@ -27,7 +27,8 @@ from barkeep.domain.pouring.garnishes import (
 )
 from barkeep.domain.pouring.made_first import make_first
 from barkeep.domain.pouring.serves_in_words import serves_in_words
-from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink, Following, how_many
+from barkeep.domain.pouring.verdict import VERDICT_WORDS, how_many
+from barkeep.domain.pouring.verdicts import Drink, Following
 from barkeep.domain.specs.called import called_in_sentence
 from barkeep.domain.specs.shown_lines import named_with_kind, names_in_sentence
 from barkeep.domain.specs.spec import Spec

@@ -8,7 +8,8 @@ import pytest
 
 from barkeep.application.bar import Bar
 from barkeep.domain.buying.next_bottle import next_bottle
-from barkeep.domain.pouring.verdicts import VERDICTS, tonight
+from barkeep.domain.pouring.verdict import VERDICTS
+from barkeep.domain.pouring.verdicts import tonight
 
 DRINK = ["spec", "verdict", "serves", "then", "serves_in_all", "missing", "make_first", "warnings"]
 DRINK += ["lines", "garnishes", "own", "next_shoot", "made", "tags", "allergens", "cautions"]

@@ -10,8 +10,7 @@ from dataclasses import dataclass
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.derivations import Want
-from barkeep.domain.pouring.assessment import sourcing_for
-from barkeep.domain.pouring.sourcing import Within
+from barkeep.domain.pouring.sourcing import Within, sourcing_for
 
 
 @dataclass(frozen=True, slots=True)

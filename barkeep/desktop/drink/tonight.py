@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Hashable, Iterator, Sequence
+import importlib
+import sys
+from collections.abc import Callable, Hashable, Sequence
 from functools import partial
 from typing import TYPE_CHECKING
 
@@ -10,23 +12,12 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QApplication, QCheckBox, QStackedWidget, QVBoxLayout, QWidget
 
-from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS, AllCautionsDialog
-from barkeep.desktop.drink.analysis_view import correction_words
-from barkeep.desktop.drink.bases import base_of
-from barkeep.desktop.drink.cautions_in_brief import minded_section
 from barkeep.desktop.drink.finding import Finding, language_as_help
 from barkeep.desktop.drink.parts import TONIGHT
 from barkeep.desktop.drink.tonight_filters import CLEAR_KEYS, TonightFilters
 from barkeep.desktop.drink.tonight_rows import Answered, TonightRow, answered, tonight_columns
 from barkeep.desktop.drink.wall import DrinkWall, keep_together
-from barkeep.desktop.drink.words import (
-    NOT_UNDERSTOOD,
-    POUR_KEYS,
-    line_state,
-    reason,
-    with_duty,
-    written,
-)
+from barkeep.desktop.drink.words import POUR_KEYS
 from barkeep.desktop.screens.list_stack import set_widths
 from barkeep.desktop.screens.parts import OfParts
 from barkeep.desktop.screens.screen import ScreenContext
@@ -34,11 +25,8 @@ from barkeep.desktop.screens.table_screen import TableScreen, on_activated, sort
 from barkeep.desktop.screens.worked_out import WorkedOut
 from barkeep.desktop.widgets.buttons import number_field, offer
 from barkeep.desktop.widgets.chips import CLOSENESS, FilterChips
-from barkeep.desktop.widgets.delegates import (
-    VerdictDelegate,
-)
+from barkeep.desktop.widgets.delegates import VerdictDelegate
 from barkeep.desktop.widgets.detail_bar import DetailActs
-from barkeep.desktop.widgets.details import DetailRow, DetailSection
 from barkeep.desktop.widgets.drink_picture import DrinkPictureView
 from barkeep.desktop.widgets.empty_state import WIDER, EmptyState
 from barkeep.desktop.widgets.fields import labelled
@@ -48,34 +36,19 @@ from barkeep.desktop.widgets.offered import Offered
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
 from barkeep.domain.bar.changes import EVERYTHING, Changes
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.cautions.cautions import IN_GENERAL
-from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.drink.at_the_bar import CARRIED, facts_tonight
-from barkeep.domain.drink.picture import poured_picture
 from barkeep.domain.drink.search import facts_for
-from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.phrases import as_sentence, capitalised
-from barkeep.domain.pouring.assessment import LineAnswer
-from barkeep.domain.pouring.garnishes import garnishes_told
-from barkeep.domain.pouring.made_first import make_first
 from barkeep.domain.pouring.memory import Memory
-from barkeep.domain.pouring.serves_in_words import (
-    following_in_words,
-    serves_in_words,
-    serves_of,
-)
-from barkeep.domain.pouring.verdicts import Drink, how_many, verdicts
-from barkeep.domain.specs.called import named_by
+from barkeep.domain.pouring.verdict import how_many
 from barkeep.domain.specs.query import SpecFacts
-from barkeep.domain.specs.shown_lines import ShownLine, shown_lines
-from barkeep.domain.specs.spec import Spec, UnsettledLine, with_unsettled
-from barkeep.domain.stand_ins.corrections import Correction, correction_for
+from barkeep.domain.specs.spec import Spec
 from barkeep.translation import tr, tr_about, tr_noop
 
 if TYPE_CHECKING:
     from barkeep.desktop.drink.pour_panel import PourPanel
     from barkeep.desktop.drink.pour_view import PourAsked
     from barkeep.desktop.first_hour.greeting import Greeting
+    from barkeep.domain.pouring.verdicts import Drink
 
 Act = Callable[[], object]
 
@@ -105,6 +78,8 @@ READY_FOR_MORE = "tonight-verdicts"
 """Under which the bar's verdicts are worked out that were kept at first."""
 POURED = "tonight-poured"
 """Under which it is worked out what a drink is with what is chosen for its lines."""
+DETAILS, LOADED = "barkeep.desktop.drink.tonight_details", "tonight-details"
+"""What tells of one drink, and under which it is loaded in the background for the first."""
 DRINKS = "tonight-drinks"
 """Under which it is worked out what is poured, drink by drink."""
 
@@ -187,6 +162,8 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
 
     def _compile(self, snapshot: Snapshot) -> None:
         """Make ready for the next question what a first answer that was kept did without."""
+        from barkeep.domain.pouring.verdicts import verdicts
+
         within, serves = self.closeness.choice, self.serves.value()
         question = partial(verdicts, snapshot, within, serves, self._memory)  # type: ignore[arg-type]
         self.context.background.ask(READY_FOR_MORE, question, lambda _found: None)
@@ -236,6 +213,10 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
 
     def show_row(self, row: TonightRow | None) -> None:
         self.context.background.forget(CORRECTION)
+        if row is not None and DETAILS not in sys.modules:
+            load = partial(importlib.import_module, DETAILS)
+            self.context.background.ask(LOADED, load, lambda _: self.show_row(self.current))
+            return
         self._go_on_pouring(row)
         if row is None:
             self.detail.clear()
@@ -245,54 +226,37 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
             self._tell((row,))
         self._show_drink(drink)
         if row.verdict == "stand_in":
-            question = partial(correction_for, drink, row.evening.snapshot)
+            from barkeep.desktop.drink.tonight_details import correction_of  # as below
+
+            question = partial(correction_of, drink, row.evening.snapshot)
             self.context.background.ask(CORRECTION, question, partial(self._correct, drink))
 
-    def _correct(self, row: Drink, found: Correction | None) -> None:
+    def _correct(self, row: Drink, correction: str) -> None:
         """Say what to pour so that stand-ins leave the drink what it was, where they do not."""
-        if found is not None:
-            self._show_drink(row, correction_words(found, named_by(row.spec.lines, self._tree)))
+        if correction:
+            self._show_drink(row, correction)
 
     def _show_drink(self, row: Drink, correction: str = "") -> None:
-        settings = self.context.bar.snapshot.settings
-        shown = shown_lines(row.spec, self._tree, settings.shown_in, settings.units)
-        known = tuple(map(partial(_line, tree=self._tree), row.lines, shown))
-        lines = with_unsettled(row.spec, known, _question)
-        if correction:
-            balance = DetailRow(
-                correction, label=tr("Balance"), picture="stand-ins", tone="stand_in"
-            )
-            lines = (*lines, balance)
-        sections = [
-            *minded_section(row.minded, row.notices),
-            DetailSection(tr("What goes in"), lines),
-        ]
-        first = make_first(row.lines, self._tree) if row.makeable else ""
-        if first:
-            sections.insert(0, DetailSection(tr("First"), (_first(first),)))
-        specs = self.context.bar.snapshot.all_specs
-        if told := tuple(map(DetailRow, garnishes_told(row, specs, self._tree))):
-            sections.append(DetailSection(tr("Garnish"), told))
-        if row.then:
-            after = tr("After {serves}", serves=serves_of(row.serves))
-            sections.append(DetailSection(after, tuple(_followings(row, self._tree)), fold="after"))
-        if row.spec.method:
-            method = (DetailRow(row.spec.method),)
-            sections.append(DetailSection(tr("Method"), method, fold="method", opens=True))
-        sections.append(DetailSection(tr("Care"), (DetailRow(tr(IN_GENERAL)),), fold="care"))
+        # What is told of one drink loads as much as all that its list needs, which shows before.
+        from barkeep.desktop.drink.tonight_details import sections_of, subtitle_of
+        from barkeep.domain.drink.picture import poured_picture
+
+        snapshot = self.context.bar.snapshot
         self._badge.show_verdict(row.verdict)
         self.detail.show_details(
             row.spec.name,
-            _subtitle(row, self._tree),
-            sections,
+            subtitle_of(row, self._tree),
+            sections_of(row, snapshot, self._tree, correction=correction),
             top=self._badge,
             beside=self._picture,
             acts=self._acts_on(row),
         )
-        self._picture.show_picture(poured_picture(row, self.context.bar.snapshot))
+        self._picture.show_picture(poured_picture(row, snapshot))
 
     def _acts_on(self, row: Drink) -> DetailActs:
         """What is done with a drink; where something is missing, that first."""
+        from barkeep.desktop.drink.all_cautions import ALL_CAUTIONS  # as above
+
         return_keys = QKeySequence(Qt.Key.Key_Return)
         spec = Offered(
             tr_about("on a button", "Open the spec"),
@@ -306,6 +270,9 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
 
     def show_all_cautions(self) -> None:
         """Show every caution of the chosen drink, with its authority."""
+        from barkeep.desktop.drink.all_cautions import AllCautionsDialog  # as above
+        from barkeep.domain.drink.analysis import analyse
+
         if self.current is not None:
             drink = self.current.worked_out()
             general = analyse(drink.spec, self.context.bar.snapshot).general_cautions
@@ -649,42 +616,3 @@ class TonightScreen(OfParts, TableScreen[TonightRow]):
 
 def _native(keys: QKeySequence) -> str:
     return keys.toString(QKeySequence.SequenceFormat.NativeText)
-
-
-def _first(words: str) -> DetailRow:
-    return DetailRow(as_sentence(words), picture="house-made", tone="muted")
-
-
-def _question(line: UnsettledLine) -> DetailRow:
-    state = NOT_UNDERSTOOD
-    return DetailRow(
-        line.text, label=state.word, note=line.question, picture=state.picture, tone=state.tone
-    )
-
-
-def _line(answer: LineAnswer, shown: ShownLine, tree: FamilyTree) -> DetailRow:
-    state = line_state(answer, tree)
-    return DetailRow(
-        with_duty(answer.line, shown.text),
-        label=state.word,
-        note=reason(answer, tree),
-        picture=state.picture,
-        tone=state.tone,
-        tip=written(shown),
-    )
-
-
-def _followings(drink: Drink, tree: FamilyTree) -> Iterator[DetailRow]:
-    """What is poured once the bottles shown are used up, each with why it may be."""
-    named = named_by(drink.spec.lines, tree)
-    for each, said in zip(drink.then, following_in_words(drink, named), strict=True):
-        why = " ".join(answer.why for answer in each.poured) if each.is_stand_in else ""
-        tone = "stand_in" if each.is_stand_in else "plain"
-        yield DetailRow(capitalised(said), label=tr("Then"), note=why, tone=tone)
-
-
-def _subtitle(drink: Drink, tree: FamilyTree) -> str:
-    parts = [base_of(drink.spec, tree).name, tr(drink.spec.glass), *drink.questions]
-    if drink.makeable:
-        parts.append(serves_in_words(drink, tree))
-    return " · ".join(part for part in parts if part)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 
@@ -13,20 +14,23 @@ from barkeep.desktop.screens.row_table import Column
 from barkeep.desktop.widgets.delegates import ICONS_ROLE, SUBTITLE_ROLE, VERDICT_ROLE
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.at_the_bar import WHOSE, Whose, whose
-from barkeep.domain.drink.picture import DrinkPicture, poured_picture
 from barkeep.domain.drink.search import filmed_next
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
 from barkeep.domain.pouring.evening import Evening, evening_of
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.serves_in_words import serves_in_words
-from barkeep.domain.pouring.sourcing import Within
-from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS, Drink, Verdict, verdicts
+from barkeep.domain.pouring.verdict import VERDICT_WORDS, VERDICTS, Verdict, Verdicts
 from barkeep.domain.specs.called import named_by
 from barkeep.domain.specs.shown_lines import ingredients_in_brief, names_of
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import spoken_list
 from barkeep.translation import tr, tr_about, tr_noop
+
+if TYPE_CHECKING:
+    from barkeep.domain.drink.picture import DrinkPicture
+    from barkeep.domain.pouring.sourcing import Within
+    from barkeep.domain.pouring.verdicts import Drink
 
 MANY = 10**6
 """Sorts what nothing limits after every number."""
@@ -81,6 +85,8 @@ class TonightRow:
 
     def drawn(self) -> DrinkPicture | None:
         """Its picture, worked out now with what is poured for it where it is not known yet."""
+        from barkeep.domain.drink.picture import poured_picture  # a list draws none
+
         drink = self.worked_out()
         if self.place not in self._pictures:
             self._pictures[self.place] = poured_picture(drink, self.evening.snapshot)
@@ -135,11 +141,17 @@ def answered(
     Where something is kept of this bar and these are not, they are kept now.
     """
     known = kept.found(snapshot, within, serves) if kept else None
-    found = known or verdicts(snapshot, within, serves, memory)
+    found = known or _worked_out(snapshot, within, serves, memory)
     if kept and not known:
         kept.keep(snapshot, within, serves, found)
     evening = evening_of(snapshot, within, serves, memory, found=found)
     return Answered(evening, rows_of(evening, memory))
+
+
+def _worked_out(snapshot: Snapshot, within: Within, serves: int, memory: Memory) -> Verdicts:
+    from barkeep.domain.pouring.verdicts import verdicts  # not for those that are kept
+
+    return verdicts(snapshot, within, serves, memory)
 
 
 def rows_of(evening: Evening, memory: Memory) -> tuple[TonightRow, ...]:

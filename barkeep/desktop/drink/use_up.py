@@ -45,7 +45,7 @@ from barkeep.domain.pouring.use_up_words import (
     use_up_in_words,
     uses_in_words,
 )
-from barkeep.domain.pouring.verdicts import VERDICT_WORDS, VERDICTS
+from barkeep.domain.pouring.verdict import VERDICT_WORDS, VERDICTS
 from barkeep.translation import tr, tr_about, tr_noop
 
 A_TICK_EACH = (1, 2, 7, 14, 30, 61, 122)

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections import OrderedDict
 from collections.abc import Callable
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import (
     QIdentityProxyModel,
@@ -36,8 +36,10 @@ from barkeep.desktop.screens.row_table import RowFilter
 from barkeep.desktop.widgets.delegates import VALUE_ROLE, Index, is_selected
 from barkeep.desktop.widgets.drink_picture import draw_drink
 from barkeep.desktop.widgets.verdict_badge import draw_verdict, verdict_width
-from barkeep.domain.drink.picture import DrinkPicture
 from barkeep.translation import tr
+
+if TYPE_CHECKING:
+    from barkeep.domain.drink.picture import DrinkPicture
 
 LEAST_WIDTH = 148
 """How wide a place on the shelf is at least, in pixels of plain type."""

@@ -4,15 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
-from barkeep.domain.pouring.assessment import LineAnswer
 from barkeep.domain.pouring.garnishes import Standing, garnish_of
 from barkeep.domain.specs.called import kind_beside
-from barkeep.domain.specs.shown_lines import ShownLine
 from barkeep.domain.specs.spec import Line
 from barkeep.translation import tr, tr_noop
+
+if TYPE_CHECKING:
+    from barkeep.domain.pouring.assessment import LineAnswer
+    from barkeep.domain.specs.shown_lines import ShownLine
 
 POUR_KEYS = "Ctrl+Return"
 """They ask how a drink is poured, and pour it so once that is asked."""

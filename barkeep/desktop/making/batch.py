@@ -35,8 +35,8 @@ from barkeep.domain.amounts.rounding import rounded_down
 from barkeep.domain.amounts.units import Unit
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.level_words import quantity
+from barkeep.domain.cautions.caution_words import cautions_in_brief
 from barkeep.domain.drink.analysis import analyse
-from barkeep.domain.drink.words import cautions_in_brief
 from barkeep.domain.making.available import all_there_is
 from barkeep.domain.making.batch_measures import (
     ForServes,

@@ -61,6 +61,7 @@ PAGES = (
 )
 """What the pages need that are not shown at first."""
 HEAVY = (
+    "barkeep.desktop.drink.tonight_details",
     STORE,
     *PAGES,
     "barkeep.desktop.importing.files",

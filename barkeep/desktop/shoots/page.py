@@ -48,7 +48,7 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.days import day_said
 from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.phrases import begun_small
-from barkeep.domain.pouring.assessment import sourcing_for
+from barkeep.domain.pouring.sourcing import sourcing_for
 from barkeep.domain.pouring.words import plain_amount
 from barkeep.domain.shoots.drinks import as_poured, spec_of
 from barkeep.domain.shoots.plan import Rescue, as_of, rescued

@@ -14,7 +14,8 @@ from barkeep.domain.ingredients.relations import Technique
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.pouring.evening import Evening, Placed
 from barkeep.domain.pouring.memory import Memory
-from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Drink
+from barkeep.domain.pouring.verdict import VERDICT_WORDS
+from barkeep.domain.pouring.verdicts import Drink
 from barkeep.domain.specs.glasses import glass_in_words
 from barkeep.domain.specs.shown_lines import ingredients_in_brief
 from barkeep.domain.specs.spec import Spec

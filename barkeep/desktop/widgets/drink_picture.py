@@ -6,6 +6,7 @@ import re
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from math import cos, pi, sin, sqrt
+from typing import TYPE_CHECKING
 from zlib import crc32
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
@@ -14,9 +15,11 @@ from PySide6.QtGui import QBrush, QColor, QLinearGradient, QPainter, QPainterPat
 from barkeep.desktop.look.tones import Tones, blend, read_tones
 from barkeep.desktop.widgets.glass import Place, liquid_colour, outline_of
 from barkeep.desktop.widgets.picture import Picture, svg_of
-from barkeep.domain.drink.looks import Form, Stuff
-from barkeep.domain.drink.picture import DrawnGarnish, DrinkPicture
 from barkeep.translation import tr_noop
+
+if TYPE_CHECKING:
+    from barkeep.domain.drink.looks import Form, Stuff
+    from barkeep.domain.drink.picture import DrawnGarnish, DrinkPicture
 
 NAME = tr_noop("The drink in its glass")
 ABOVE_CM, BESIDE_CM = 4.2, 1.6

@@ -5,12 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QColor, QPainterPath
 
-from barkeep.domain.bottles.shapes import Station
-from barkeep.domain.drink.colours import Tint
+if TYPE_CHECKING:
+    from barkeep.domain.bottles.shapes import Station
+    from barkeep.domain.drink.colours import Tint
 
 HIDES = 0.2
 """A power of the cloud: a little of it hides much of what lies behind."""

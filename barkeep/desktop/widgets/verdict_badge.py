@@ -10,7 +10,7 @@ from barkeep.desktop.look.icons import pixmap
 from barkeep.desktop.look.metrics import HALF, PAD, UNIT, scaled
 from barkeep.desktop.look.sides import on_its_side, write
 from barkeep.desktop.look.tones import Tones, blend, current_tones
-from barkeep.domain.pouring.verdicts import VERDICT_WORDS, Verdict
+from barkeep.domain.pouring.verdict import VERDICT_WORDS, Verdict
 from barkeep.translation import tr
 
 SHAPE = 16

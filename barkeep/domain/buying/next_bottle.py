@@ -22,19 +22,14 @@ from barkeep.domain.buying.purchases import Candidate, Form, Purchases
 from barkeep.domain.ingredients.derivations import Derivation, Want
 from barkeep.domain.ingredients.relations import MadeFrom
 from barkeep.domain.ingredients.tree import FamilyTree
-from barkeep.domain.pouring.assessment import (
-    Assessment,
-    asked_by_want,
-    assess,
-    laid_out_once,
-    most_drawn,
-)
+from barkeep.domain.pouring.assessment import Assessment, assess, laid_out_once, most_drawn
 from barkeep.domain.pouring.made_first import made_first
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.sourcing import (
     DerivationWays,
     Sourcing,
     Within,
+    asked_by_want,
     choices,
     thresholds,
 )

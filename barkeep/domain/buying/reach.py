@@ -9,7 +9,8 @@ from barkeep.domain.buying.next_bottle import next_bottle
 from barkeep.domain.phrases import counted
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.sourcing import Within
-from barkeep.domain.pouring.verdicts import how_many, verdicts
+from barkeep.domain.pouring.verdict import how_many
+from barkeep.domain.pouring.verdicts import verdicts
 from barkeep.translation import tr
 
 

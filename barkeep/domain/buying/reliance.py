@@ -18,12 +18,13 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.drink.costs import unit_price
 from barkeep.domain.ingredients.derivations import Derivation
-from barkeep.domain.pouring.assessment import Assessment, assess, sourcing_for
+from barkeep.domain.pouring.assessment import Assessment, assess
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.serves import SLACK
-from barkeep.domain.pouring.sourcing import Sourcing, Within, need, thresholds
+from barkeep.domain.pouring.sourcing import Sourcing, Within, need, sourcing_for, thresholds
 from barkeep.domain.pouring.supply import Pool, Supply
-from barkeep.domain.pouring.verdicts import VERDICTS, Verdict, verdicts
+from barkeep.domain.pouring.verdict import VERDICTS, Verdict
+from barkeep.domain.pouring.verdicts import verdicts
 from barkeep.domain.specs.spec import Spec
 
 

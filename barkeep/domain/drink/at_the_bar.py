@@ -4,16 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from typing import Literal
+from typing import TYPE_CHECKING, Literal
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.drink.search import facts_for, filmed_next, query_of
 from barkeep.domain.pouring.evening import Evening, Placed
 from barkeep.domain.pouring.memory import Memory
-from barkeep.domain.pouring.verdicts import Drink
 from barkeep.domain.specs.query import SpecFacts
 from barkeep.domain.specs.spec import Spec
 from barkeep.translation import tr_noop
+
+if TYPE_CHECKING:
+    from barkeep.domain.pouring.verdicts import Drink
 
 Whose = Literal["shoot", "own", "classic"]
 WHOSE: Mapping[Whose, str] = {

@@ -13,7 +13,6 @@ from operator import attrgetter
 from barkeep.domain.bar.knowledge import Knowledge
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.allergens import allergen_words, allergens_of
-from barkeep.domain.drink.analysis import strength_of
 from barkeep.domain.ingredients.tasks import task_of
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.specs.by_spec import BySpec
@@ -163,6 +162,8 @@ def _strengths(
     specs: Sequence[Spec], snapshot: Snapshot, memory: Memory
 ) -> Mapping[str, float | None]:
     """The strength of each spec as served, by its name; None where none can be said."""
+    from barkeep.domain.drink.analysis import strength_of  # loads more than all other facts do
+
     known: BySpec[float | None] = memory.by_spec("strength", snapshot)
     strengths = known.each(specs, lambda spec: strength_of(spec, snapshot))
     return dict(zip(map(attrgetter("name"), specs), strengths, strict=True))

@@ -19,16 +19,17 @@ from copy import copy
 from dataclasses import dataclass, field
 from functools import cached_property
 from graphlib import CycleError, TopologicalSorter
-from typing import Any, TypeVar, cast
+from typing import TYPE_CHECKING, Any, TypeVar, cast
 
 from barkeep.domain.amounts.units import Unit
-from barkeep.domain.ingredients.languages import meanings, words_of
 from barkeep.domain.ingredients.ordinary import NOTHING_SAID, Ordinary, WithAge
 from barkeep.domain.ingredients.slips import slips_of
-from barkeep.domain.name_search import Named, NameIndex
 from barkeep.domain.phrases import capitalised, folded, with_small_letter
 from barkeep.errors import CyclicFamily, KnowledgeError, UnknownName
 from barkeep.shipped_data import Days, NotNegative, Percent, Positive, Text, Texts
+
+if TYPE_CHECKING:
+    from barkeep.domain.name_search import NameIndex
 
 Made = TypeVar("Made")
 
@@ -68,6 +69,12 @@ class Ingredient:
         """Every name that may be shown or offered, its own first: none that only a list prints."""
         regional = (name for names in self.regional.values() for name in names)
         return (self.name, *self.aliases, *regional)
+
+    @property
+    def understood_names(self) -> tuple[str, ...]:
+        """The names that only a search knows: none of them is ever shown."""
+        shown = self.offered_names
+        return tuple(name for name in self.printed if name not in shown)
 
     @property
     def all_names(self) -> tuple[str, ...]:
@@ -217,7 +224,12 @@ class FamilyTree:
     @cached_property
     def name_index(self) -> NameIndex[str]:
         """All names of all kinds, ready to be looked for."""
-        return NameIndex(map(_named, self.ingredients.values()))
+        from barkeep.domain.name_search import Named, NameIndex  # most answers look for no name
+
+        return NameIndex(
+            Named(each.key, each.offered_names, each.understood_names)
+            for each in self.ingredients.values()
+        )
 
     def spoken_names(self, key: str) -> tuple[tuple[str, str], ...]:
         """Each name that means it and nothing else: folded, and as a sentence says it.
@@ -244,6 +256,8 @@ class FamilyTree:
     @cached_property
     def words(self) -> frozenset[str]:
         """Every word of an English name, as words of a line are compared."""
+        from barkeep.domain.ingredients.languages import words_of  # only lines need them
+
         return frozenset(word for names in self.folded_names.values() for word in words_of(names))
 
     @cached_property
@@ -264,6 +278,8 @@ class FamilyTree:
 
     def may_be(self, name: str) -> tuple[str, ...]:
         """The keys of all that other languages call so, in the order of their names."""
+        from barkeep.domain.ingredients.languages import meanings, words_of  # as above
+
         known = map(self.key_of, meanings().get(" ".join(words_of(name)), ()))
         return tuple(sorted({key for key in known if key}, key=self.name))
 
@@ -485,12 +501,6 @@ def _spoken(ingredient: Ingredient, by_name: Mapping[str, str]) -> Iterator[tupl
 def inside_sentence(ingredient: Ingredient, name: str) -> str:
     """One of an ingredient's names as it stands inside a sentence."""
     return name if ingredient.proper else with_small_letter(name)
-
-
-def _named(ingredient: Ingredient) -> Named[str]:
-    shown = ingredient.offered_names
-    understood = tuple(name for name in ingredient.all_names if name not in shown)
-    return Named(ingredient.key, shown, understood)
 
 
 def with_own(tree: FamilyTree, own: Iterable[Ingredient]) -> FamilyTree:

@@ -60,9 +60,9 @@ from barkeep.domain.making.by_rounds import (
     rounds_for,
     worked_by_rounds,
 )
-from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.assumed import Assumed, assumed_in
 from barkeep.domain.pouring.made_first import hours_in_words
+from barkeep.domain.pouring.sourcing import sourcing_for
 from barkeep.domain.pouring.supply import supply_of
 from barkeep.domain.pouring.words import amount_of, asks_in_words, no_amount
 from barkeep.domain.specs.called import kinds_named_by

@@ -16,7 +16,6 @@ from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.runs import Run, Serving, added, runs_of
 from barkeep.domain.pouring.serves import SLACK, Serves, Way, allows, no_more_than, whole_serves
 from barkeep.domain.pouring.sourcing import (
-    WITHIN,
     DerivationWays,
     Sourcing,
     Within,
@@ -24,8 +23,7 @@ from barkeep.domain.pouring.sourcing import (
     need,
     thresholds,
 )
-from barkeep.domain.pouring.supply import Pool, supply_of
-from barkeep.domain.pouring.usual import usual_pours
+from barkeep.domain.pouring.supply import Pool
 from barkeep.domain.specs.by_spec import BySpec
 from barkeep.domain.specs.spec import Line, Spec
 
@@ -199,33 +197,6 @@ class Assessment:
             [way for choice in self._allowed(each, exact) for way in choice.ways]
             for each in numbers
         ]
-
-
-def sourcing_for(snapshot: Snapshot, within: Within, memory: Memory | None = None) -> Sourcing:
-    """The search that answers for this snapshot's bottles."""
-    kept = memory or Memory()
-    return kept.answer(("sourcing", within), snapshot, lambda: _sourcing(snapshot, within, kept))
-
-
-def _sourcing(snapshot: Snapshot, within: Within, memory: Memory) -> Sourcing:
-    knowledge = snapshot.knowledge
-    known: dict[Want, tuple[Derivation, ...]] = memory.recall(
-        ("ways", within), snapshot, asked_by_want, levels_matter=False
-    )
-    floor = WITHIN[within]
-    return Sourcing(
-        graph=knowledge.graph,
-        tree=knowledge.tree,
-        supply=supply_of(snapshot),
-        floor=floor,
-        usual=usual_pours(snapshot),
-        known=known,
-    )
-
-
-def asked_by_want(want: Want, _found: object) -> Iterable[str]:
-    """What a want asks for, as `Memory` is told it."""
-    return (want.ingredient,)
 
 
 def laid_out_once(snapshot: Snapshot, within: Within, memory: Memory) -> BySpec[Assessment]:

@@ -11,22 +11,20 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property, partial
 from threading import Lock
+from typing import TYPE_CHECKING
 
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.pouring.assessment import Assessment, assess, sourcing_for
 from barkeep.domain.pouring.memory import Memory
-from barkeep.domain.pouring.sourcing import Sourcing, Within
-from barkeep.domain.pouring.verdicts import (
-    Drink,
-    Verdict,
-    Verdicts,
-    drink_of,
-    is_makeable,
-    verdicts,
-    verdicts_one_by_one,
-)
+from barkeep.domain.pouring.sourcing import Sourcing, Within, sourcing_for
+from barkeep.domain.pouring.verdict import Verdict, Verdicts, is_makeable
 from barkeep.domain.specs.by_spec import BySpec
 from barkeep.domain.specs.spec import Spec
+
+if TYPE_CHECKING:
+    from barkeep.domain.pouring.assessment import Assessment
+    from barkeep.domain.pouring.verdicts import Drink
+
+# What works a drink out is imported where one is: a list whose verdicts are kept shows without.
 
 FEW = 600
 """Verdicts of no more specs than these are found one by one before the arrays are loaded."""
@@ -67,6 +65,8 @@ class Evening:
 
     def drink(self, spec: Spec) -> Drink:
         """All that is poured for one spec of the book, worked out where it is not known yet."""
+        from barkeep.domain.pouring.verdicts import drink_of
+
         with self._one_at_a_time:
             return self._drinks.of(
                 spec, lambda each: drink_of(self._laid_out(each), self.snapshot, self._sourcing)
@@ -90,11 +90,16 @@ def evening_of(
     `found` are its verdicts, where they are known.
     """
     memory = memory or Memory()
-    found = found or verdicts(snapshot, within, serves, memory)
+    if found is None:
+        from barkeep.domain.pouring.verdicts import verdicts
+
+        found = verdicts(snapshot, within, serves, memory)
     sourcing = sourcing_for(snapshot, within, memory)
     drinks: BySpec[Drink] = memory.by_spec(("tonight", within, serves), snapshot)
 
     def laid_out(spec: Spec) -> Assessment:
+        from barkeep.domain.pouring.assessment import assess
+
         return assess(spec, sourcing, serves)
 
     of, place = (snapshot.all_specs, found), partial(_placed, snapshot.all_specs, found)
@@ -104,6 +109,9 @@ def evening_of(
 
 def evening_asked_once(snapshot: Snapshot, within: Within = "close", serves: int = 1) -> Evening:
     """The same for who asks no second time."""
+    from barkeep.domain.pouring.assessment import assess
+    from barkeep.domain.pouring.verdicts import verdicts_one_by_one
+
     if len(snapshot.all_specs) > FEW:
         return evening_of(snapshot, within, serves)
     sourcing = sourcing_for(snapshot, within)

@@ -4,18 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
-from typing import Literal
+from typing import TYPE_CHECKING, Literal
 
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
-from barkeep.domain.pouring.assessment import LineAnswer
-from barkeep.domain.pouring.verdicts import Drink
 from barkeep.domain.pouring.words import cut_from
 from barkeep.domain.specs.garnish_notes import garnishes_in_words
 from barkeep.domain.specs.shown_lines import names_in_sentence, without_garnish
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.errors import spoken_list
 from barkeep.translation import tr
+
+if TYPE_CHECKING:
+    from barkeep.domain.pouring.assessment import LineAnswer
+    from barkeep.domain.pouring.verdicts import Drink
 
 Standing = Literal["there", "cut", "made", "stand_in", "missing", "unknown"]
 

@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import TYPE_CHECKING
 
-from barkeep.domain.ingredients.derivations import Derivation
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import counted
-from barkeep.domain.pouring.verdicts import Drink, Following
 from barkeep.domain.specs.called import named_by
 from barkeep.errors import spoken_list
 from barkeep.translation import tr, tr_noop
+
+if TYPE_CHECKING:
+    from barkeep.domain.ingredients.derivations import Derivation
+    from barkeep.domain.pouring.verdicts import Drink, Following
 
 
 def serves_in_words(drink: Drink, tree: FamilyTree) -> str:

@@ -8,6 +8,7 @@ from functools import cached_property
 from itertools import product as cross_product
 from typing import TYPE_CHECKING, Literal, NamedTuple
 
+from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.derivations import (
     Derivation,
     Derivations,
@@ -17,9 +18,10 @@ from barkeep.domain.ingredients.derivations import (
 )
 from barkeep.domain.ingredients.relations import Role, Scope
 from barkeep.domain.ingredients.tree import FamilyTree
+from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.serves import Way
-from barkeep.domain.pouring.supply import Supply
-from barkeep.domain.pouring.usual import UsualPours
+from barkeep.domain.pouring.supply import Supply, supply_of
+from barkeep.domain.pouring.usual import UsualPours, usual_pours
 from barkeep.domain.specs.spec import Line, Spec, role
 
 if TYPE_CHECKING:
@@ -108,6 +110,33 @@ class Sourcing:
         if want not in self.known:
             self.known[want] = self.derivations.of(want)
         return self.known[want]
+
+
+def sourcing_for(snapshot: Snapshot, within: Within, memory: Memory | None = None) -> Sourcing:
+    """The search that answers for this snapshot's bottles."""
+    kept = memory or Memory()
+    return kept.answer(("sourcing", within), snapshot, lambda: _sourcing(snapshot, within, kept))
+
+
+def _sourcing(snapshot: Snapshot, within: Within, memory: Memory) -> Sourcing:
+    knowledge = snapshot.knowledge
+    known: dict[Want, tuple[Derivation, ...]] = memory.recall(
+        ("ways", within), snapshot, asked_by_want, levels_matter=False
+    )
+    floor = WITHIN[within]
+    return Sourcing(
+        graph=knowledge.graph,
+        tree=knowledge.tree,
+        supply=supply_of(snapshot),
+        floor=floor,
+        usual=usual_pours(snapshot),
+        known=known,
+    )
+
+
+def asked_by_want(want: Want, _found: object) -> Iterable[str]:
+    """What a want asks for, as `Memory` is told it."""
+    return (want.ingredient,)
 
 
 def any_of(choices: Iterable[tuple[Derivation, ...]]) -> tuple[Derivation, ...]:

@@ -19,7 +19,6 @@ from typing import TYPE_CHECKING, TypeAlias
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.ingredients.derivations import Derivation
-from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.programme import Ended
 from barkeep.domain.pouring.serves import SLACK, Way
@@ -28,10 +27,12 @@ from barkeep.domain.pouring.sourcing import (
     Sourcing,
     Within,
     choices,
+    sourcing_for,
     thresholds,
 )
 from barkeep.domain.pouring.supply import Pool
-from barkeep.domain.pouring.verdicts import Verdict, verdicts
+from barkeep.domain.pouring.verdict import Verdict
+from barkeep.domain.pouring.verdicts import verdicts
 from barkeep.domain.specs.spec import Spec
 from barkeep.errors import InvalidField
 from barkeep.translation import tr

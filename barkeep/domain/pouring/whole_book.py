@@ -26,7 +26,6 @@ from typing import TypeVar
 import numpy as np
 
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.book_lines import (
     Amounts,
     BookLines,
@@ -37,7 +36,7 @@ from barkeep.domain.pouring.book_lines import (
 )
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.pools import Taken
-from barkeep.domain.pouring.sourcing import Sourcing, Within
+from barkeep.domain.pouring.sourcing import Sourcing, Within, sourcing_for
 from barkeep.domain.pouring.ways_to_asks import Enough, WaysToAsks
 from barkeep.domain.specs.spec import Spec
 

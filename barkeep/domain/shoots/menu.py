@@ -14,7 +14,6 @@ from functools import cached_property
 
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.ingredients.derivations import Derivation
-from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.serves import Way
 from barkeep.domain.pouring.sourcing import (
     DerivationWays,
@@ -22,6 +21,7 @@ from barkeep.domain.pouring.sourcing import (
     Within,
     choices,
     need,
+    sourcing_for,
     thresholds,
 )
 from barkeep.domain.pouring.supply import Draw, Pool, Stock

@@ -12,9 +12,8 @@ from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.days import day_said
 from barkeep.domain.ingredients.derivations import Derivation
-from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.assumed import Assumed, assumed_in
-from barkeep.domain.pouring.sourcing import Within, need
+from barkeep.domain.pouring.sourcing import Within, need, sourcing_for
 from barkeep.domain.pouring.supply import Draw, supply_of
 from barkeep.domain.pouring.words import asks_in_words, plain_amount, why_met
 from barkeep.domain.shoots.drinks import orders_of, spec_of, without_spec

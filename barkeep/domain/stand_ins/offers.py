@@ -12,8 +12,7 @@ from barkeep.domain.bottles.bottle import Bottle
 from barkeep.domain.drink.contents import LOOSE_UNITS, Pour, amount_poured, pours_for
 from barkeep.domain.ingredients.derivations import Derivation, Derivations, Want
 from barkeep.domain.ingredients.tree import FamilyTree, Ingredient
-from barkeep.domain.pouring.assessment import sourcing_for
-from barkeep.domain.pouring.sourcing import Sourcing
+from barkeep.domain.pouring.sourcing import Sourcing, sourcing_for
 from barkeep.domain.pouring.words import path_in_words
 from barkeep.domain.specs.spec import Line, Spec
 from barkeep.domain.stand_ins.corrections import (

@@ -15,7 +15,7 @@ from barkeep.desktop.look.icons import app_icon, drawing, icon, pixmap, renew, w
 from barkeep.desktop.look.tones import palette_of, read_tones
 from barkeep.desktop.shell.navigation import PAGES
 from barkeep.desktop.widgets.verdict_badge import verdict_icon
-from barkeep.domain.pouring.verdicts import VERDICTS
+from barkeep.domain.pouring.verdict import VERDICTS
 from barkeep.resource_files import names
 
 

@@ -18,7 +18,8 @@ from barkeep.desktop.widgets.labels import Link, LinkLabel
 from barkeep.desktop.widgets.verdict_badge import verdict_width
 from barkeep.domain.pouring.evening import evening_of
 from barkeep.domain.pouring.memory import Memory
-from barkeep.domain.pouring.verdicts import VERDICTS, tonight
+from barkeep.domain.pouring.verdict import VERDICTS
+from barkeep.domain.pouring.verdicts import tonight
 from barkeep.domain.specs.shown_lines import shown_lines
 from barkeep.domain.specs.spec import Line
 from tests.desktop.pages import shown_page

@@ -39,7 +39,7 @@ from barkeep.desktop.widgets.notices import SHOWN_MS, Banner, Toast
 from barkeep.desktop.widgets.offered import Offered
 from barkeep.desktop.widgets.search_field import SearchField
 from barkeep.desktop.widgets.verdict_badge import VerdictBadge
-from barkeep.domain.pouring.verdicts import VERDICT_WORDS
+from barkeep.domain.pouring.verdict import VERDICT_WORDS
 from tests.desktop.audit import accessible_name, cut_off, focusable_without_name
 
 LIGHT = read_tones("light")

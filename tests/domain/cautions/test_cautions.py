@@ -10,6 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from barkeep import resource_files
+from barkeep.domain.cautions.caution_words import caution_in_words
 from barkeep.domain.cautions.cautions import (
     BASES,
     LEVELS,
@@ -20,7 +21,6 @@ from barkeep.domain.cautions.cautions import (
     read_cautions,
     shipped_cautions,
 )
-from barkeep.domain.drink.words import caution_in_words
 from barkeep.domain.phrases import Phrases
 from barkeep.domain.spec_text.text import read_specs
 from barkeep.domain.specs.spec import Line, Spec

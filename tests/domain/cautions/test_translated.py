@@ -14,9 +14,10 @@ from barkeep.domain.cautions.allergens import (
     contains_sentence,
     shipped_allergens,
 )
+from barkeep.domain.cautions.caution_words import cautions_in_brief
 from barkeep.domain.cautions.cautions import of_allergens, shipped_cautions
 from barkeep.domain.drink.analysis import analyse
-from barkeep.domain.drink.words import cautions_in_brief, facts, in_brief, place_in_words
+from barkeep.domain.drink.words import facts, in_brief, place_in_words
 from barkeep.domain.stand_ins.neighbourhood import neighbourhood
 from barkeep.domain.stand_ins.offers import stand_in
 from barkeep.translation import speak_through

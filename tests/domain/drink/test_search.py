@@ -7,7 +7,6 @@ from datetime import timedelta
 
 import pytest
 
-from barkeep.domain.drink import search as spec_search
 from barkeep.domain.drink.analysis import analyse, strength_of
 from barkeep.domain.drink.search import days_until_due, search
 from barkeep.domain.pouring.memory import Memory
@@ -62,8 +61,7 @@ def test_every_classic_is_found_by_the_strength_it_is_analysed_at(knowledge):
 def test_only_what_is_asked_is_worked_out_and_only_once(bar, monkeypatch):
     asked = []
     monkeypatch.setattr(
-        spec_search,
-        "strength_of",
+        "barkeep.domain.drink.analysis.strength_of",
         lambda spec, bar: (asked.append(spec.name), strength_of(spec, bar))[1],
     )
     memory = Memory()

@@ -9,9 +9,8 @@ import pytest
 
 from barkeep.domain.bar.of_kinds import HousePour
 from barkeep.domain.bar.snapshot import Snapshot
-from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.book_lines import Numbering
-from barkeep.domain.pouring.sourcing import need
+from barkeep.domain.pouring.sourcing import need, sourcing_for
 from barkeep.domain.specs.spec import Line, Spec, UnsettledLine
 from barkeep.errors import UnknownName
 from tests.domain.pouring.test_alternatives import with_choices

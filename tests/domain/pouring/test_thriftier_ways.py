@@ -11,8 +11,8 @@ from random import Random
 import pytest
 
 from barkeep.domain.ingredients.derivations import _Search, closest_per_leaves
-from barkeep.domain.pouring.assessment import assess, sourcing_for
-from barkeep.domain.pouring.sourcing import choices, thresholds
+from barkeep.domain.pouring.assessment import assess
+from barkeep.domain.pouring.sourcing import choices, sourcing_for, thresholds
 from tests.worlds import random_bar
 
 

@@ -11,8 +11,7 @@ import pulp
 import pytest
 
 from barkeep.domain.bottles.bottle import Level
-from barkeep.domain.pouring.assessment import sourcing_for
-from barkeep.domain.pouring.sourcing import choices, thresholds
+from barkeep.domain.pouring.sourcing import choices, sourcing_for, thresholds
 from barkeep.domain.pouring.use_up import PIECE, UseUp, use_up
 from barkeep.domain.pouring.verdicts import verdicts
 from barkeep.errors import InvalidField

@@ -11,10 +11,11 @@ import pytest
 
 from barkeep.application.bar import Bar
 from barkeep.domain.bottles.bottle import Level
-from barkeep.domain.pouring.assessment import sourcing_for
 from barkeep.domain.pouring.evening import evening_asked_once, evening_of
 from barkeep.domain.pouring.memory import Memory
-from barkeep.domain.pouring.verdicts import VERDICTS, drink_for, tonight, verdicts
+from barkeep.domain.pouring.sourcing import sourcing_for
+from barkeep.domain.pouring.verdict import VERDICTS
+from barkeep.domain.pouring.verdicts import drink_for, tonight, verdicts
 from barkeep.domain.pouring.whole_book import (
     UNDECIDED,
     decide,

@@ -9,7 +9,7 @@ import pytest
 
 from barkeep.application.bar import Bar
 from barkeep.domain.drink.comparison import compare
-from barkeep.domain.pouring.assessment import sourcing_for
+from barkeep.domain.pouring.sourcing import sourcing_for
 from barkeep.domain.pouring.verdicts import drink_for
 from barkeep.domain.stand_ins.in_a_drink import chosen_offer, line_offers, with_pours
 from tests.walked import walked
