@@ -74,7 +74,7 @@ class Cards(QIdentityProxyModel):
     ) -> list[QModelIndex]:
         # Letters go through all drinks: Qt would ask for each by an index of its own.
         if (role, hits, flags) != (Qt.ItemDataRole.DisplayRole, 1, LETTERS):
-            return super().match(start, role, value, hits, flags)
+            return super().match(start, role, value, hits=hits, flags=flags)
         typed, column, many = str(value).lower(), start.column(), self.rowCount()
         for place in ((start.row() + step) % many for step in range(many)):
             if self._rows.words_at(place, column).lower().startswith(typed):
