@@ -7,7 +7,7 @@ picture is drawn once for each drink and size.
 from __future__ import annotations
 
 from collections import OrderedDict
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import (
@@ -49,15 +49,39 @@ BOARD = 5
 """How thick the board is on which they stand."""
 MOST_KEPT = 600
 """So many pictures are kept as they were drawn."""
+LETTERS = Qt.MatchFlag.MatchStartsWith | Qt.MatchFlag.MatchWrap
+"""How a view looks for what is typed to it."""
 
 
 class Cards(QIdentityProxyModel):
     """The rows of the list, each said whole in its first column."""
 
+    def __init__(self, rows: RowFilter, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._rows = rows
+        self.setSourceModel(rows)
+
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         if role == Qt.ItemDataRole.AccessibleTextRole and index.isValid():
-            return card_in_words(super().data(index, VALUE_ROLE))
-        return super().data(index, role)
+            return card_in_words(self._rows.row(index))
+        return self._rows.data(index, role)  # the places are the same
+
+    def match(
+        self,
+        start: Index,
+        role: int,
+        value: Any,
+        hits: int = 1,
+        flags: Qt.MatchFlag = LETTERS,
+    ) -> list[QModelIndex]:
+        # Letters go through all drinks: Qt would ask for each by an index of its own.
+        if (role, hits, flags) != (Qt.ItemDataRole.DisplayRole, 1, LETTERS):
+            return super().match(start, role, value, hits=hits, flags=flags)
+        typed, column, many = str(value).lower(), start.column(), self.rowCount()
+        for place in ((start.row() + step) % many for step in range(many)):
+            if self._rows.words_at(place, column).lower().startswith(typed):
+                return [self.index(place, column)]
+        return []
 
 
 class DrinkWall(QListView):
@@ -71,10 +95,7 @@ class DrinkWall(QListView):
     ) -> None:
         super().__init__(parent)
         self.setAccessibleName(tr("Tonight, as a wall"))
-        self.setModel(Cards(self))
-        model = self.model()
-        assert isinstance(model, Cards)
-        model.setSourceModel(rows)
+        self.setModel(Cards(rows, self))
         self.setItemDelegate(_Place(look_at, self))
         self.setFlow(QListView.Flow.LeftToRight)
         self.setWrapping(True)
@@ -92,6 +113,10 @@ class DrinkWall(QListView):
     def resizeEvent(self, event: QResizeEvent) -> None:
         self._share_out()
         super().resizeEvent(event)
+
+    def dataChanged(self, first: Index, last: Index, roles: Sequence[int] = ()) -> None:
+        # All places are as large as each other: a list view would measure every row anew.
+        QAbstractItemView.dataChanged(self, first, last, roles)
 
     def _share_out(self) -> None:
         """Give each glass its share of the width, so that the boards reach from side to side."""

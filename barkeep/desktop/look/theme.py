@@ -58,7 +58,7 @@ CHOICES: tuple[ThemeChoice, ...] = get_args(ThemeChoice)
 STYLE_SHEET = "style.qss"
 TICK, CHEVRON, DROP = 16, 13, 25
 """The edges of a box to tick and of an arrow, and how wide its button is, for plain type."""
-SLICE_S = 0.008
+SLICE_S = 0.004
 """So long at a time what is not seen is drawn anew."""
 
 TextSize = Literal["plain", "larger", "large", "largest"]
@@ -149,7 +149,10 @@ class Theme(QObject):
         What is seen comes now, the rest soon. Setting the sheet once more would colour widgets
         too, but polishes each as often as it has others around it, and measures them all anew.
         """
-        for window in self._app.topLevelWidgets():
+        windows = self._app.topLevelWidgets()
+        for window in windows:
+            # Qt paints a window that wants it before what lies in it does, and then all once more.
+            window.setAttribute(Qt.WidgetAttribute.WA_UpdatesDisabled)
             # Qt tells them only while the event loop runs; what lies in them takes it from them.
             self._app.sendEvent(window, QEvent(QEvent.Type.ApplicationPaletteChange))
         now: list[Callable[[], object]] = []
@@ -161,6 +164,10 @@ class Theme(QObject):
             (now if is_seen else later).append(partial(renew, each))
         for draw in now:
             draw()
+        for window in windows:
+            if isValid(window):
+                window.setAttribute(Qt.WidgetAttribute.WA_UpdatesDisabled, False)
+                window.update()
         self._to_draw = later
         self._drawing.start()
 

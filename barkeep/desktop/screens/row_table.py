@@ -273,7 +273,7 @@ class RowFilter(QAbstractTableModel):
         return 0 if parent.isValid() else len(self._shown)
 
     def columnCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008 (Qt's signature)
-        return self._source.columnCount(parent)
+        return 0 if parent.isValid() else len(self._source.columns)
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         if role not in self._source.answered or not index.isValid():

@@ -171,13 +171,14 @@ class SpecsScreen(TableScreen[SpecRow]):
         snapshot = self.context.bar.snapshot
         self.search.show_problem(self._finding.read(self.search.text, snapshot))
         found = self._finding.finder(snapshot)
-        return lambda row: self.accepts(row) and found(row.spec)
-
-    def accepts(self, row: SpecRow) -> bool:
         origin, kind = self.origins.choice, self.bases.currentData()
-        if origin != "all" and row.spec.classic != (origin == "classics"):
-            return False
-        return kind is None or row.base.kind == kind
+
+        def matches(row: SpecRow) -> bool:
+            if origin != "all" and row.spec.classic != (origin == "classics"):
+                return False
+            return (kind is None or row.base.kind == kind) and found(row.spec)
+
+        return matches
 
     def chosen_specs(self) -> tuple[str, ...]:
         return tuple(row.spec.name for row in self.chosen)

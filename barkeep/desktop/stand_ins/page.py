@@ -400,7 +400,7 @@ class StandInsScreen(TableScreen[IngredientRow]):
         using = [
             (tr("For {drink}", drink=spec.name), spec.name)
             for spec in self.context.bar.snapshot.all_specs
-            if any(key in line.wanted for line in spec.lines)
+            if any(key == each.ingredient or key in each.alternatives for each in spec.lines)
         ]
         offer_choices(self.drinks, [(tr(FOR_ANY), None), *using])
         self.drinks.setEnabled(bool(using))

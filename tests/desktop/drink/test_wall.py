@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from itertools import product
+
 import pytest
-from PySide6.QtCore import QModelIndex, Qt
+from PySide6.QtCore import QIdentityProxyModel, QModelIndex, Qt
 from PySide6.QtGui import QAccessible, QFont, QFontMetrics
 
-from barkeep.desktop.drink.wall import in_two_lines
+from barkeep.desktop.drink.wall import LETTERS, in_two_lines
 from tests.desktop.count_keys import type_keys
 from tests.desktop.pages import settle
 
@@ -71,6 +73,21 @@ def test_a_key_shows_the_list_as_a_wall_of_the_same_drinks(window, open_window, 
     assert again.current.is_wall
     page.show_otherwise()
     assert page.list_stack.currentWidget() is page.view
+
+
+def test_letters_lead_where_qt_finds_them_itself(window, qtbot):
+    page = window.current
+    typed(window, qtbot, "<Ctrl G>")
+    cards = page.wall.model()
+    starts = (cards.index(row, 0) for row in (0, 3, cards.rowCount() - 1))
+    several = ("t", "TI", "tide", "wh", "", "é", "no such")
+    for begin, letters in product(starts, several):
+        by_qt = QIdentityProxyModel.match(cards, begin, NAME, letters, 1, LETTERS)
+        assert cards.match(begin, NAME, letters, 1, LETTERS) == by_qt
+    every = cards.match(cards.index(0, 0), NAME, "t", -1, LETTERS)
+    assert [each.row() for each in every] == [
+        row for row, name in enumerate(names(cards)) if name.lower().startswith("t")
+    ]
 
 
 def test_what_cannot_be_made_says_what_it_lacks(window, qtbot):

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import fields
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtGui import QColor, QPalette
 from PySide6.QtWidgets import (
     QApplication,
@@ -222,6 +222,30 @@ def test_choosing_changes_palette_tones_and_all_that_is_drawn(themed, furniture,
     assert plain.pixelColor(6, plain.height() // 2).name() == read_tones("dark").button
     themed.choose("light")
     assert drawn() == light
+
+
+class Paints(QObject):
+    """Counts how often a widget is painted."""
+
+    def __init__(self, widget):
+        super().__init__(widget)
+        self.number = 0
+        widget.installEventFilter(self)
+
+    def eventFilter(self, _watched, event):
+        self.number += event.type() == QEvent.Type.Paint
+        return False
+
+
+def test_a_window_is_painted_once_for_another_theme(themed, furniture, qtbot, qapp):
+    with qtbot.waitExposed(furniture):
+        furniture.show()
+    qapp.processEvents()
+    paints = Paints(furniture)
+    themed.choose("dark")
+    qapp.processEvents()
+    assert paints.number == 1
+    assert furniture.updatesEnabled()
 
 
 def test_what_lies_on_the_navigation_has_one_colour_in_both_schemes():
