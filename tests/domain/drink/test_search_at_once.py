@@ -15,7 +15,7 @@ import pytest
 from barkeep.application.benchmarks.invented_bars import invented_bar
 from barkeep.domain.bar.snapshot import Snapshot
 from barkeep.domain.cautions.allergens import allergen_words, allergens_of
-from barkeep.domain.drink import search as module
+from barkeep.domain.drink import analysis
 from barkeep.domain.drink.analysis import analyse
 from barkeep.domain.drink.search import search
 from barkeep.domain.phrases import folded
@@ -161,9 +161,9 @@ def test_dear_figures_are_worked_out_of_what_the_cheap_ones_leave(knowledge, mon
     bar = invented_bar(knowledge, 60, 20, seed=5, on=TODAY)
     few = {spec.name for spec in search(bar, "with:absinthe")}
     asked = []
-    plain = module.strength_of
+    plain = analysis.strength_of
     monkeypatch.setattr(
-        module, "strength_of", lambda spec, bar: (asked.append(spec.name), plain(spec, bar))[1]
+        analysis, "strength_of", lambda spec, bar: (asked.append(spec.name), plain(spec, bar))[1]
     )
     memory = Memory()
     search(bar, "strength:>1 with:absinthe", memory)
