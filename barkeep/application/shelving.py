@@ -230,8 +230,7 @@ def checked_draft(draft: Label, tree: FamilyTree) -> Label:
     if not (isfinite(draft.size) and draft.size > 0):
         raise InvalidField("size", draft.size, tr("it is more than nothing"))
     refuse_figures(draft)
-    if draft.price is not None:
-        refuse_beyond("price", draft.price, None, tr("it is nothing or more"))
+    refuse_beyond("price", draft.price, None, tr_noop("it is nothing or more"))
     _refuse_unlikely(draft.density_g_per_ml)
     if draft.shape is not None and draft.shape not in shipped_shapes():
         shapes = ", ".join(shipped_shapes())
@@ -255,14 +254,12 @@ def _refuse_unlikely(density_g_per_ml: float | None) -> None:
 
 def refuse_figures(of: Label | Ingredient) -> None:
     """Raises `InvalidField` for a strength, sugar or acid that there cannot be."""
-    if of.abv_percent is not None:
-        refuse_beyond("strength", of.abv_percent, STRONGEST, tr("it is 0 to 100 % vol"))
+    refuse_beyond("strength", of.abv_percent, STRONGEST, tr_noop("it is 0 to 100 % vol"))
     for field, value in (("sugar", of.sugar_g_per_l), ("acid", of.acid_g_per_l)):
-        if value is None:
-            continue
-        refuse_beyond(field, value, None, tr("it is 0 g/l or more"))
-        expected = tr("it is 0 to {densest:,.0f} g/l", densest=DENSEST_G_PER_L)
-        refuse_beyond(field, value, DENSEST_G_PER_L, expected)
+        refuse_beyond(field, value, None, tr_noop("it is 0 g/l or more"))
+        if value is not None and value > DENSEST_G_PER_L:
+            expected = tr("it is 0 to {densest:,.0f} g/l", densest=DENSEST_G_PER_L)
+            raise InvalidField(field, value, expected)
 
 
 def refuse_beyond(field: str, value: float | None, highest: float | None, expected: str) -> None:
