@@ -147,8 +147,10 @@ class LogTable(QTableWidget):
     def measured_once(self) -> Iterator[None]:
         """While many cells are put in: for each of them all columns would be measured anew."""
         self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
-        yield
-        self._fit_columns()
+        try:
+            yield
+        finally:
+            self._fit_columns()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if self.state() == QAbstractItemView.State.EditingState:
