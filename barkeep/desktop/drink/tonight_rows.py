@@ -17,10 +17,10 @@ from barkeep.domain.drink.at_the_bar import WHOSE, Whose, whose
 from barkeep.domain.drink.search import filmed_next
 from barkeep.domain.ingredients.tree import FamilyTree
 from barkeep.domain.phrases import capitalised
-from barkeep.domain.pouring.evening import Evening, evening_of
+from barkeep.domain.pouring.evening import Evening, evening_of, verdicts_of
 from barkeep.domain.pouring.memory import Memory
 from barkeep.domain.pouring.serves_in_words import serves_in_words
-from barkeep.domain.pouring.verdict import VERDICT_WORDS, VERDICTS, Verdict, Verdicts
+from barkeep.domain.pouring.verdict import VERDICT_WORDS, VERDICTS, Verdict
 from barkeep.domain.specs.called import named_by
 from barkeep.domain.specs.shown_lines import ingredients_in_brief, names_of
 from barkeep.domain.specs.spec import Spec
@@ -141,17 +141,11 @@ def answered(
     Where something is kept of this bar and these are not, they are kept now.
     """
     known = kept.found(snapshot, within, serves) if kept else None
-    found = known or _worked_out(snapshot, within, serves, memory)
+    found = known or verdicts_of(snapshot, within, serves, memory)
     if kept and not known:
         kept.keep(snapshot, within, serves, found)
     evening = evening_of(snapshot, within, serves, memory, found=found)
     return Answered(evening, rows_of(evening, memory))
-
-
-def _worked_out(snapshot: Snapshot, within: Within, serves: int, memory: Memory) -> Verdicts:
-    from barkeep.domain.pouring.verdicts import verdicts  # not for those that are kept
-
-    return verdicts(snapshot, within, serves, memory)
 
 
 def rows_of(evening: Evening, memory: Memory) -> tuple[TonightRow, ...]:

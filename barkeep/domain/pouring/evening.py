@@ -90,10 +90,7 @@ def evening_of(
     `found` are its verdicts, where they are known.
     """
     memory = memory or Memory()
-    if found is None:
-        from barkeep.domain.pouring.verdicts import verdicts
-
-        found = verdicts(snapshot, within, serves, memory)
+    found = found or verdicts_of(snapshot, within, serves, memory)
     sourcing = sourcing_for(snapshot, within, memory)
     drinks: BySpec[Drink] = memory.by_spec(("tonight", within, serves), snapshot)
 
@@ -105,6 +102,13 @@ def evening_of(
     of, place = (snapshot.all_specs, found), partial(_placed, snapshot.all_specs, found)
     placed = memory.once(("placed", within, serves), of, place)
     return Evening(snapshot, placed, _sourcing=sourcing, _laid_out=laid_out, _drinks=drinks)
+
+
+def verdicts_of(snapshot: Snapshot, within: Within, serves: int, memory: Memory) -> Verdicts:
+    """The verdicts of an evening, worked out; who has them kept loads nothing for it."""
+    from barkeep.domain.pouring.verdicts import verdicts
+
+    return verdicts(snapshot, within, serves, memory)
 
 
 def evening_asked_once(snapshot: Snapshot, within: Within = "close", serves: int = 1) -> Evening:
