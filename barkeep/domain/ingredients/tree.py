@@ -177,7 +177,7 @@ class FamilyTree:
         """
         if not names:
             return self
-        _ = (self._spoken, self._descendants, self._children, self._confused, self.alcoholic)
+        _ = (self._made, self._descendants, self._children, self._confused, self.alcoholic)
         other = copy(self)
         other.__dict__.pop("read_lately", None)  # what is said of a line is in the names shown
         object.__setattr__(other, "shown", {**self.shown, **names})
@@ -236,14 +236,7 @@ class FamilyTree:
 
         The longest come first. Left out is what only a search may know.
         """
-        found = self._spoken.get(key)
-        if found is None:
-            found = self._spoken[key] = tuple(_spoken(self[key], self.by_name))
-        return found
-
-    @cached_property
-    def _spoken(self) -> dict[str, tuple[tuple[str, str], ...]]:
-        return {}
+        return self.once(_spoken, key)
 
     @cached_property
     def folded_names(self) -> Mapping[str, str]:
@@ -491,11 +484,14 @@ def singular(word: str) -> str:
     return word
 
 
-def _spoken(ingredient: Ingredient, by_name: Mapping[str, str]) -> Iterator[tuple[str, str]]:
+def _spoken(tree: FamilyTree, key: str) -> tuple[tuple[str, str], ...]:
+    ingredient = tree[key]
     names = [each for each in ingredient.all_names if each not in ingredient.printed]
-    for name in sorted(names, key=len, reverse=True):
-        if by_name[folded(name)] == ingredient.key:
-            yield folded(name), inside_sentence(ingredient, name)
+    return tuple(
+        (folded(name), inside_sentence(ingredient, name))
+        for name in sorted(names, key=len, reverse=True)
+        if tree.by_name[folded(name)] == key
+    )
 
 
 def inside_sentence(ingredient: Ingredient, name: str) -> str:
